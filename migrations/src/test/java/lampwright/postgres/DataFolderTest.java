@@ -50,27 +50,19 @@ class DataFolderTest {
   }
 
   @Test
-  void filesOfAnotherPostgresqlAreRefused() throws IOException {
+  void filesThatDoNotBelongToUsAreRefused() throws IOException {
     Path data = home.resolve("data");
     EmbeddedPostgres.start(data).close();
+    Path password = data.resolve("postgres-password");
+
+    Files.writeString(password, "another");
+    assertSaysInOneLine(refusalOf(data), data.toString(), "password authentication failed");
+
+    Files.delete(password);
+    assertSaysInOneLine(refusalOf(data), data.toString(), "postgres-password", "backup");
+
     Files.writeString(data.resolve("postgres/cluster/PG_VERSION"), "12\n");
     assertSaysInOneLine(refusalOf(data), data.toString(), "PostgreSQL 12", "LAMPWRIGHT_DATA");
-  }
-
-  @Test
-  void aLostPasswordIsNamed() throws IOException {
-    Path data = home.resolve("data");
-    EmbeddedPostgres.start(data).close();
-    Files.delete(data.resolve("postgres-password"));
-    assertSaysInOneLine(refusalOf(data), data.toString(), "postgres-password", "backup");
-  }
-
-  @Test
-  void aWrongPasswordIsNotWaitedFor() throws IOException {
-    Path data = home.resolve("data");
-    EmbeddedPostgres.start(data).close();
-    Files.writeString(data.resolve("postgres-password"), "another");
-    assertSaysInOneLine(refusalOf(data), data.toString(), "password authentication failed");
   }
 
   private static DataFolderUnusable refusalOf(Path folder) {

@@ -17,18 +17,20 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What happens to the rows and to the processes when things are stopped, killed and started. */
 class EmbeddedPostgresTest {
 
-  @TempDir Path home;
-  private Path data = Path.of("/");
+  /** One folder for all, since to make one costs seconds; each test has a table of its own. */
+  @TempDir static Path home;
 
-  @BeforeEach
-  void letEverybodyPassThrough() throws IOException {
+  private static Path data = Path.of("/");
+
+  @BeforeAll
+  static void letEverybodyPassThrough() throws IOException {
     Files.setPosixFilePermissions(home, PosixFilePermissions.fromString("rwx--x--x"));
     data = home.resolve("data");
   }
@@ -36,11 +38,11 @@ class EmbeddedPostgresTest {
   @Test
   void rowsSurviveARestart() throws SQLException {
     try (EmbeddedPostgres first = EmbeddedPostgres.start(data)) {
-      execute(first, "create table light (name text)");
-      execute(first, "insert into light values ('key')");
+      execute(first, "create table restarted (name text)");
+      execute(first, "insert into restarted values ('key')");
     }
     try (EmbeddedPostgres second = EmbeddedPostgres.start(data)) {
-      assertEquals("1", ask(second, "select count(*) from light"));
+      assertEquals("1", ask(second, "select count(*) from restarted"));
     }
   }
 
@@ -77,21 +79,21 @@ class EmbeddedPostgresTest {
   @Test
   void rowsSurviveAKilledPostmaster() throws Exception {
     try (EmbeddedPostgres first = EmbeddedPostgres.start(data)) {
-      execute(first, "create table light (name text)");
-      execute(first, "insert into light values ('key')");
+      execute(first, "create table postmaster_killed (name text)");
+      execute(first, "insert into postmaster_killed values ('key')");
       kill(first.pid());
     }
     try (EmbeddedPostgres second = EmbeddedPostgres.start(data)) {
-      assertEquals("1", ask(second, "select count(*) from light"));
+      assertEquals("1", ask(second, "select count(*) from postmaster_killed"));
     }
   }
 
   @Test
   void rowsSurviveAKilledServerAndNoProcessIsLeft() throws Exception {
-    try (KilledServer server = KilledServer.start(data)) {
+    try (KilledServer server = KilledServer.start(data, "server_killed")) {
       server.kill();
       try (EmbeddedPostgres next = EmbeddedPostgres.start(data)) {
-        assertEquals("1", ask(next, "select count(*) from light"));
+        assertEquals("1", ask(next, "select count(*) from server_killed"));
         assertGone(server.postmaster());
       }
     }
@@ -100,12 +102,14 @@ class EmbeddedPostgresTest {
   @Test
   void rowsSurviveServerAndPostmasterKilledAtOnce() throws Exception {
     for (int round = 1; round <= 3; round++) {
-      try (KilledServer server = KilledServer.start(data)) {
+      try (KilledServer server = KilledServer.start(data, "both_killed")) {
         ProcessHandle.of(server.postmaster()).orElseThrow().destroyForcibly();
         server.kill();
         try (EmbeddedPostgres next = EmbeddedPostgres.start(data)) {
           assertEquals(
-              Integer.toString(round), ask(next, "select count(*) from light"), "round " + round);
+              Integer.toString(round),
+              ask(next, "select count(*) from both_killed"),
+              "round " + round);
         }
       }
     }
@@ -114,12 +118,12 @@ class EmbeddedPostgresTest {
   @Test
   void aDatabaseThatNobodyHoldsIsStoppedInOrderFirst() throws Exception {
     try (EmbeddedPostgres first = EmbeddedPostgres.start(data)) {
-      execute(first, "create table light (name text)");
-      execute(first, "insert into light values ('key')");
+      execute(first, "create table orphaned (name text)");
+      execute(first, "insert into orphaned values ('key')");
     }
     Postmaster orphan = startWithoutHolding();
     try (EmbeddedPostgres second = EmbeddedPostgres.start(data)) {
-      assertEquals("1", ask(second, "select count(*) from light"));
+      assertEquals("1", ask(second, "select count(*) from orphaned"));
       assertFalse(orphan.isAlive());
     }
   }
@@ -137,17 +141,20 @@ class EmbeddedPostgresTest {
 
   @Test
   void aHalfMadeFolderIsMadeAnew() throws Exception {
-    EmbeddedPostgres.start(data).close();
-    Files.move(data.resolve("postgres/cluster"), data.resolve("postgres/cluster.part"));
-    Files.createDirectory(data.resolve("postgres/bin-0.0.0.part"));
-    try (EmbeddedPostgres next = EmbeddedPostgres.start(data)) {
-      assertEquals("0", ask(next, "select count(*) from pg_tables where tablename = 'light'"));
+    Path halfMade = home.resolve("half-made");
+    try (DataFolder folder = DataFolder.take(halfMade)) {
+      Files.createDirectory(folder.postgres().resolve("cluster.part"));
+      Files.createFile(folder.postgres().resolve("cluster.part/PG_VERSION"));
+      Files.writeString(folder.passwordFile(), "of the start that was killed");
+    }
+    try (EmbeddedPostgres next = EmbeddedPostgres.start(halfMade)) {
+      assertEquals("1", ask(next, "select 1"));
     }
   }
 
   @Test
   void aSecondHolderIsRefusedAndTheFirstLivesOn() throws Exception {
-    try (KilledServer first = KilledServer.start(data)) {
+    try (KilledServer first = KilledServer.start(data, "held")) {
       DataFolderUnusable refusal =
           assertThrows(DataFolderUnusable.class, () -> EmbeddedPostgres.start(data));
       assertSaysInOneLine(
@@ -166,11 +173,14 @@ class EmbeddedPostgresTest {
 
   @Test
   void aFolderBelowAPrivateHomeWorksOrIsRefusedInOneLine() throws IOException {
-    Files.setPosixFilePermissions(home, PosixFilePermissions.fromString("rwx------"));
-    try (EmbeddedPostgres postgres = EmbeddedPostgres.start(data)) {
+    Path privateHome = Files.createTempDirectory(home, "private");
+    Path hidden = privateHome.resolve("data");
+    assertEquals(
+        "rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(privateHome)));
+    try (EmbeddedPostgres postgres = EmbeddedPostgres.start(hidden)) {
       assertTrue(postgres.isAlive());
     } catch (DataFolderUnusable refusal) {
-      assertSaysInOneLine(refusal, data.toString(), "cannot reach", "LAMPWRIGHT_DATA");
+      assertSaysInOneLine(refusal, hidden.toString(), "cannot reach", "LAMPWRIGHT_DATA");
     }
   }
 

@@ -29,14 +29,14 @@ final class KilledServer implements AutoCloseable {
             DriverManager.getConnection(
                 postgres.jdbcUrl(EmbeddedPostgres.DATABASE), postgres.user(), postgres.password());
         Statement statement = connection.createStatement()) {
-      statement.execute("create table if not exists light (name text)");
-      statement.execute("insert into light values ('key')");
+      statement.execute("create table if not exists " + arguments[1] + " (name text)");
+      statement.execute("insert into " + arguments[1] + " values ('key')");
     }
     System.out.println(postgres.pid());
     new CountDownLatch(1).await();
   }
 
-  static KilledServer start(Path data) throws IOException {
+  static KilledServer start(Path data, String table) throws IOException {
     Process process =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -44,7 +44,8 @@ final class KilledServer implements AutoCloseable {
                 "-cp",
                 System.getProperty("java.class.path"),
                 KilledServer.class.getName(),
-                data.toString())
+                data.toString(),
+                table)
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
     BufferedReader output =
