@@ -11,7 +11,7 @@ final class AdaptedPreviews {
 
   static AdaptedPage full() {
     return page(
-        "The van: five battery heads",
+        "the van, five battery heads",
         "van",
         "All five lights within a third of a stop.",
         lights(-0.2),
@@ -20,7 +20,7 @@ final class AdaptedPreviews {
 
   static AdaptedPage notEnough() {
     return page(
-        "Two small heads and an umbrella",
+        "two small heads and an umbrella",
         "two",
         "Not quite: the accent falls short. The rest is within a third of a stop.",
         lights(-0.7),

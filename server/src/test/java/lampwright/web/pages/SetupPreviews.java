@@ -248,21 +248,26 @@ final class SetupPreviews {
   private static List<BuildStep> build() {
     return List.of(
         new BuildStep(
-            4,
-            "Background: reflector low by the slip, on the wall",
-            "First, because the wall sets how dark the sky may fall.",
-            "f/4",
-            List.of()),
-        new BuildStep(
             1,
             "Key: box at 2.3 m, edge just out of frame",
-            "Everything else is set against it.",
+            "First: everything else is set against it.",
             "f/5.6",
             List.of(
                 new Caution(
                     "Stand on wet slate", "Ballast before the head goes up, never after."))),
-        new BuildStep(2, "Fill: octagon beside the camera", "Meter it alone.", "f/3.2", List.of()),
+        new BuildStep(
+            2,
+            "Fill: octagon beside the camera",
+            "Meter it alone, the key off.",
+            "f/3.2",
+            List.of()),
         new BuildStep(3, "Rim: reflector behind the path", "", "f/7.1", List.of()),
+        new BuildStep(
+            4,
+            "Background: reflector low by the slip, on the wall",
+            "Now that the sky is near its offset; it sets how dark the wall may fall.",
+            "f/4",
+            List.of()),
         new BuildStep(
             5, "Accent: dish on the ground", "Last; only if the sky holds.", "", List.of()));
   }
