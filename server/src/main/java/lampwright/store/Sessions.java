@@ -14,12 +14,7 @@ public final class Sessions {
 
   /** One session. */
   public record Session(
-      SecretHash token,
-      PersonId person,
-      SecretHash csrfToken,
-      Instant createdAt,
-      Instant seenAt,
-      Instant expiresAt) {}
+      SecretHash token, PersonId person, Instant createdAt, Instant seenAt, Instant expiresAt) {}
 
   private final Transaction in;
 
@@ -27,12 +22,11 @@ public final class Sessions {
     this.in = in;
   }
 
-  public void begin(PersonId person, SecretHash token, SecretHash csrfToken, Instant expiresAt) {
+  public void begin(PersonId person, SecretHash token, Instant expiresAt) {
     in.sql()
         .insertInto(SESSION)
         .set(SESSION.TOKEN_HASH, token.bytes())
         .set(SESSION.PERSON_ID, person.text())
-        .set(SESSION.CSRF_TOKEN_HASH, csrfToken.bytes())
         .set(SESSION.CREATED_AT, in.now())
         .set(SESSION.SEEN_AT, in.now())
         .set(SESSION.EXPIRES_AT, expiresAt)
@@ -90,7 +84,6 @@ public final class Sessions {
     return new Session(
         SecretHash.of(found.get(SESSION.TOKEN_HASH)),
         new PersonId(found.get(SESSION.PERSON_ID)),
-        SecretHash.of(found.get(SESSION.CSRF_TOKEN_HASH)),
         found.get(SESSION.CREATED_AT),
         found.get(SESSION.SEEN_AT),
         found.get(SESSION.EXPIRES_AT));
