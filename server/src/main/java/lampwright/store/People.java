@@ -2,6 +2,7 @@ package lampwright.store;
 
 import static lampwright.schema.generated.Tables.PERSON;
 
+import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 import lampwright.people.Person;
@@ -80,6 +81,11 @@ public final class People {
   /** Whether nobody has signed up yet. */
   public boolean isEmpty() {
     return !in.sql().fetchExists(PERSON);
+  }
+
+  /** Whether nobody has signed up yet but those of some addresses. */
+  public boolean isNobodyBut(Collection<String> emails) {
+    return !in.sql().fetchExists(PERSON, PERSON.EMAIL.notIn(emails));
   }
 
   static Person person(Record found) {

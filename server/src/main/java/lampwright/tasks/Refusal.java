@@ -2,10 +2,21 @@ package lampwright.tasks;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import lampwright.document.Problem;
+import lampwright.store.DatabaseUnavailable;
 
 /** Every reason for which a request is refused. What is none of these is a fault of ours. */
 public sealed interface Refusal {
+
+  /** The refusal that an exception stands for; empty where it is a fault of ours. */
+  static Optional<Refusal> find(Exception thrown) {
+    return switch (thrown) {
+      case Refused refused -> Optional.of(refused.refusal());
+      case DatabaseUnavailable _ -> Optional.of(new Unavailable(Duration.ofSeconds(5)));
+      default -> Optional.empty();
+    };
+  }
 
   /** Nobody is signed in, or no longer. */
   record NotSignedIn() implements Refusal {}

@@ -31,7 +31,7 @@ final class Throttle {
   }
 
   /** How long until another try is free; empty where it is now. */
-  synchronized Optional<Duration> wait(String name) {
+  synchronized Optional<Duration> pause(String name) {
     long now = clock.millis();
     long full = fullAgainMillis.getOrDefault(name, now);
     // A failure moves the moment at which all tries are free again by one interval.
@@ -44,5 +44,10 @@ final class Throttle {
     long now = clock.millis();
     long full = Math.max(now, fullAgainMillis.getOrDefault(name, now));
     fullAgainMillis.put(name, full + oneMoreEach.toMillis());
+  }
+
+  /** Forgets the failures under a name. */
+  synchronized void forget(String name) {
+    fullAgainMillis.remove(name);
   }
 }

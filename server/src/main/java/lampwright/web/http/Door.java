@@ -6,6 +6,7 @@ import io.javalin.http.HandlerType;
 import io.javalin.router.ParsedEndpoint;
 import io.javalin.security.Roles;
 import java.net.URI;
+import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -123,6 +124,21 @@ public final class Door {
   /** What forms and programs of this session must send with a change; empty without a session. */
   public String csrfToken(Context context) {
     return sessionToken(context).map(csrfTokens::of).orElse("");
+  }
+
+  /**
+   * Begins a session with this visitor.
+   *
+   * @return what its changes must carry, see {@link #csrfToken}
+   */
+  public String begin(Context context, String sessionToken, Duration lifetime) {
+    cookie.set(context, sessionToken, lifetime);
+    return csrfTokens.of(sessionToken);
+  }
+
+  /** Ends the session with this visitor. */
+  public void end(Context context) {
+    cookie.remove(context);
   }
 
   private static Optional<String> bearer(Context context) {

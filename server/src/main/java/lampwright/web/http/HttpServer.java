@@ -4,7 +4,6 @@ import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.compression.Gzip;
 import io.javalin.config.JavalinConfig;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.json.JavalinJackson3;
 import io.javalin.util.JavalinBindException;
@@ -51,11 +50,7 @@ public final class HttpServer implements AutoCloseable {
    * @throws IllegalStateException when a route names no {@link Access}
    */
   public static HttpServer start(
-      Place place,
-      Door door,
-      ProblemPage page,
-      SecureRandom random,
-      Consumer<RoutesConfig> routes) {
+      Place place, Door door, ProblemPage page, SecureRandom random, Consumer<RouteList> routes) {
     Setup setup =
         new Setup(
             place,
@@ -68,7 +63,7 @@ public final class HttpServer implements AutoCloseable {
         Javalin.create(
             config -> {
               setup.apply(config);
-              routes.accept(config.routes);
+              routes.accept(new RouteList(config.routes));
             });
     Door.mustGuardEveryRoute(javalin);
     try {

@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Optional;
 import lampwright.document.Problem;
 import lampwright.tasks.Refusal;
-import lampwright.tasks.Refused;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -33,14 +32,17 @@ public final class Refusals {
 
   /** Catches everything that a handler throws. */
   public void install(RoutesConfig routes) {
-    routes.exception(Refused.class, (refused, context) -> answer(context, refused.refusal()));
     routes.exception(HttpResponseException.class, (e, context) -> answer(context, e));
     routes.exception(
         Exception.class,
-        (e, context) -> {
-          log.error("{} failed", Reference.of(context), e);
-          answer(context, ProblemKind.OUR_FAULT, ProblemKind.OUR_FAULT.explanation());
-        });
+        (e, context) ->
+            Refusal.find(e)
+                .ifPresentOrElse(refusal -> answer(context, refusal), () -> fail(context, e)));
+  }
+
+  private void fail(Context context, Exception e) {
+    log.error("{} failed", Reference.of(context), e);
+    answer(context, ProblemKind.OUR_FAULT, ProblemKind.OUR_FAULT.explanation());
   }
 
   /** Answers a refusal. */
@@ -144,9 +146,10 @@ public final class Refusals {
       default -> {
         ProblemKind kind = ProblemKind.of(e.getStatus());
         if (kind == ProblemKind.OUR_FAULT) {
-          log.error("{} failed", Reference.of(context), e);
+          fail(context, e);
+        } else {
+          answer(context, kind, kind.explanation());
         }
-        answer(context, kind, kind.explanation());
       }
     }
   }

@@ -28,11 +28,11 @@ public final class SessionCookie {
         .filter(token -> !token.isEmpty() && token.length() <= LONGEST);
   }
 
-  public void set(Context context, String token, Duration lifetime) {
+  void set(Context context, String token, Duration lifetime) {
     context.cookie(cookie(token, Math.toIntExact(lifetime.toSeconds())));
   }
 
-  public void remove(Context context) {
+  void remove(Context context) {
     context.cookie(cookie("", 0));
   }
 
