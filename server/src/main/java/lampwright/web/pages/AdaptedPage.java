@@ -1,5 +1,6 @@
 package lampwright.web.pages;
 
+import lampwright.setup.Caution;
 import java.util.List;
 import java.util.Optional;
 
