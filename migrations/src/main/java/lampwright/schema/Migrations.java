@@ -1,0 +1,38 @@
+package lampwright.schema;
+
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+
+/** Brings a database to the shape that this program knows. */
+public final class Migrations {
+
+  /** The schema that every table of ours is in. */
+  public static final String SCHEMA = "lampwright";
+
+  /** Where the SQL files are on the class path. */
+  static final String LOCATION = "lampwright/migrations";
+
+  private Migrations() {}
+
+  /**
+   * Applies what is missing, in order, each in one transaction. Several processes may call this at
+   * once; one works and the others wait.
+   *
+   * @param user the owner of the tables
+   * @throws FlywayException when a file fails, was changed after it had been applied, or the
+   *     database knows a later one than this program
+   */
+  public static void apply(String jdbcUrl, String user, String password) {
+    Flyway.configure(Migrations.class.getClassLoader())
+        .dataSource(jdbcUrl, user, password)
+        .locations("classpath:" + LOCATION)
+        .defaultSchema(SCHEMA)
+        .createSchemas(true)
+        // A program older than its database would write rows that the newer one misreads.
+        .ignoreMigrationPatterns(new String[0])
+        .cleanDisabled(true)
+        .loggers("slf4j")
+        .load()
+        .migrate();
+  }
+}

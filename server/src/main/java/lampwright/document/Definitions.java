@@ -1,0 +1,37 @@
+package lampwright.document;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+
+/** The named parts of a JSON Schema under construction. Belongs to one schema, one thread. */
+public final class Definitions {
+
+  private final Map<String, Object> definitions = new TreeMap<>();
+
+  /** A reference to the definition of this name, which is made on first use. */
+  Map<String, Object> reference(String name, Supplier<Map<String, Object>> definition) {
+    if (!definitions.containsKey(name)) {
+      definitions.put(name, Map.of());
+      definitions.put(name, definition.get());
+    }
+    return Map.of("$ref", "#/$defs/" + name);
+  }
+
+  /**
+   * The whole schema of a document.
+   *
+   * @param identity the address the schema is published at
+   */
+  public static Map<String, Object> schemaOf(Form<?> form, String identity) {
+    Definitions definitions = new Definitions();
+    Map<String, Object> body = form.schema(definitions);
+    Map<String, Object> schema = new LinkedHashMap<>();
+    schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+    schema.put("$id", identity);
+    schema.putAll(body);
+    schema.put("$defs", definitions.definitions);
+    return schema;
+  }
+}

@@ -1,0 +1,100 @@
+package lampwright.document;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The text of JSON: strict on the way in (bounded depth, no double keys), plain on the way out. */
+public final class Json {
+
+  /** Deeper than any document of ours; shallow enough that a hostile one cannot hurt. */
+  private static final int DEEPEST = 60;
+
+  private static final int LONGEST_TEXT = 200_000;
+  private static final int LONGEST_NUMBER = 100;
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder(
+              JsonFactory.builder()
+                  .streamReadConstraints(
+                      StreamReadConstraints.builder()
+                          .maxNestingDepth(DEEPEST)
+                          .maxStringLength(LONGEST_TEXT)
+                          .maxNumberLength(LONGEST_NUMBER)
+                          .build())
+                  .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                  .build())
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
+
+  private Json() {}
+
+  /** Text that is not JSON, with the reason and the place as the parser tells them. */
+  public static final class NotJson extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    NotJson(String reason) {
+      super(reason);
+    }
+  }
+
+  /**
+   * Reads JSON text into plain values, see {@link Form}.
+   *
+   * @throws NotJson where the text is not JSON, is nested too deep or names a key twice
+   */
+  public static Object parse(String text) {
+    try {
+      JsonNode tree = MAPPER.readTree(text);
+      if (tree.isMissingNode()) {
+        throw new NotJson("The text is empty.");
+      }
+      return plain(tree);
+    } catch (JacksonException notJson) {
+      throw new NotJson(place(notJson));
+    }
+  }
+
+  private static String place(JacksonException notJson) {
+    var location = notJson.getLocation();
+    String reason = notJson.getOriginalMessage();
+    int end = reason.indexOf('\n');
+    String firstLine = end < 0 ? reason : reason.substring(0, end);
+    return location == null || location.getLineNr() < 0
+        ? firstLine
+        : "Line " + location.getLineNr() + ", column " + location.getColumnNr() + ": " + firstLine;
+  }
+
+  private static Object plain(JsonNode node) {
+    if (node.isObject()) {
+      Map<String, Object> object = new LinkedHashMap<>();
+      node.properties().forEach(entry -> object.put(entry.getKey(), plain(entry.getValue())));
+      return object;
+    }
+    if (node.isArray()) {
+      List<Object> list = new ArrayList<>();
+      node.forEach(item -> list.add(plain(item)));
+      return list;
+    }
+    if (node.isString()) {
+      return node.stringValue();
+    }
+    if (node.isNumber()) {
+      return node.doubleValue();
+    }
+    return node.isBoolean() ? (Object) node.booleanValue() : JsonNull.NULL;
+  }
+
+  /** Writes plain values as compact JSON text. */
+  public static String print(Object plain) {
+    return MAPPER.writeValueAsString(plain);
+  }
+}

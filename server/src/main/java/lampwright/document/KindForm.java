@@ -1,0 +1,69 @@
+package lampwright.document;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lampwright.document.Forms.Kind;
+
+/** One of several kinds of object, told apart by a tag; made by {@link Forms#oneOf}. */
+final class KindForm<T> extends Form<T> {
+
+  private final String tag;
+  private final List<Kind<? extends T>> kinds;
+
+  KindForm(String tag, List<Kind<? extends T>> kinds) {
+    this.tag = tag;
+    this.kinds = kinds;
+  }
+
+  @Override
+  public Optional<T> read(Object json, Pointer at, Problems problems) {
+    if (!(json instanceof Map<?, ?> object)) {
+      problems.add(at, Words.label(at) + " (" + Words.shown(json) + ") must be an object.");
+      return Optional.empty();
+    }
+    Optional<Kind<? extends T>> kind =
+        kinds.stream().filter(k -> k.name().equals(object.get(tag))).findFirst();
+    if (kind.isEmpty()) {
+      problems.add(
+          at.field(tag),
+          Words.label(tag)
+              + " must be one of "
+              + kinds.stream().map(Kind::name).collect(Collectors.joining(", "))
+              + ".");
+      return Optional.empty();
+    }
+    Map<Object, Object> rest = new LinkedHashMap<>(object);
+    rest.remove(tag);
+    return kind.get().form().read(rest, at, problems).map(value -> value);
+  }
+
+  @Override
+  public Object write(T value) {
+    for (Kind<? extends T> kind : kinds) {
+      if (kind.type().isInstance(value)) {
+        return write(kind, value);
+      }
+    }
+    throw new IllegalArgumentException("No kind for " + value.getClass().getName());
+  }
+
+  private <K> Map<String, Object> write(Kind<K> kind, Object value) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    written.put(tag, kind.name());
+    written.putAll(kind.form().writeObject(kind.type().cast(value)));
+    return written;
+  }
+
+  @Override
+  public Map<String, Object> schema(Definitions definitions) {
+    List<Object> choices = new ArrayList<>();
+    for (Kind<? extends T> kind : kinds) {
+      choices.add(kind.form().schemaWithTag(tag, kind.name(), definitions));
+    }
+    return Map.of("oneOf", choices);
+  }
+}

@@ -1,0 +1,91 @@
+package lampwright.document;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Text within a length, perhaps of a certain make; made by {@link Forms#text}. */
+public final class TextForm extends Form<String> {
+
+  /** What a text must be like, beyond its length. */
+  private record Make(String pattern, Predicate<String> test, String words) {}
+
+  private final int longest;
+  private final Optional<Make> make;
+
+  private TextForm(int longest, Optional<Make> make) {
+    this.longest = longest;
+    this.make = make;
+  }
+
+  /** Text of one to {@code longest} UTF-16 units that is not blank. */
+  static TextForm upTo(int longest) {
+    return new TextForm(longest, Optional.empty());
+  }
+
+  /**
+   * Text that must pass a test too.
+   *
+   * @param pattern what the test asks for, as a regular expression of ECMA-262, for the schema
+   * @param words ends the sentence "… must be "
+   */
+  public TextForm like(String pattern, Predicate<String> test, String words) {
+    return new TextForm(longest, Optional.of(new Make(pattern, test, words)));
+  }
+
+  @Override
+  public Optional<String> read(Object json, Pointer at, Problems problems) {
+    String label = Words.label(at);
+    if (!(json instanceof String text)) {
+      problems.add(at, label + " (" + Words.shown(json) + ") must be text.");
+      return Optional.empty();
+    }
+    if (text.isBlank()) {
+      problems.add(
+          at, label + " must not be empty. Leave the field out where there is nothing to say.");
+      return Optional.empty();
+    }
+    if (text.length() > longest) {
+      problems.add(
+          at,
+          label
+              + " ("
+              + text.length()
+              + " characters) must be at most "
+              + longest
+              + " characters.");
+      return Optional.empty();
+    }
+    if (text.chars().anyMatch(c -> c < ' ' && c != '\n' && c != '\t' && c != '\r')
+        || hasLoneSurrogate(text)) {
+      problems.add(at, label + " must not hold control characters or broken characters.");
+      return Optional.empty();
+    }
+    if (make.isPresent() && !make.get().test().test(text)) {
+      problems.add(at, label + " (" + Words.shown(text) + ") must be " + make.get().words() + ".");
+      return Optional.empty();
+    }
+    return Optional.of(text);
+  }
+
+  private static boolean hasLoneSurrogate(String text) {
+    return text.codePoints()
+        .anyMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
+  }
+
+  @Override
+  public Object write(String value) {
+    return value;
+  }
+
+  @Override
+  public Map<String, Object> schema(Definitions definitions) {
+    Map<String, Object> schema = new LinkedHashMap<>();
+    schema.put("type", "string");
+    schema.put("minLength", 1);
+    schema.put("maxLength", longest);
+    schema.put("pattern", make.map(Make::pattern).orElse("\\S"));
+    return schema;
+  }
+}

@@ -1,0 +1,66 @@
+package lampwright.engine;
+
+/**
+ * Where a formula or a number comes from. Each has a key that pages, JSON and comments use; the
+ * full entry stands under that key in REFERENCES.md beside this file.
+ */
+public enum Source {
+  /** Definitions of Av, Tv, EV and EV100, and the table of typical scenes. */
+  EXPOSURE_VALUE("exposure-value", "Encyclopaedia articles on exposure value and APEX", "APEX"),
+  /** Constants of reflected and incident meters, as quoted by others. */
+  ISO_2720("iso-2720", "ISO 2720:1974, exposure meters, as quoted", "constants K and C"),
+  /** Flash meters integrate light over a gate time. */
+  ISO_10157("iso-10157", "ISO 10157:1991, flash exposure meters, abstract", "scope"),
+  /** Guide numbers; the constants of the standard itself were not seen. */
+  GUIDE_NUMBER("guide-number", "ISO 1230:1992, flash guide numbers, title and scope", "scope"),
+  /** Inverse square law, five-times rule, integrated flash intensity. */
+  IES_DEFINITIONS("ies-definitions", "IES lighting definitions", "9.1.1 and 11.1.10.2"),
+  /** Configuration factors of discs, rectangles and ellipses. */
+  HOWELL("howell", "Howell, catalogue of radiation configuration factors", "B-3, B-12, B-18"),
+  /** Parallel and perpendicular rectangles, in use by fire engineers. */
+  BR_187("br-187", "BR 187, external fire spread", "configuration factors"),
+  /** Flash duration from pulse shape; how heads are controlled; efficacy of flash tubes. */
+  FLASH_MAKERS_NOTES("flash-makers-notes", "Public engineering notes on studio flash", "pulses"),
+  /** Effective and total flash duration. */
+  ISO_2827("iso-2827", "ISO 2827:1988, photographic flash equipment, as quoted", "t0.5 and t0.1"),
+  /** Mireds and filter shifts. */
+  WHEELER("wheeler", "Wheeler, Practical Cinematography", "p. 122"),
+  /** Thin-lens optics as any textbook has them. */
+  THIN_LENS("thin-lens", "Geometrical optics of the thin lens", "derived"),
+  /** Trade habit without a source; editable data, not law. */
+  TRADE_PRACTICE("trade-practice", "Common practice of the trade", "no source"),
+  /** Derived from the definitions and checked numerically. */
+  DERIVED("derived", "Derived from the definitions and checked numerically", "this package"),
+  /** Exact assignment by shortest augmenting paths. */
+  SHORTEST_AUGMENTING_PATH(
+      "shortest-augmenting-path",
+      "Jonker and Volgenant, a shortest augmenting path algorithm, Computing 38 (1987)",
+      "pp. 325-340"),
+  /** A number that a person measured or set; it comes from nowhere else. */
+  GIVEN("given", "Measured or set by the photographer", "the setup");
+
+  private final String key;
+  private final String title;
+  private final String section;
+
+  Source(String key, String title, String section) {
+    this.key = key;
+    this.title = title;
+    this.section = section;
+  }
+
+  /** Returns the key, lower case with hyphens, stable for ever. */
+  public String key() {
+    return key;
+  }
+
+  /** Returns what the source is called. */
+  public String title() {
+    return title;
+  }
+
+  /** Returns where in it to look. */
+  public String section() {
+    return section;
+  }
+}

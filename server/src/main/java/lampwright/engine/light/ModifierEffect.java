@@ -1,0 +1,46 @@
+package lampwright.engine.light;
+
+import lampwright.engine.exposure.FNumber;
+import lampwright.engine.unit.Bounds;
+import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.Stops;
+
+/**
+ * What a modifier makes of a head's light on its axis.
+ *
+ * @param face the shape that then shines
+ * @param loss stops below the standard reflector on the same head at the reference distance, plus
+ *     for less light; a narrow reflector has a negative loss
+ * @param lossReferenceDistance where that loss was measured, above 0. A loss quoted at 1 m is not
+ *     the loss at 3 m for a big box, so the distance belongs to it
+ */
+public record ModifierEffect(EmittingFace face, Stops loss, Metres lossReferenceDistance) {
+
+  /** The distance at which losses are usually quoted (source trade-practice). */
+  public static final Metres USUAL_REFERENCE = new Metres(2);
+
+  /** Checks the distance. */
+  public ModifierEffect {
+    Bounds.requirePositive("Reference distance", lossReferenceDistance.value(), "m");
+  }
+
+  /** Returns the standard reflector itself: a small source without loss. */
+  public static ModifierEffect standardReflector() {
+    return new ModifierEffect(new EmittingFace.PointSource(), Stops.ZERO, USUAL_REFERENCE);
+  }
+
+  /** Returns a modifier whose light was metered with the head, so that no loss is to be added. */
+  public static ModifierEffect ofFace(EmittingFace face) {
+    return new ModifierEffect(face, Stops.ZERO, USUAL_REFERENCE);
+  }
+
+  /** Returns the loss of a modifier from two readings at one place, {@code 2 log2(Nref/N)}. */
+  public static Stops lossFromReadings(FNumber standardReflector, FNumber withModifier) {
+    return standardReflector.stopsAbove(withModifier);
+  }
+
+  /** Returns a copy with more loss: a grid, a second diffuser. */
+  public ModifierEffect withMoreLoss(Stops more) {
+    return new ModifierEffect(face, loss.plus(more), lossReferenceDistance);
+  }
+}

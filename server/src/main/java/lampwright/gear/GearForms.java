@@ -1,0 +1,167 @@
+package lampwright.gear;
+
+import static lampwright.document.Field.required;
+
+import java.util.List;
+import java.util.Optional;
+import lampwright.document.Field;
+import lampwright.document.Form;
+import lampwright.document.Forms;
+import lampwright.document.Forms.Kind;
+import lampwright.document.NumberForm;
+import lampwright.document.ObjectForm;
+import lampwright.engine.exposure.FNumber;
+import lampwright.engine.exposure.Iso;
+import lampwright.engine.exposure.MarkedScale;
+import lampwright.engine.exposure.ShutterTime;
+import lampwright.engine.light.EmittingFace;
+import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.Stops;
+
+/** Forms that several pieces of gear, and the setup document, have in common. */
+public final class GearForms {
+
+  /** As long as a name may be. */
+  public static final int NAME = 120;
+
+  /** As long as a paragraph of remarks may be. */
+  public static final int REMARK = 4_000;
+
+  private GearForms() {}
+
+  /** An aperture or a meter's f-number, as printed: 5.6 stands for the exact full stop. */
+  public static Form<FNumber> fNumber() {
+    return Forms.number("")
+        .atLeast(0.5)
+        .atMost(128)
+        .maybe(5.6)
+        .as(FNumber::ofMark, GearForms::printed);
+  }
+
+  private static double printed(FNumber fNumber) {
+    return MarkedScale.APERTURE_THIRD
+        .findExact(fNumber.value())
+        .or(() -> MarkedScale.APERTURE_HALF.findExact(fNumber.value()))
+        .map(MarkedScale.Mark::printed)
+        .orElse(fNumber.value());
+  }
+
+  /** An ISO speed as the camera prints it. */
+  public static Form<Iso> iso() {
+    return Forms.number("")
+        .atLeast(3)
+        .atMost(819_200)
+        .maybe(100)
+        .as(Iso::ofMark, GearForms::printed);
+  }
+
+  private static double printed(Iso iso) {
+    return MarkedScale.ISO_THIRD
+        .findExact(iso.value())
+        .map(MarkedScale.Mark::printed)
+        .orElse(iso.value());
+  }
+
+  /** A shutter time as the camera prints it: {@code "1/125"}, {@code "0.5"}, {@code "2"}. */
+  public static Form<ShutterTime> shutterTime() {
+    return Forms.text(12)
+        .like(
+            "^(1/[1-9]\\d{0,4}|0\\.[3-9]\\d?|[1-9]\\d{0,2}(\\.\\d{1,2})?)$",
+            GearForms::isShutterTime,
+            "a shutter time such as \"1/125\" or \"0.5\", from 1/32000 to 600 seconds")
+        .as(ShutterTime::parse, GearForms::printed);
+  }
+
+  /** The camera's own text, without the unit. */
+  private static String printed(ShutterTime time) {
+    return time.toString().replace(" s", "");
+  }
+
+  private static boolean isShutterTime(String text) {
+    if (!text.matches("1/[1-9]\\d{0,4}|0\\.[3-9]\\d?|[1-9]\\d{0,2}(\\.\\d{1,2})?")) {
+      return false;
+    }
+    double seconds =
+        text.startsWith("1/")
+            ? 1 / Double.parseDouble(text.substring(2))
+            : Double.parseDouble(text);
+    return seconds >= 1.0 / 32_000 && seconds <= 600;
+  }
+
+  /** A level or a loss in stops between two bounds. */
+  public static Form<Stops> stops(double atLeast, double atMost) {
+    return Forms.number("stops").atLeast(atLeast).atMost(atMost).as(Stops::new, Stops::value);
+  }
+
+  /** A length that is more than nothing. */
+  public static Form<Metres> length(double atMost, double maybe) {
+    return lengthNumber(atMost, maybe).as(Metres::new, Metres::value);
+  }
+
+  private static NumberForm lengthNumber(double atMost, double maybe) {
+    return Forms.number("m").moreThan(0).atMost(atMost).maybe(maybe);
+  }
+
+  /** How many of a thing are there. */
+  static <T> Field<T, Integer> count(java.util.function.Function<T, Integer> getter) {
+    return Field.usually(1, "count", Forms.count(1, 99), getter, "How many of these there are.");
+  }
+
+  private static final Field<EmittingFace.Disc, Metres> DIAMETER =
+      required(
+          "diameter_m",
+          length(10, 1.2),
+          disc -> new Metres(2 * disc.radius().value()),
+          "Its diameter; for an octagon the diameter of the disc of equal area.");
+
+  private static final Field<EmittingFace.Rectangle, Metres> WIDTH =
+      required("width_m", length(20, 0.9), EmittingFace.Rectangle::width, "Its width.");
+
+  private static final Field<EmittingFace.Rectangle, Metres> HEIGHT =
+      required("height_m", length(20, 1.2), EmittingFace.Rectangle::height, "Its height.");
+
+  private static final Form<EmittingFace> FACE =
+      Forms.oneOf(
+          "shape",
+          List.of(
+              new Kind<>(
+                  "point",
+                  EmittingFace.PointSource.class,
+                  ObjectForm.of(
+                      "point_face",
+                      "A face so small that the inverse square law holds.",
+                      values -> new EmittingFace.PointSource(),
+                      List.of())),
+              new Kind<>(
+                  "disc",
+                  EmittingFace.Disc.class,
+                  ObjectForm.of(
+                      "disc_face",
+                      "A round face.",
+                      values -> new EmittingFace.Disc(new Metres(values.get(DIAMETER).value() / 2)),
+                      List.of(DIAMETER))),
+              new Kind<>(
+                  "rectangle",
+                  EmittingFace.Rectangle.class,
+                  ObjectForm.of(
+                      "rectangle_face",
+                      "A face with four corners.",
+                      values -> new EmittingFace.Rectangle(values.get(WIDTH), values.get(HEIGHT)),
+                      List.of(WIDTH, HEIGHT)))));
+
+  /** The face of a light that the light leaves by. */
+  public static Form<EmittingFace> face() {
+    return FACE;
+  }
+
+  /** A name of a thing. */
+  public static Form<String> name() {
+    return Forms.text(NAME);
+  }
+
+  /** An optional remark. */
+  static <T> Field<T, Optional<String>> note(
+      java.util.function.Function<T, Optional<String>> getter) {
+    return Field.optional("note", Forms.text(REMARK), getter, "Anything worth knowing about it.");
+  }
+}

@@ -1,0 +1,160 @@
+package lampwright.gear;
+
+import static lampwright.document.Field.optional;
+import static lampwright.document.Field.required;
+import static lampwright.document.Field.usually;
+
+import java.util.List;
+import java.util.Optional;
+import lampwright.document.Field;
+import lampwright.document.Forms;
+import lampwright.document.ObjectForm;
+import lampwright.engine.power.PowerScale;
+import lampwright.engine.unit.Seconds;
+import lampwright.engine.unit.Stops;
+import lampwright.engine.unit.WattSeconds;
+
+/**
+ * A flash unit.
+ *
+ * @param energy at full power
+ * @param output what it gives at full power with its standard reflector
+ * @param range how many stops its power can be turned down
+ * @param step the smallest step of its dial
+ * @param scale how its dial shows power
+ * @param durationT05 t0.5 at full power
+ * @param recycle from a flash at full power to ready
+ * @param flashesPerCharge at full power; absent for a head that hangs on the mains
+ */
+public record Head(
+    String name,
+    WattSeconds energy,
+    Output output,
+    Stops range,
+    Stops step,
+    PowerScale scale,
+    Feed feed,
+    FlashControl control,
+    Optional<Seconds> durationT05,
+    Optional<Seconds> recycle,
+    Optional<Integer> flashesPerCharge,
+    Optional<Double> weightKg,
+    Optional<String> note) {
+
+  /** Where a head's energy comes from. */
+  public enum Feed {
+    BATTERY,
+    MAINS
+  }
+
+  /** How a head makes less than full power, which decides what happens to the flash's duration. */
+  public enum FlashControl {
+    /** The flash is cut off: shorter at lower power. */
+    CUT,
+    /** The capacitor is charged less: not shorter, rather longer, at lower power. */
+    VOLTAGE
+  }
+
+  private static final Field<Head, String> NAME =
+      required("name", GearForms.name(), Head::name, "What the studio calls it.");
+  private static final Field<Head, WattSeconds> ENERGY =
+      required(
+          "energy_ws",
+          Forms.number("W·s")
+              .moreThan(0)
+              .atMost(10_000)
+              .maybe(400)
+              .as(WattSeconds::new, WattSeconds::value),
+          Head::energy,
+          "Stored energy at full power, in watt-seconds.");
+  private static final Field<Head, Output> OUTPUT =
+      required("output", Output.FORM, Head::output, "What it gives at full power.");
+  private static final Field<Head, Stops> RANGE =
+      usually(
+          new Stops(6),
+          "range_stops",
+          GearForms.stops(0, 14),
+          Head::range,
+          "How many stops its power can be turned down; usually 6.");
+  private static final Field<Head, Stops> STEP =
+      usually(
+          new Stops(0.1),
+          "step_stops",
+          Forms.number("stops").atLeast(0.05).atMost(1).maybe(0.1).as(Stops::new, Stops::value),
+          Head::step,
+          "The smallest step of its dial; usually a tenth.");
+  private static final Field<Head, PowerScale> SCALE =
+      usually(
+          PowerScale.FRACTIONS,
+          "scale",
+          Forms.choice(PowerScale.values()),
+          Head::scale,
+          "How its dial shows power; usually fractions of full power.");
+  private static final Field<Head, Feed> FEED =
+      usually(
+          Feed.BATTERY,
+          "feed",
+          Forms.choice(Feed.values()),
+          Head::feed,
+          "Where its energy comes from; usually a battery.");
+  private static final Field<Head, FlashControl> CONTROL =
+      usually(
+          FlashControl.CUT,
+          "control",
+          Forms.choice(FlashControl.values()),
+          Head::control,
+          "How it makes less than full power; usually by cutting the flash off.");
+  private static final Field<Head, Optional<Seconds>> DURATION =
+      optional(
+          "duration_t05_ms",
+          Forms.number("ms")
+              .moreThan(0)
+              .atMost(100)
+              .maybe(1.25)
+              .as(milliseconds -> new Seconds(milliseconds / 1_000), s -> s.value() * 1_000),
+          Head::durationT05,
+          "t0.5 at full power, in milliseconds.");
+  private static final Field<Head, Optional<Seconds>> RECYCLE =
+      optional(
+          "recycle_s",
+          Forms.number("s").moreThan(0).atMost(120).maybe(1.6).as(Seconds::new, Seconds::value),
+          Head::recycle,
+          "Seconds from a flash at full power to ready.");
+  private static final Field<Head, Optional<Integer>> FLASHES =
+      optional(
+          "flashes_per_charge",
+          Forms.count(1, 100_000),
+          Head::flashesPerCharge,
+          "Flashes at full power from one charge.");
+  private static final Field<Head, Optional<Double>> WEIGHT =
+      optional(
+          "weight_kg",
+          Forms.number("kg").moreThan(0).atMost(100).maybe(2.5),
+          Head::weightKg,
+          "What it weighs, battery and cable included.");
+  private static final Field<Head, Optional<String>> NOTE = GearForms.note(Head::note);
+
+  /** The head as it stands in a document. */
+  public static final ObjectForm<Head> FORM =
+      ObjectForm.of(
+          "head",
+          "A flash unit.",
+          values ->
+              new Head(
+                  values.get(NAME),
+                  values.get(ENERGY),
+                  values.get(OUTPUT),
+                  values.get(RANGE),
+                  values.get(STEP),
+                  values.get(SCALE),
+                  values.get(FEED),
+                  values.get(CONTROL),
+                  values.get(DURATION),
+                  values.get(RECYCLE),
+                  values.get(FLASHES),
+                  values.get(WEIGHT),
+                  values.get(NOTE)),
+          List.of(
+              NAME, ENERGY, OUTPUT, RANGE, STEP, SCALE, FEED, CONTROL, DURATION, RECYCLE, FLASHES,
+              WEIGHT, NOTE));
+}

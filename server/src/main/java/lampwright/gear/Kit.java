@@ -1,0 +1,70 @@
+package lampwright.gear;
+
+import static lampwright.document.Field.list;
+import static lampwright.document.Field.required;
+
+import java.util.List;
+import java.util.Optional;
+import lampwright.document.Field;
+import lampwright.document.ObjectForm;
+
+/** The gear that somebody has tonight. */
+public record Kit(
+    String name,
+    Optional<String> note,
+    List<Body> bodies,
+    List<Lens> lenses,
+    List<Several<Head>> heads,
+    List<Several<Modifier>> modifiers,
+    List<Several<Gel>> gels,
+    List<NeutralDensity> neutralDensities,
+    List<Several<Stand>> stands) {
+
+  private static final int MOST_KINDS = 60;
+
+  private static final Field<Kit, String> NAME =
+      required("name", GearForms.name(), Kit::name, "What the studio calls it.");
+  private static final Field<Kit, Optional<String>> NOTE = GearForms.note(Kit::note);
+  private static final Field<Kit, List<Body>> BODIES =
+      list("bodies", Body.FORM, MOST_KINDS, Kit::bodies, "Camera bodies.");
+  private static final Field<Kit, List<Lens>> LENSES =
+      list("lenses", Lens.FORM, MOST_KINDS, Kit::lenses, "Lenses.");
+  private static final Field<Kit, List<Several<Head>>> HEADS =
+      list("heads", Several.form("head", Head.FORM), MOST_KINDS, Kit::heads, "Heads.");
+  private static final Field<Kit, List<Several<Modifier>>> MODIFIERS =
+      list(
+          "modifiers",
+          Several.form("modifier", Modifier.FORM),
+          MOST_KINDS,
+          Kit::modifiers,
+          "Modifiers; each head has its standard reflector besides.");
+  private static final Field<Kit, List<Several<Gel>>> GELS =
+      list("gels", Several.form("gel", Gel.FORM), MOST_KINDS, Kit::gels, "Gels.");
+  private static final Field<Kit, List<NeutralDensity>> DENSITIES =
+      list(
+          "neutral_densities",
+          NeutralDensity.FORM,
+          MOST_KINDS,
+          Kit::neutralDensities,
+          "Grey filters that fit the lenses.");
+  private static final Field<Kit, List<Several<Stand>>> STANDS =
+      list("stands", Several.form("stand", Stand.FORM), MOST_KINDS, Kit::stands, "Stands.");
+
+  /** The kit as a document. */
+  public static final ObjectForm<Kit> FORM =
+      ObjectForm.of(
+          "kit",
+          "The gear that somebody has tonight.",
+          values ->
+              new Kit(
+                  values.get(NAME),
+                  values.get(NOTE),
+                  values.get(BODIES),
+                  values.get(LENSES),
+                  values.get(HEADS),
+                  values.get(MODIFIERS),
+                  values.get(GELS),
+                  values.get(DENSITIES),
+                  values.get(STANDS)),
+          List.of(NAME, NOTE, BODIES, LENSES, HEADS, MODIFIERS, GELS, DENSITIES, STANDS));
+}

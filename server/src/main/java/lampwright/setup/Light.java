@@ -1,0 +1,118 @@
+package lampwright.setup;
+
+import static lampwright.document.Field.optional;
+import static lampwright.document.Field.required;
+import static lampwright.document.Field.usually;
+
+import java.util.List;
+import java.util.Optional;
+import lampwright.document.Field;
+import lampwright.document.Forms;
+import lampwright.document.ObjectForm;
+import lampwright.engine.light.Point;
+import lampwright.engine.unit.Stops;
+import lampwright.gear.GearForms;
+import lampwright.gear.Gel;
+import lampwright.gear.Head;
+import lampwright.gear.Modifier;
+
+/**
+ * One source in a setup.
+ *
+ * @param reason why it is there
+ * @param heads how many heads of this kind fire together from this place
+ * @param place of its emitting face
+ * @param aim the point that it is aimed at; absent means its target
+ * @param stopsDown how far below full power it stands; absent means unknown
+ */
+public record Light(
+    LightId id,
+    Role role,
+    Optional<String> reason,
+    Head head,
+    int heads,
+    Optional<Modifier> modifier,
+    List<Gel> gels,
+    Point place,
+    Optional<Point> aim,
+    Target target,
+    Optional<Stops> stopsDown,
+    Optional<MeterReading> reading) {
+
+  private static final Field<Light, LightId> ID =
+      required("id", LightId.FORM, Light::id, "What it is called in this document: key, rim-left.");
+  private static final Field<Light, Role> ROLE =
+      required("role", Forms.choice(Role.values()), Light::role, "What it is for.");
+  private static final Field<Light, Optional<String>> REASON =
+      optional("reason", SetupForms.paragraph(), Light::reason, "Why it is there.");
+  private static final Field<Light, Head> HEAD =
+      required("head", Head.FORM, Light::head, "The head, as it was when the setup was made.");
+  private static final Field<Light, Integer> HEADS =
+      usually(
+          1,
+          "heads",
+          Forms.count(1, 12),
+          Light::heads,
+          "How many of these heads fire together from this place; usually 1.");
+  private static final Field<Light, Optional<Modifier>> MODIFIER =
+      optional(
+          "modifier",
+          Modifier.FORM,
+          Light::modifier,
+          "What shapes its light; left out for the head's standard reflector.");
+  private static final Field<Light, List<Gel>> GELS =
+      Field.list("gels", Gel.FORM, 6, Light::gels, "Its gels, from the head outward.");
+  private static final Field<Light, Point> PLACE =
+      required("place", SetupForms.point(), Light::place, "Where its emitting face is.");
+  private static final Field<Light, Optional<Point>> AIM =
+      optional("aim", SetupForms.point(), Light::aim, "Where it is aimed, if not at its target.");
+  private static final Field<Light, Target> TARGET =
+      required("target", Target.FORM, Light::target, "What it is for.");
+  private static final Field<Light, Optional<Stops>> STOPS_DOWN =
+      optional(
+          "stops_down",
+          GearForms.stops(0, 14),
+          Light::stopsDown,
+          "How far below full power it stands: 1/4 is 2.");
+  private static final Field<Light, Optional<MeterReading>> READING =
+      optional("reading", MeterReading.FORM, Light::reading, "What the meter gave for it alone.");
+
+  static final ObjectForm<Light> FORM =
+      ObjectForm.<Light>of(
+              "light",
+              "One source in a setup. It needs stops_down or a reading, must not stand on its"
+                  + " target, and its power must be within its head's range.",
+              values ->
+                  new Light(
+                      values.get(ID),
+                      values.get(ROLE),
+                      values.get(REASON),
+                      values.get(HEAD),
+                      values.get(HEADS),
+                      values.get(MODIFIER),
+                      values.get(GELS),
+                      values.get(PLACE),
+                      values.get(AIM),
+                      values.get(TARGET),
+                      values.get(STOPS_DOWN),
+                      values.get(READING)),
+              List.of(
+                  ID,
+                  ROLE,
+                  REASON,
+                  HEAD,
+                  HEADS,
+                  MODIFIER,
+                  GELS,
+                  PLACE,
+                  AIM,
+                  TARGET,
+                  STOPS_DOWN,
+                  READING))
+          .checked(LightChecks::check);
+
+  /** The modifier, or the head's standard reflector where none is named. */
+  public Modifier modifierOrStandard() {
+    return modifier.orElseGet(Modifier::standardReflector);
+  }
+}

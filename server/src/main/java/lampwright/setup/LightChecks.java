@@ -1,0 +1,46 @@
+package lampwright.setup;
+
+import lampwright.document.Pointer;
+import lampwright.document.Problems;
+
+/** What the fields of a light must fulfil together. */
+final class LightChecks {
+
+  /** Nearer than this no model of ours holds and no meter fits in between. */
+  private static final double NEAREST_M = 0.05;
+
+  private LightChecks() {}
+
+  static void check(Light light, Pointer at, Problems problems) {
+    if (light.stopsDown().isEmpty() && light.reading().isEmpty()) {
+      problems.add(
+          at.field("stops_down"),
+          "Stops down is missing. A light needs its power or a reading. Maybe 2 stops, for 1/4?");
+    }
+    light
+        .stopsDown()
+        .filter(down -> down.value() > light.head().range().value() + 1e-9)
+        .ifPresent(
+            down ->
+                problems.add(
+                    at.field("stops_down"),
+                    "Stops down ("
+                        + down.value()
+                        + ") must be within the head's range of "
+                        + light.head().range().value()
+                        + " stops."));
+    double distance = light.place().distanceTo(light.target().at()).value();
+    if (distance < NEAREST_M) {
+      problems.add(
+          at.field("place"),
+          "Place must be away from the target: they are " + distance + " m apart. Maybe 1.5 m?");
+    }
+    boolean onSurface = light.target().held() == Target.Held.ON_SURFACE;
+    if (onSurface && light.target().surfaceFacing().isEmpty()) {
+      problems.add(
+          at.field("target").field("surface_facing_deg"),
+          "Surface facing is missing: the meter lies on a surface, so say where it faces. Maybe 0°,"
+              + " toward the camera?");
+    }
+  }
+}

@@ -1,0 +1,202 @@
+package lampwright.setup.adapting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lampwright.engine.exposure.Ambient;
+import lampwright.engine.exposure.Ev100;
+import lampwright.engine.exposure.ExposureSettings;
+import lampwright.engine.exposure.FNumber;
+import lampwright.engine.exposure.Iso;
+import lampwright.engine.exposure.MeterConstant;
+import lampwright.engine.unit.Stops;
+import lampwright.gear.Head;
+import lampwright.gear.Kit;
+import lampwright.gear.Modifier;
+import lampwright.setup.Light;
+import lampwright.setup.LightId;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.figures.AmbientFigures;
+import lampwright.setup.figures.Figures;
+import lampwright.setup.figures.FiguresComputation;
+
+/**
+ * Finds how a kit can make a setup.
+ *
+ * <p>Every camera setting that body, lens and limits allow is tried, on the camera's own scale of
+ * third stops; for each, the heads are given to the lights at the least miss. What remains is the
+ * setting of least cost: the light's misses by role, the ambient's offset, depth of field, shutter
+ * time and ISO, weighted by {@link Weights}. Modifiers are chosen before, each light the one most
+ * like its own; no light is moved and each gets one head. These two things keep it from the best
+ * answer that could be had, and the answer says so.
+ *
+ * <p>With normal flash no setting but the shutter time changes flash against ambient (REFERENCE
+ * section 0): a body that syncs slower needs that much more light from every head, by any route.
+ */
+public final class AdaptationSearch {
+
+  /** So many ways are enough to choose from. */
+  private static final int MOST_ADAPTATIONS = 3;
+
+  private static final double OTHER_APERTURE_STOPS = 0.6;
+  private static final double OTHER_ISO_STOPS = 0.9;
+  private static final double OTHER_AMBIENT_STOPS = 0.45;
+
+  /** A moving subject makes the shutter time part of the look. */
+  private static final double TIME_MATTERS_MORE_WITH_MOVEMENT = 3;
+
+  private final SetupDocument setup;
+  private final Kit kit;
+  private final Limits limits;
+  private final Weights weights;
+  private final Figures original;
+  private final Optional<Ev100> ambient;
+  private final CameraChoice camera;
+  private final List<Modifier> modifiers;
+  private final HeadChoice heads;
+
+  private AdaptationSearch(
+      SetupDocument setup,
+      Kit kit,
+      Optional<Ev100> newAmbient,
+      Limits limits,
+      Weights.Preset preset) {
+    this.setup = setup;
+    this.kit = kit;
+    this.limits = limits;
+    this.weights = preset.weights();
+    this.original = FiguresComputation.of(setup);
+    this.ambient = newAmbient.or(() -> setup.ambient().map(lampwright.setup.Ambient::level));
+    this.camera = CameraChoice.of(setup, kit);
+    this.modifiers = ModifierChoice.of(original.lights(), kit, weights);
+    List<Head> units = GearUnits.of(kit.heads(), setup.lights().size());
+    this.heads = new HeadChoice(setup, original.lights(), modifiers, units, weights);
+  }
+
+  /**
+   * Finds the best adaptations; deterministic.
+   *
+   * @param newAmbient the ambient to shoot in, where it is not the setup's
+   */
+  public static Answer adapt(
+      SetupDocument setup,
+      Kit kit,
+      Optional<Ev100> newAmbient,
+      Limits limits,
+      Weights.Preset preset) {
+    return new AdaptationSearch(setup, kit, newAmbient, limits, preset).solve();
+  }
+
+  /** A setting with its heads and what it costs. */
+  record Candidate(CameraChoice.Setting setting, HeadChoice.Chosen heads, double cost) {}
+
+  private Answer solve() {
+    List<String> contradictions = camera.contradictions(setup.exposure().time(), limits);
+    if (!contradictions.isEmpty()) {
+      return new Answer.NotEnoughGear(contradictions, List.of(), List.of(), List.of());
+    }
+    List<Candidate> chosen = different(candidates());
+    AdaptedDocument documents =
+        new AdaptedDocument(setup, kit, original, camera, modifiers, ambient);
+    List<Adaptation> adaptations = chosen.stream().map(documents::of).toList();
+    List<LightId> unlit = unlit(chosen.getFirst());
+    return unlit.isEmpty()
+        ? new Answer.Adapted(adaptations)
+        : new Answer.NotEnoughGear(
+            reasons(unlit), unlit, List.of(moreHeads(unlit.size())), adaptations);
+  }
+
+  private List<Candidate> candidates() {
+    List<Candidate> candidates = new ArrayList<>();
+    for (CameraChoice.Setting setting : camera.settings(setup.exposure().time(), limits)) {
+      HeadChoice.Chosen lit = heads.at(setting.exposure().requiredExposure(MeterConstant.FLAT));
+      candidates.add(new Candidate(setting, lit, lit.cost() + costOf(setting.exposure())));
+    }
+    candidates.sort(Comparator.comparingDouble(Candidate::cost));
+    return candidates;
+  }
+
+  private double costOf(ExposureSettings settings) {
+    ExposureSettings old = setup.exposure().settings();
+    Iso lowest = camera.body().map(lampwright.gear.Body::lowestIso).orElse(Iso.HUNDRED);
+    double time = weights.time() * (isMoving() ? TIME_MATTERS_MORE_WITH_MOVEMENT : 1);
+    return weights.ambient() * Math.abs(ambientMiss(settings))
+        + weights.depth() * Math.abs(depthChange(settings.aperture(), camera).value())
+        + time * Math.abs(settings.time().stopsOver(old.time()).value())
+        + weights.iso() * Math.max(0, settings.iso().stopsOver(lowest).value());
+  }
+
+  private boolean isMoving() {
+    return setup.subjects().stream().flatMap(s -> s.speedMPerS().stream()).anyMatch(v -> v > 0);
+  }
+
+  /** How far the background's level moves; without an ambient reading, how far the EV moves. */
+  private double ambientMiss(ExposureSettings settings) {
+    Optional<Stops> wanted = original.ambient().map(AmbientFigures::offset);
+    if (ambient.isEmpty() || wanted.isEmpty()) {
+      return settings.ev100().minus(original.ev100()).value();
+    }
+    return Ambient.of(ambient.get()).offset(settings).minus(wanted.get()).value();
+  }
+
+  /** By how many stops of aperture a setting is deeper than the setup. */
+  static Stops depthChange(FNumber aperture, CameraChoice camera) {
+    return aperture.stopsAbove(camera.wantedAperture());
+  }
+
+  /** The best first, then the best that differ from all before in a way that one would notice. */
+  private static List<Candidate> different(List<Candidate> sorted) {
+    List<Candidate> chosen = new ArrayList<>();
+    for (Candidate candidate : sorted) {
+      if (chosen.stream().allMatch(other -> differ(candidate, other))) {
+        chosen.add(candidate);
+      }
+      if (chosen.size() == MOST_ADAPTATIONS) {
+        break;
+      }
+    }
+    return chosen;
+  }
+
+  private static boolean differ(Candidate one, Candidate other) {
+    ExposureSettings a = one.setting().exposure();
+    ExposureSettings b = other.setting().exposure();
+    return Math.abs(a.aperture().stopsAbove(b.aperture()).value()) > OTHER_APERTURE_STOPS
+        || Math.abs(a.iso().stopsOver(b.iso()).value()) > OTHER_ISO_STOPS
+        || Math.abs(a.ev100().minus(b.ev100()).value()) > OTHER_AMBIENT_STOPS;
+  }
+
+  private List<LightId> unlit(Candidate candidate) {
+    List<LightId> unlit = new ArrayList<>();
+    for (int i = 0; i < setup.lights().size(); i++) {
+      if (candidate.heads().heads().get(i).isEmpty()) {
+        unlit.add(setup.lights().get(i).id());
+      }
+    }
+    return unlit;
+  }
+
+  private List<String> reasons(List<LightId> unlit) {
+    List<String> reasons = new ArrayList<>();
+    for (LightId id : unlit) {
+      boolean known = original.get(id).level().isPresent();
+      reasons.add(
+          known
+              ? "No head is left for “" + id + "”."
+              : "The level of “" + id + "” is not known, so it cannot be made again.");
+    }
+    int count = kit.heads().stream().mapToInt(lampwright.gear.Several::count).sum();
+    int lights = (int) setup.lights().stream().map(Light::id).count();
+    if (count < lights) {
+      reasons.add("The kit has " + count + " heads for " + lights + " lights.");
+    }
+    return reasons;
+  }
+
+  private static String moreHeads(int missing) {
+    return missing == 1
+        ? "One more head, or give up that light."
+        : missing + " more heads, or give up those lights.";
+  }
+}

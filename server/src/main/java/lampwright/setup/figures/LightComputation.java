@@ -1,0 +1,216 @@
+package lampwright.setup.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lampwright.engine.Source;
+import lampwright.engine.Working;
+import lampwright.engine.exposure.Ambient;
+import lampwright.engine.exposure.ExposureSettings;
+import lampwright.engine.exposure.FNumber;
+import lampwright.engine.exposure.Iso;
+import lampwright.engine.exposure.MeterConstant;
+import lampwright.engine.light.Direction;
+import lampwright.engine.light.Gel;
+import lampwright.engine.light.LightAtTarget;
+import lampwright.engine.light.Pattern;
+import lampwright.engine.light.Point;
+import lampwright.engine.light.UnitVector;
+import lampwright.engine.unit.Degrees;
+import lampwright.engine.unit.LuxSeconds;
+import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.Mired;
+import lampwright.engine.unit.Stops;
+import lampwright.engine.unit.WattSeconds;
+import lampwright.gear.Head;
+import lampwright.gear.Modifier;
+import lampwright.setup.Known;
+import lampwright.setup.Light;
+import lampwright.setup.MeterReading;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.Target;
+
+/** Computes the figures of one light: what the meter said, and what the engine says. */
+public final class LightComputation {
+
+  private final SetupDocument setup;
+  private final ExposureSettings settings;
+  private final MeterConstant constant = MeterConstant.FLAT;
+
+  LightComputation(SetupDocument setup) {
+    this.setup = setup;
+    this.settings = setup.exposure().settings();
+  }
+
+  /**
+   * A light as the engine sees it.
+   *
+   * @param head which head stands there; it need not be the document's own
+   */
+  public static LightAtTarget atTarget(
+      SetupDocument setup, Light light, Head head, Modifier modifier) {
+    return new LightAtTarget(
+        head.output().toHeadOutput(),
+        modifier.effect(),
+        gelOf(light),
+        light.place().distanceTo(light.target().at()),
+        cosine(setup, light));
+  }
+
+  private static Gel gelOf(Light light) {
+    Stops loss = Stops.ZERO;
+    Mired shift = Mired.ZERO;
+    for (lampwright.gear.Gel gel : light.gels()) {
+      loss = loss.plus(gel.loss());
+      shift = shift.plus(gel.shift());
+    }
+    return new Gel(loss, shift);
+  }
+
+  /** How much of the light the meter takes, by the way it is held. */
+  private static double cosine(SetupDocument setup, Light light) {
+    Target target = light.target();
+    UnitVector toLight = UnitVector.between(target.at(), light.place());
+    return switch (target.held()) {
+      case TOWARD_LIGHT -> 1;
+      case TOWARD_CAMERA -> toLight.receivedBy(towardCamera(setup, target.at()));
+      case ON_SURFACE -> toLight.receivedBy(surfaceNormal(target));
+    };
+  }
+
+  private static UnitVector surfaceNormal(Target target) {
+    double radians = target.surfaceFacing().orElse(new Degrees(0)).value() * (StrictMath.PI / 180);
+    return UnitVector.of(StrictMath.sin(radians), -StrictMath.cos(radians), 0);
+  }
+
+  /** From a point to the camera; straight toward where cameras stand when its place is unknown. */
+  static UnitVector towardCamera(SetupDocument setup, Point from) {
+    Optional<Point> camera = setup.camera().flatMap(lampwright.setup.Camera::place);
+    return camera
+        .filter(place -> place.distanceTo(from).value() > 0.01)
+        .map(place -> UnitVector.between(from, place))
+        .orElse(UnitVector.TOWARD_CAMERA);
+  }
+
+  /** The figures of one light, without its level against the key. */
+  LightFigures figures(Light light, String pointer) {
+    LightAtTarget atTarget = atTarget(setup, light, light.head(), light.modifierOrStandard());
+    List<String> needs = new ArrayList<>();
+    Optional<Level> metered =
+        light.reading().flatMap(reading -> metered(light, reading, pointer, needs));
+    Optional<Level> computed = light.stopsDown().flatMap(down -> computed(light, atTarget, down));
+    if (light.stopsDown().isEmpty()) {
+      needs.add(pointer + "/stops_down");
+    }
+    Optional<Level> level = metered.or(() -> computed);
+    if (level.isEmpty() && light.stopsDown().isPresent()) {
+      needs.add(pointer + "/target/held");
+    }
+    Metres distance = atTarget.distance();
+    return new LightFigures(
+        light,
+        distance,
+        direction(light),
+        pattern(light),
+        light.modifierOrStandard().face().angularSize(distance),
+        atTarget,
+        level,
+        difference(computed, metered),
+        Optional.empty(),
+        light.stopsDown().map(down -> energy(light, down)),
+        needs);
+  }
+
+  private Direction direction(Light light) {
+    return setup
+        .camera()
+        .flatMap(lampwright.setup.Camera::place)
+        .map(camera -> Direction.of(light.target().at(), light.place(), camera))
+        .orElseGet(() -> Direction.of(light.target().at(), light.place()));
+  }
+
+  /** Patterns belong to a face: without a subject, or on a surface, there is none. */
+  private Optional<String> pattern(Light light) {
+    if (setup.subjects().isEmpty() || light.target().held() == Target.Held.ON_SURFACE) {
+      return Optional.empty();
+    }
+    Degrees yaw = setup.subjects().getFirst().facing();
+    return Optional.of(Pattern.of(direction(light).fromNose(yaw)).tradeName());
+  }
+
+  private static WattSeconds energy(Light light, Stops down) {
+    return new WattSeconds(
+        light.head().energy().value() * light.heads() * down.negated().toFactor());
+  }
+
+  private Optional<Level> computed(Light light, LightAtTarget atTarget, Stops down) {
+    LuxSeconds exposure = atTarget.at(down).times(light.heads());
+    if (exposure.value() == 0) {
+      return Optional.empty();
+    }
+    Working one = atTarget.exposureWorking(light.id().text(), down);
+    Working all =
+        light.heads() == 1
+            ? one
+            : Working.of(
+                "exposure by " + light.heads() + " heads",
+                exposure.value(),
+                "lx·s",
+                "n · H",
+                Source.DERIVED,
+                one,
+                Working.given("heads", light.heads(), ""));
+    return Optional.of(
+        level(exposure, Known.COMPUTED, Uncertainty.ofModel(light.head().output(), atTarget), all));
+  }
+
+  private Optional<Level> metered(
+      Light light, MeterReading reading, String pointer, List<String> needs) {
+    Iso iso = reading.iso().orElse(settings.iso());
+    LuxSeconds whole = reading.fNumber().toExposure(iso, constant);
+    LuxSeconds exposure = whole;
+    if (reading.includesAmbient()) {
+      if (setup.ambient().isEmpty()) {
+        needs.add("/ambient");
+        return Optional.empty();
+      }
+      LuxSeconds ambient =
+          Ambient.of(setup.ambient().get().level()).exposure(settings.time(), constant);
+      if (ambient.value() >= whole.value()) {
+        needs.add(pointer + "/reading");
+        return Optional.empty();
+      }
+      exposure = new LuxSeconds(whole.value() - ambient.value());
+    }
+    Working working =
+        Working.of(
+            "exposure by the " + light.id().text(),
+            exposure.value(),
+            "lx·s",
+            reading.includesAmbient() ? "C · N² / S − E · t" : "C · N² / S",
+            Source.ISO_2720,
+            Working.given("reading", reading.fNumber().value(), "f-number"),
+            Working.given("ISO", iso.value(), ""),
+            Working.given("meter constant", constant.luxSeconds(), "lx·s"));
+    return Optional.of(level(exposure, reading.known(), Uncertainty.of(reading.known()), working));
+  }
+
+  private Level level(LuxSeconds exposure, Known known, Stops uncertainty, Working working) {
+    Stops offset = settings.offsetOf(exposure, constant);
+    FNumber reading = FNumber.ofExposure(exposure, settings.iso(), constant);
+    Working explained =
+        Working.of(
+            "level from the shooting exposure",
+            offset.value(),
+            "stops",
+            "log2(H / H_shooting)",
+            Source.DERIVED,
+            working,
+            settings.requiredExposureWorking(constant));
+    return new Level(exposure, reading, offset, known, uncertainty, explained);
+  }
+
+  private static Optional<Stops> difference(Optional<Level> computed, Optional<Level> metered) {
+    return computed.flatMap(c -> metered.map(m -> c.fromShooting().minus(m.fromShooting())));
+  }
+}

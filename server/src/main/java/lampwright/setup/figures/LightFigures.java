@@ -1,0 +1,55 @@
+package lampwright.setup.figures;
+
+import java.util.List;
+import java.util.Optional;
+import lampwright.engine.light.Direction;
+import lampwright.engine.light.LightAtTarget;
+import lampwright.engine.unit.Degrees;
+import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.Stops;
+import lampwright.engine.unit.WattSeconds;
+import lampwright.setup.Light;
+
+/**
+ * The figures of one light.
+ *
+ * @param distance from its face to its target
+ * @param direction of the light as the target sees it, from the direction to the camera
+ * @param pattern the trade's name for that direction against the subject's face, where there is one
+ * @param angularSize how large its face looks from the target: the softness; 0 for a point
+ * @param atTarget the light as the engine sees it
+ * @param level what counts: the reading where there is one, else what was computed; absent where
+ *     neither is known, or where the meter as it is held gets nothing from this light
+ * @param computedMinusMetered where both are known
+ * @param fromKey in stops from the first key light
+ * @param energy of one flash, all heads of the light; absent where the power is not known
+ * @param needs what the document would have to say for the absent figures, as JSON Pointers
+ */
+public record LightFigures(
+    Light light,
+    Metres distance,
+    Direction direction,
+    Optional<String> pattern,
+    Degrees angularSize,
+    LightAtTarget atTarget,
+    Optional<Level> level,
+    Optional<Stops> computedMinusMetered,
+    Optional<Stops> fromKey,
+    Optional<WattSeconds> energy,
+    List<String> needs) {
+
+  LightFigures withFromKey(Optional<Stops> stops) {
+    return new LightFigures(
+        light,
+        distance,
+        direction,
+        pattern,
+        angularSize,
+        atTarget,
+        level,
+        computedMinusMetered,
+        stops,
+        energy,
+        needs);
+  }
+}

@@ -1,0 +1,149 @@
+package lampwright.web.pages;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * The style sheet, fonts and scripts of the pages, read once from the class path. They share one
+ * hash over all their content, so that an address never changes its bytes (it may be cached for
+ * ever) and the style sheet can name its fonts relative to itself.
+ */
+public final class Assets {
+
+  /** Every asset there is; nothing else is served. */
+  static final List<String> NAMES =
+      List.of(
+          "favicon.svg",
+          "fonts/LICENSE-atkinson-hyperlegible-mono.txt",
+          "fonts/LICENSE-atkinson-hyperlegible-next.txt",
+          "fonts/atkinson-hyperlegible-mono-latin-400-normal.woff2",
+          "fonts/atkinson-hyperlegible-mono-latin-600-normal.woff2",
+          "fonts/atkinson-hyperlegible-mono-latin-ext-400-normal.woff2",
+          "fonts/atkinson-hyperlegible-mono-latin-ext-600-normal.woff2",
+          "fonts/atkinson-hyperlegible-next-latin-400-normal.woff2",
+          "fonts/atkinson-hyperlegible-next-latin-600-normal.woff2",
+          "fonts/atkinson-hyperlegible-next-latin-ext-400-normal.woff2",
+          "fonts/atkinson-hyperlegible-next-latin-ext-600-normal.woff2",
+          "lampwright.css",
+          "plan.css",
+          "theme.js");
+
+  private static final Map<String, String> MEDIA_TYPES =
+      Map.of(
+          "css", "text/css; charset=utf-8",
+          "js", "text/javascript; charset=utf-8",
+          "svg", "image/svg+xml",
+          "txt", "text/plain; charset=utf-8",
+          "woff2", "font/woff2");
+
+  private final Map<String, Asset> assets;
+  private final String hash;
+
+  private Assets(Map<String, Asset> assets, String hash) {
+    this.assets = assets;
+    this.hash = hash;
+  }
+
+  /** One file: its media type and its bytes, which callers must not change. */
+  public static final class Asset {
+
+    private final String mediaType;
+    private final byte[] bytes;
+
+    private Asset(String mediaType, byte[] bytes) {
+      this.mediaType = mediaType;
+      this.bytes = bytes;
+    }
+
+    public String mediaType() {
+      return mediaType;
+    }
+
+    /** A fresh stream over the content. */
+    public InputStream open() {
+      return new ByteArrayInputStream(bytes);
+    }
+
+    /** How many bytes {@link #open} gives. */
+    public int length() {
+      return bytes.length;
+    }
+  }
+
+  /**
+   * Reads them all.
+   *
+   * @throws IllegalStateException where the program was packed without one of them
+   */
+  public static Assets fromClassPath() {
+    Map<String, Asset> assets = new TreeMap<>();
+    MessageDigest digest = sha256();
+    for (String name : NAMES) {
+      byte[] bytes = read(name);
+      digest.update(name.getBytes(StandardCharsets.UTF_8));
+      digest.update(bytes);
+      assets.put(name, new Asset(mediaType(name), bytes));
+    }
+    String hash = HexFormat.of().formatHex(digest.digest(), 0, 8);
+    return new Assets(Map.copyOf(assets), hash);
+  }
+
+  /**
+   * The address of an asset, such as {@code /assets/1f0c…/lampwright.css}.
+   *
+   * @throws IllegalArgumentException where there is no such asset
+   */
+  public String path(String name) {
+    if (!assets.containsKey(name)) {
+      throw new IllegalArgumentException("Asset (" + name + ") must be one of " + NAMES + ".");
+    }
+    return "/assets/" + hash + "/" + name;
+  }
+
+  /** The hash in every address: 16 hexadecimal digits. */
+  public String hash() {
+    return hash;
+  }
+
+  /** The asset at {@code /assets/hash/name}; empty for another build's hash and unknown names. */
+  public Optional<Asset> find(String askedHash, String name) {
+    return askedHash.equals(hash) ? Optional.ofNullable(assets.get(name)) : Optional.empty();
+  }
+
+  private static byte[] read(String name) {
+    try (InputStream in = Assets.class.getResourceAsStream("/lampwright/assets/" + name)) {
+      if (in == null) {
+        throw new IllegalStateException("Asset missing from the class path: " + name);
+      }
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException("Asset cannot be read: " + name, e);
+    }
+  }
+
+  private static String mediaType(String name) {
+    String mediaType = MEDIA_TYPES.get(name.substring(name.lastIndexOf('.') + 1));
+    if (mediaType == null) {
+      throw new IllegalStateException("No media type for asset " + name);
+    }
+    return mediaType;
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,20 @@
+package lampwright.web.pages;
+
+import java.util.List;
+
+/**
+ * One step of the build order.
+ *
+ * @param number the light's number, as on the plan
+ * @param act what to do, as one line
+ * @param reason why now
+ * @param expected what the meter should give; empty where nothing is metered
+ * @param cautions what can hurt in this step
+ */
+public record BuildStep(
+    int number, String act, String reason, String expected, List<Caution> cautions) {
+
+  public BuildStep {
+    cautions = List.copyOf(cautions);
+  }
+}

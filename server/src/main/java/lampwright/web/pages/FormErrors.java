@@ -1,0 +1,33 @@
+package lampwright.web.pages;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What is wrong with a form that was sent, in the order of its fields. */
+public record FormErrors(List<FormError> items) {
+
+  public FormErrors {
+    items = List.copyOf(items);
+  }
+
+  /**
+   * One thing that is wrong.
+   *
+   * @param field the id of the field to go to; empty where it is the form as a whole
+   * @param message what is wrong and what to do
+   */
+  public record FormError(String field, String message) {}
+
+  public static FormErrors none() {
+    return new FormErrors(List.of());
+  }
+
+  public boolean isEmpty() {
+    return items.isEmpty();
+  }
+
+  /** The first message about a field. */
+  public Optional<String> find(String field) {
+    return items.stream().filter(e -> e.field().equals(field)).map(FormError::message).findFirst();
+  }
+}

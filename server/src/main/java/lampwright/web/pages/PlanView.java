@@ -1,0 +1,28 @@
+package lampwright.web.pages;
+
+import java.util.List;
+import lampwright.drawing.Svg;
+
+/**
+ * The plan, with the same facts as a table.
+ *
+ * @param drawing the measured drawing
+ * @param places what stands where, in the order of the drawing's numbers
+ */
+public record PlanView(Svg drawing, List<Place> places) {
+
+  public PlanView {
+    places = List.copyOf(places);
+  }
+
+  /**
+   * One thing on the plan, lengths in the person's unit.
+   *
+   * @param what "1 Key", "hit mark", "camera"
+   * @param across to the right of the hit mark, seen from the camera
+   * @param away beyond the hit mark, seen from the camera
+   * @param height above the ground
+   * @param note its aim, size or bearing; may be empty
+   */
+  public record Place(String what, String across, String away, String height, String note) {}
+}

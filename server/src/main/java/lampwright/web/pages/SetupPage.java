@@ -1,0 +1,64 @@
+package lampwright.web.pages;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One setup with its figures, like a surveyor's sheet.
+ *
+ * @param placeAndDate where and when, as one line; may be empty
+ * @param moods each with the search for it
+ * @param figures the strip of key figures
+ * @param plan the plan; absent where no place is known
+ * @param offHeading what the lights' {@code off} compares ("Off the model"), where any has it
+ * @param buildOrder may be empty
+ * @param ambient ambient figures; may be empty
+ * @param ambientNote how and where the ambient was taken, what the sun did; may be empty
+ * @param camera camera figures; may be empty
+ * @param cameraNote body, lens, place; may be empty
+ * @param leftOut figures that are missing, each with what it needs
+ * @param revision "Revision 3, by …, 4 May 2031"
+ * @param actions what this member may do with it (change, field sheet, revisions)
+ */
+public record SetupPage(
+    Layout layout,
+    String title,
+    String placeAndDate,
+    String intent,
+    List<Link> moods,
+    List<Figure> figures,
+    Optional<PlanView> plan,
+    List<SetupLight> lights,
+    String offHeading,
+    List<BuildStep> buildOrder,
+    List<Figure> ambient,
+    String ambientNote,
+    List<Figure> camera,
+    String cameraNote,
+    List<Caution> cautions,
+    Outcome outcome,
+    List<LeftOut> leftOut,
+    KitForm kitForm,
+    String revision,
+    List<Link> actions) {
+
+  public SetupPage {
+    moods = List.copyOf(moods);
+    figures = List.copyOf(figures);
+    lights = List.copyOf(lights);
+    buildOrder = List.copyOf(buildOrder);
+    ambient = List.copyOf(ambient);
+    camera = List.copyOf(camera);
+    cautions = List.copyOf(cautions);
+    leftOut = List.copyOf(leftOut);
+    actions = List.copyOf(actions);
+  }
+
+  /** A figure that could not be computed and what it would need. */
+  public record LeftOut(String figure, String needs) {}
+
+  /** Whether the table of lights has the column of deviations. */
+  public boolean hasOff() {
+    return lights.stream().anyMatch(light -> light.off().isPresent());
+  }
+}

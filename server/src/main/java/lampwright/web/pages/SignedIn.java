@@ -1,0 +1,30 @@
+package lampwright.web.pages;
+
+import java.util.List;
+
+/**
+ * What the head of a page shows to a member.
+ *
+ * @param studioName the studio they are in
+ * @param studioPath the studio's first page
+ * @param memberName their own name
+ * @param signOutPath where the sign-out form posts to
+ * @param csrfToken what the form must carry
+ * @param findPath where the search box asks
+ * @param links the studio's other pages, the current one included
+ * @param here the path among the links that is this page, or empty
+ */
+public record SignedIn(
+    String studioName,
+    String studioPath,
+    String memberName,
+    String signOutPath,
+    String csrfToken,
+    String findPath,
+    List<Link> links,
+    String here) {
+
+  public SignedIn {
+    links = List.copyOf(links);
+  }
+}

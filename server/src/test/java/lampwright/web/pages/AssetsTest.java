@@ -1,0 +1,79 @@
+package lampwright.web.pages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class AssetsTest {
+
+  private static final Path FOLDER = Path.of("src/main/resources/lampwright/assets");
+
+  private final Assets assets = Assets.fromClassPath();
+
+  @Test
+  void everyFileInTheFolderIsNamedAndNoOther() throws IOException {
+    try (Stream<Path> files = Files.walk(FOLDER)) {
+      List<String> found =
+          files
+              .filter(Files::isRegularFile)
+              .map(file -> FOLDER.relativize(file).toString().replace('\\', '/'))
+              .sorted()
+              .toList();
+      assertEquals(found, List.copyOf(new TreeSet<>(Assets.NAMES)));
+    }
+  }
+
+  @Test
+  void anAddressLeadsToTheFileItself() throws IOException {
+    String path = assets.path("lampwright.css");
+    assertTrue(path.matches("/assets/[0-9a-f]{16}/lampwright\\.css"), path);
+    Assets.Asset asset = assets.find(path.split("/", -1)[2], "lampwright.css").orElseThrow();
+    assertEquals("text/css; charset=utf-8", asset.mediaType());
+    assertEquals(Files.size(FOLDER.resolve("lampwright.css")), asset.length());
+    assertEquals(asset.length(), asset.open().readAllBytes().length);
+  }
+
+  @Test
+  void theHashDependsOnContentOnly() {
+    assertEquals(assets.hash(), Assets.fromClassPath().hash());
+  }
+
+  @Test
+  void anotherHashOrNameFindsNothing() {
+    assertEquals(Optional.empty(), assets.find("0123456789abcdef", "lampwright.css"));
+    assertEquals(Optional.empty(), assets.find(assets.hash(), "../pages/Assets.class"));
+    assertThrows(IllegalArgumentException.class, () -> assets.path("nowhere.css"));
+  }
+
+  @Test
+  void whatTheStyleSheetNamesIsThere() {
+    String css = text("lampwright.css");
+    List<String> named =
+        Pattern.compile("url\\(\"([^\"]+)\"\\)")
+            .matcher(css)
+            .results()
+            .map(m -> m.group(1))
+            .toList();
+    assertEquals(8, named.size());
+    assertTrue(Assets.NAMES.containsAll(named), named::toString);
+  }
+
+  private String text(String name) {
+    try (var in = assets.find(assets.hash(), name).orElseThrow().open()) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

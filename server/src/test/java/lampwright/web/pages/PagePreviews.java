@@ -1,0 +1,159 @@
+package lampwright.web.pages;
+
+import java.util.List;
+import java.util.Optional;
+import lampwright.drawing.PreviewDrawings;
+
+/** Every page drawn from invented data: full, empty, long and wrong. */
+final class PagePreviews {
+
+  static final Assets ASSETS = Assets.fromClassPath();
+
+  private PagePreviews() {}
+
+  /** One preview: a name for its file, the template and its record. */
+  record Preview(String name, String template, Record page) {
+
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  static List<Preview> all() {
+    return List.of(
+        new Preview("sign-in", "signIn.jte", signIn(FormErrors.none(), Optional.empty())),
+        new Preview("sign-in-demo", "signIn.jte", signIn(FormErrors.none(), Optional.of(demo()))),
+        new Preview("sign-in-wrong", "signIn.jte", signIn(signInErrors(), Optional.empty())),
+        new Preview("first-owner", "firstOwner.jte", firstOwner("", FormErrors.none())),
+        new Preview("first-owner-wrong", "firstOwner.jte", firstOwner("Imke", ownerErrors())),
+        new Preview("find", "find.jte", FindPreviews.full()),
+        new Preview("find-search", "find.jte", FindPreviews.search()),
+        new Preview("find-nothing", "find.jte", FindPreviews.nothing()),
+        new Preview("find-empty", "find.jte", FindPreviews.empty()),
+        new Preview("find-long", "find.jte", FindPreviews.longWords()),
+        new Preview("setup", "setup.jte", SetupPreviews.full()),
+        new Preview("setup-bare", "setup.jte", SetupPreviews.bare()),
+        new Preview("setup-long", "setup.jte", SetupPreviews.longWords()),
+        new Preview("adapted", "adapted.jte", AdaptedPreviews.full()),
+        new Preview("adapted-short", "adapted.jte", AdaptedPreviews.notEnough()),
+        new Preview("adapted-none", "adapted.jte", AdaptedPreviews.nothingFits()),
+        new Preview("error-404", "error.jte", ErrorPage.notFound(layout("Not found"), HOME)),
+        new Preview(
+            "error-403",
+            "error.jte",
+            ErrorPage.mayNot(
+                layout("Not yours"),
+                "Setups are changed by authors and owners; you are here as crew. Ask an owner of"
+                    + " the studio if that should change.",
+                HOME)),
+        new Preview(
+            "error-422",
+            "error.jte",
+            ErrorPage.wrong(
+                layout("Wrong"),
+                List.of(
+                    "Distance of the key (0 m) must be more than 0. Maybe 0.5 m?",
+                    "ISO (90) is not on this body’s scale. Maybe 100?"),
+                HOME)),
+        new Preview(
+            "error-500",
+            "error.jte",
+            ErrorPage.ourFault(
+                new Layout("Fault", Optional.empty(), Theme.DEVICE, ASSETS),
+                "7F3K-20QD",
+                new Link("To the first page", "/"))));
+  }
+
+  static final Link HOME = new Link("All setups", "/demo/setups");
+
+  static Layout layout(String title) {
+    return new Layout(title, Optional.of(member("Veskarn Light")), Theme.DEVICE, ASSETS);
+  }
+
+  static SignedIn member(String studioName) {
+    return new SignedIn(
+        studioName,
+        "/demo",
+        "Imke Tal",
+        "/sign-out",
+        "c5rf",
+        "/demo/setups",
+        List.of(new Link("Setups", "/demo/setups"), new Link("Kits", "/demo/kits")),
+        "/demo/setups");
+  }
+
+  static KitForm kitForm(String chosen) {
+    return new KitForm(
+        "/demo/setups/k3v9/adapted",
+        List.of(
+            kit("van", "The van: five battery heads", chosen),
+            kit("two", "Two small heads and an umbrella", chosen),
+            kit("hire", "Hire list, 3 packs", chosen)),
+        "/demo/kits/new");
+  }
+
+  private static KitForm.Choice kit(String id, String name, String chosen) {
+    return new KitForm.Choice(id, name, id.equals(chosen));
+  }
+
+  private static Layout outside(String title) {
+    return new Layout(title, Optional.empty(), Theme.DEVICE, ASSETS);
+  }
+
+  private static SignInPage signIn(FormErrors errors, Optional<SignInPage.DemoHint> demo) {
+    return new SignInPage(
+        outside("Sign in"),
+        "/sign-in",
+        "",
+        "/demo/setups/k3v9",
+        errors.isEmpty() ? "" : "imke",
+        errors,
+        demo);
+  }
+
+  private static SignInPage.DemoHint demo() {
+    return new SignInPage.DemoHint(
+        List.of(
+            new SignInPage.DemoMember("owner@demo.example", "may do everything"),
+            new SignInPage.DemoMember("author@demo.example", "writes setups"),
+            new SignInPage.DemoMember("crew@demo.example", "builds them, logs takes"),
+            new SignInPage.DemoMember("reader@demo.example", "reads")),
+        "first-light");
+  }
+
+  private static FormErrors signInErrors() {
+    return new FormErrors(
+        List.of(
+            new FormErrors.FormError(
+                "", "E-mail or password is wrong. After five tries wait a minute."),
+            new FormErrors.FormError(
+                SignInPage.EMAIL, "E-mail (imke) has no @. Maybe imke@studio.example?")));
+  }
+
+  private static FirstOwnerPage firstOwner(String name, FormErrors errors) {
+    return new FirstOwnerPage(
+        outside("First owner"), "/first-owner/x7", "", "Veskarn Light", name, "", 12, errors);
+  }
+
+  private static FormErrors ownerErrors() {
+    return new FormErrors(
+        List.of(
+            new FormErrors.FormError(FirstOwnerPage.EMAIL, "E-mail is empty. You sign in with it."),
+            new FormErrors.FormError(
+                FirstOwnerPage.PASSWORD_AGAIN, "The two passwords differ. Type both again.")));
+  }
+
+  static PlanView plan() {
+    return new PlanView(
+        PreviewDrawings.plan(),
+        List.of(
+            new PlanView.Place("hit mark", "0.0 m", "0.0 m", "0.0 m", "subject faces the camera"),
+            new PlanView.Place("1 Key", "−2.8 m", "−2.2 m", "2.3 m", "hit mark, 3.6 m"),
+            new PlanView.Place("2 Fill", "2.0 m", "−3.2 m", "1.9 m", "hit mark, 3.8 m"),
+            new PlanView.Place("3 Rim", "3.4 m", "2.2 m", "2.6 m", "hit mark, 4.1 m"),
+            new PlanView.Place("4 Background", "−3.8 m", "3.1 m", "0.4 m", "wall, 2.7 m"),
+            new PlanView.Place("5 Accent", "1.2 m", "3.2 m", "0.3 m", "wall, 1.4 m"),
+            new PlanView.Place("camera", "0.0 m", "−4.0 m", "1.2 m", "hit mark, 4.0 m")));
+  }
+}
