@@ -42,6 +42,10 @@ record CommitFacts(String identity, int layout, int analysis, boolean complete, 
         "seq", Long.toString(bookmark.seq()));
   }
 
+  CommitFacts completeAt(Bookmark place) {
+    return new CommitFacts(identity, layout, analysis, true, place);
+  }
+
   CommitFacts at(Bookmark place) {
     return new CommitFacts(identity, layout, analysis, complete, place);
   }

@@ -1,5 +1,6 @@
 package lampwright.search;
 
+import java.time.Instant;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,7 @@ final class EntryDocument {
   static final String KIND_VALUE = "kind_value";
   private static final String REVISION_STORED = "revision_stored";
   private static final String LIGHT_COUNT = "light_count";
+  private static final long MOST_SECONDS = 1L << 40;
 
   private EntryDocument() {}
 
@@ -46,7 +48,7 @@ final class EntryDocument {
     document.add(new SortedDocValuesField(SETUP, new BytesRef(entry.setup())));
     document.add(new NumericDocValuesField(REVISION, entry.revision()));
     document.add(new StoredField(REVISION_STORED, entry.revision()));
-    document.add(new NumericDocValuesField(CHANGED, entry.changedAt().toEpochMilli()));
+    document.add(new NumericDocValuesField(CHANGED, milliseconds(entry.changedAt())));
     document.add(new IntField(LIGHT_COUNT, entry.lightCount(), Store.NO));
     for (String mood : entry.moods()) {
       document.add(new SortedSetDocValuesField(MOOD_VALUE, new BytesRef(mood)));
@@ -82,6 +84,12 @@ final class EntryDocument {
     document.add(new StringField(KEY, key(studio, setup).bytes(), Store.NO));
     document.add(new NumericDocValuesField(REVISION, revision));
     return document;
+  }
+
+  /** No date that somebody made up may stop the index, so the absurd ones are drawn in. */
+  private static long milliseconds(Instant when) {
+    long seconds = Math.clamp(when.getEpochSecond(), -MOST_SECONDS, MOST_SECONDS);
+    return seconds * 1_000 + when.getNano() / 1_000_000;
   }
 
   private static Map<TextField, List<String>> texts(IndexEntry entry) {

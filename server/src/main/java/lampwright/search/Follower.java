@@ -4,9 +4,6 @@ import java.time.Duration;
 import java.util.Iterator;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.concurrent.locks.Condition;
-import java.util.concurrent.locks.ReentrantLock;
-import java.util.function.BooleanSupplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -24,23 +21,14 @@ public final class Follower implements AutoCloseable {
   private static final Duration BETWEEN_COMMITS = Duration.ofMillis(500);
   private static final Duration FIRST_PAUSE = Duration.ofMillis(100);
   private static final Duration LONGEST_PAUSE = Duration.ofSeconds(10);
-  private static final Duration CLOSING = Duration.ofSeconds(10);
+  private static final Duration CLOSING = Duration.ofSeconds(5);
   private static final int BATCH = 500;
 
   private final SetupIndex index;
   private final ChangeSource source;
   private final Thread thread;
 
-  private final ReentrantLock lock = new ReentrantLock();
-  private final Condition wanted = lock.newCondition();
-  private final Condition shown = lock.newCondition();
-
-  // Guarded by the lock.
-  private boolean woken;
-  private boolean closing;
-  private Bookmark visible;
-  private FollowerState state = new FollowerState.Behind();
-  private long caughtUpAt = System.nanoTime();
+  private final Progress progress;
 
   // The follower's thread only.
   private Bookmark position;
@@ -51,7 +39,7 @@ public final class Follower implements AutoCloseable {
     this.index = index;
     this.source = source;
     this.position = index.bookmark();
-    this.visible = position;
+    this.progress = new Progress(position);
     this.thread = Thread.ofPlatform().name("index-follower").daemon().unstarted(this::run);
   }
 
@@ -64,36 +52,18 @@ public final class Follower implements AutoCloseable {
 
   /** Asks for a look at the change log now rather than at the next turn. */
   public void wake() {
-    lock.lock();
-    try {
-      woken = true;
-      wanted.signal();
-    } finally {
-      lock.unlock();
-    }
+    progress.wake();
   }
 
   public FollowerState state() {
-    lock.lock();
-    try {
-      return state;
-    } finally {
-      lock.unlock();
-    }
+    return progress.state();
   }
 
   /**
    * For how long the index may have lacked a change; zero where it lacked none at the last look.
    */
   public Duration lag() {
-    lock.lock();
-    try {
-      return state instanceof FollowerState.Ready
-          ? Duration.ZERO
-          : Duration.ofNanos(System.nanoTime() - caughtUpAt);
-    } finally {
-      lock.unlock();
-    }
+    return progress.lag();
   }
 
   /**
@@ -102,7 +72,7 @@ public final class Follower implements AutoCloseable {
    * @return whether they do; false where the time was not enough: answer then all the same
    */
   public boolean await(Bookmark bookmark, Duration atMost) throws InterruptedException {
-    return await(() -> visible.compareTo(bookmark) >= 0, atMost);
+    return progress.await(() -> progress.hasShown(bookmark), atMost);
   }
 
   /**
@@ -112,7 +82,7 @@ public final class Follower implements AutoCloseable {
    */
   public boolean awaitSetupRevision(String studio, String setup, int revision, Duration atMost)
       throws InterruptedException {
-    return await(() -> shows(studio, setup, revision), atMost);
+    return progress.await(() -> shows(studio, setup, revision), atMost);
   }
 
   private boolean shows(String studio, String setup, int revision) {
@@ -125,35 +95,10 @@ public final class Follower implements AutoCloseable {
     }
   }
 
-  private boolean await(BooleanSupplier reached, Duration atMost) throws InterruptedException {
-    long left = atMost.toNanos();
-    lock.lock();
-    try {
-      woken = true;
-      wanted.signal();
-      while (!reached.getAsBoolean()) {
-        if (left <= 0 || closing) {
-          return false;
-        }
-        left = shown.awaitNanos(left);
-      }
-      return true;
-    } finally {
-      lock.unlock();
-    }
-  }
-
   /** Stops following, with a last commit. */
   @Override
   public void close() {
-    lock.lock();
-    try {
-      closing = true;
-      wanted.signalAll();
-      shown.signalAll();
-    } finally {
-      lock.unlock();
-    }
+    progress.close();
     // Not an interrupt at first: it would close Lucene's files under a write.
     try {
       if (!thread.join(CLOSING)) {
@@ -167,7 +112,7 @@ public final class Follower implements AutoCloseable {
 
   private void run() {
     Duration pause = FIRST_PAUSE;
-    while (!isClosing()) {
+    while (!progress.isClosing()) {
       try {
         if (index.needsRebuild().isPresent()) {
           rebuild();
@@ -176,19 +121,20 @@ public final class Follower implements AutoCloseable {
         commitIfDue();
         pause = FIRST_PAUSE;
         if (all) {
-          sleep(BETWEEN_LOOKS, true);
+          progress.rest(BETWEEN_LOOKS);
         }
       } catch (InterruptedException e) {
         // Nobody but close interrupts; then the loop ends.
         LOG.debug("The index follower was interrupted", e);
       } catch (ChangeSource.LogGap e) {
         index.requireRebuild("the change log does not reach back to it");
+        pauseAfterFailure(pause);
+        pause = longer(pause);
       } catch (Throwable e) {
         // Whatever it is, even an Error: a dead follower would leave the index stale for good.
         failed(e);
         pauseAfterFailure(pause);
-        Duration doubled = pause.multipliedBy(2);
-        pause = doubled.compareTo(LONGEST_PAUSE) < 0 ? doubled : LONGEST_PAUSE;
+        pause = longer(pause);
       }
     }
     lastCommit();
@@ -199,14 +145,14 @@ public final class Follower implements AutoCloseable {
     try (ChangeSource.Everything everything = source.everything();
         SetupIndex.Rebuild rebuild = index.startRebuild()) {
       long done = 0;
-      show(new FollowerState.Rebuilding(done, everything.total()));
+      progress.show(new FollowerState.Rebuilding(done, everything.total()));
       for (Iterator<IndexEntry> entries = everything.entries().iterator(); entries.hasNext(); ) {
-        if (isClosing()) {
+        if (progress.isClosing()) {
           return;
         }
         rebuild.put(entries.next());
         done++;
-        show(new FollowerState.Rebuilding(done, Math.max(done, everything.total())));
+        progress.show(new FollowerState.Rebuilding(done, Math.max(done, everything.total())));
       }
       rebuild.finish(everything.asOf());
       position = everything.asOf();
@@ -217,7 +163,7 @@ public final class Follower implements AutoCloseable {
 
   /** Takes in one batch; tells whether that was all there is. */
   private boolean pull() {
-    if (isClosing()) {
+    if (progress.isClosing()) {
       return true;
     }
     List<Change> changes = source.after(position, BATCH);
@@ -234,15 +180,7 @@ public final class Follower implements AutoCloseable {
       index.refresh();
     }
     boolean all = changes.size() < BATCH;
-    lock.lock();
-    try {
-      visible = position;
-      state = all ? new FollowerState.Ready() : new FollowerState.Behind();
-      caughtUpAt = all ? System.nanoTime() : caughtUpAt;
-      shown.signalAll();
-    } finally {
-      lock.unlock();
-    }
+    progress.pulled(position, all);
     return all;
   }
 
@@ -274,7 +212,7 @@ public final class Follower implements AutoCloseable {
         cause instanceof IndexFailure failure
             ? String.valueOf(failure.getMessage())
             : "The change log could not be read: " + cause.getClass().getSimpleName();
-    show(new FollowerState.Failed(reason));
+    progress.show(new FollowerState.Failed(reason));
     if (cause instanceof IndexFailure) {
       beginAtLastCommit();
     }
@@ -284,50 +222,23 @@ public final class Follower implements AutoCloseable {
     try {
       index.reopen();
       position = index.bookmark();
+      progress.fallenBackTo(position);
       uncommitted = false;
     } catch (RuntimeException e) {
       LOG.warn("The index could not be opened again", e);
     }
   }
 
+  private static Duration longer(Duration pause) {
+    Duration doubled = pause.multipliedBy(2);
+    return doubled.compareTo(LONGEST_PAUSE) < 0 ? doubled : LONGEST_PAUSE;
+  }
+
   private void pauseAfterFailure(Duration pause) {
     try {
-      sleep(pause, false);
+      progress.pause(pause);
     } catch (InterruptedException e) {
       LOG.debug("The index follower was interrupted", e);
-    }
-  }
-
-  private void sleep(Duration atMost, boolean untilWoken) throws InterruptedException {
-    long left = atMost.toNanos();
-    lock.lock();
-    try {
-      while (left > 0 && !closing && !(untilWoken && woken)) {
-        left = wanted.awaitNanos(left);
-      }
-      if (untilWoken) {
-        woken = false;
-      }
-    } finally {
-      lock.unlock();
-    }
-  }
-
-  private boolean isClosing() {
-    lock.lock();
-    try {
-      return closing;
-    } finally {
-      lock.unlock();
-    }
-  }
-
-  private void show(FollowerState now) {
-    lock.lock();
-    try {
-      state = now;
-    } finally {
-      lock.unlock();
     }
   }
 }

@@ -4,24 +4,17 @@ import java.io.EOFException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import org.apache.lucene.index.CorruptIndexException;
 import org.apache.lucene.index.IndexFormatTooNewException;
 import org.apache.lucene.index.IndexFormatTooOldException;
 import org.apache.lucene.index.IndexNotFoundException;
 import org.apache.lucene.store.AlreadyClosedException;
-import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.store.LockObtainFailedException;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /**
  * The index of one server process in its folder. A disposable copy: what is missing, broken, of
@@ -33,26 +26,15 @@ import org.slf4j.LoggerFactory;
  */
 public final class SetupIndex implements AutoCloseable {
 
-  private static final Logger LOG = LoggerFactory.getLogger(SetupIndex.class);
-  private static final String PREFIX = "generation-";
-
   private final Path folder;
-  private final String identity;
-  private final Opening files;
+  private final Generations generations;
   private final Words words = new Words();
   private volatile Generation live;
   private volatile Optional<String> needsRebuild = Optional.empty();
 
-  /** Opens the files of one generation; handed in so that a test can let a disk be full. */
-  interface Opening {
-    Directory open(Path folder) throws IOException;
-  }
-
-  private SetupIndex(Path folder, String identity, Opening files) throws IOException {
+  private SetupIndex(Path folder, String identity, Generations.Opening files) throws IOException {
     this.folder = folder;
-    this.identity = identity;
-    this.files = files;
-    Files.createDirectories(folder);
+    this.generations = new Generations(folder, identity, files, words);
     this.live = newestUsable();
   }
 
@@ -68,7 +50,7 @@ public final class SetupIndex implements AutoCloseable {
     return open(folder, identity, FSDirectory::open);
   }
 
-  static SetupIndex open(Path folder, String identity, Opening files) {
+  static SetupIndex open(Path folder, String identity, Generations.Opening files) {
     try {
       return new SetupIndex(folder, identity, files);
     } catch (LockObtainFailedException e) {
@@ -189,7 +171,7 @@ public final class SetupIndex implements AutoCloseable {
     private Rebuild() {}
 
     private void start() throws IOException {
-      Generation made = create(highestNumber() + 1);
+      Generation made = generations.create();
       building = Optional.of(made);
       if (!live.committed().complete()) {
         // There is nothing worth searching yet, so show what is built while it grows.
@@ -215,7 +197,7 @@ public final class SetupIndex implements AutoCloseable {
         write(
             () -> {
               made().refresh();
-              made().commit(CommitFacts.of(identity, true, asOf));
+              made().commit(made().committed().completeAt(asOf));
               finished = true;
               needsRebuild = Optional.empty();
               if (live != made()) {
@@ -234,7 +216,7 @@ public final class SetupIndex implements AutoCloseable {
     public void close() {
       synchronized (SetupIndex.this) {
         if (!finished && building.isPresent() && live != made()) {
-          write(() -> discard(made()));
+          write(() -> Generations.discard(made()));
         }
       }
     }
@@ -243,99 +225,13 @@ public final class SetupIndex implements AutoCloseable {
   private void replaceLive(Generation with) throws IOException {
     Generation old = live;
     live = with;
-    discard(old);
+    Generations.discard(old);
   }
 
-  private static void discard(Generation generation) throws IOException {
-    generation.close();
-    remove(generation.folder());
-  }
-
-  /** Finds the newest generation that can be trusted, and clears away all others. */
   private Generation newestUsable() throws IOException {
-    String reason = "it is not there";
-    Optional<Generation> usable = Optional.empty();
-    List<Path> generations = generations();
-    for (Path candidate : generations) {
-      Optional<String> fault = findFault(candidate);
-      if (fault.isEmpty()) {
-        usable = Optional.of(Generation.open(candidate, files.open(candidate), words));
-        break;
-      }
-      reason = fault.get();
-    }
-    if (usable.isEmpty()) {
-      LOG.info("The index will be built anew: {}", reason);
-      needsRebuild = Optional.of(reason);
-      usable = Optional.of(create(highestNumber() + 1));
-    }
-    for (Path other : generations) {
-      if (!other.equals(usable.get().folder())) {
-        remove(other);
-      }
-    }
-    return usable.get();
-  }
-
-  private Optional<String> findFault(Path candidate) throws IOException {
-    try (Directory directory = files.open(candidate)) {
-      Optional<String> damage = Generation.findDamage(directory);
-      if (damage.isPresent()) {
-        return damage;
-      }
-      CommitFacts facts = Generation.facts(directory);
-      if (!facts.identity().equals(identity)) {
-        return Optional.of("it is of another database");
-      }
-      CommitFacts wanted = CommitFacts.of(identity, true, facts.bookmark());
-      if (facts.layout() != wanted.layout() || facts.analysis() != wanted.analysis()) {
-        return Optional.of("it has an older layout");
-      }
-      return facts.complete() ? Optional.empty() : Optional.of("its making was cut short");
-    } catch (LockObtainFailedException e) {
-      throw e;
-    } catch (IOException | RuntimeException e) {
-      // Whatever stands between us and the files, the database has it all.
-      LOG.warn("The index cannot be read", e);
-      return Optional.of("it cannot be read");
-    }
-  }
-
-  private Generation create(int number) throws IOException {
-    Path place = folder.resolve(PREFIX + number);
-    return Generation.create(
-        place, files.open(place), words, CommitFacts.of(identity, false, Bookmark.START));
-  }
-
-  /** The generations on the disk, newest first. */
-  private List<Path> generations() throws IOException {
-    try (Stream<Path> all = Files.list(folder)) {
-      return all.filter(path -> number(path) >= 0)
-          .sorted(Comparator.comparingInt(SetupIndex::number).reversed())
-          .toList();
-    }
-  }
-
-  private int highestNumber() throws IOException {
-    return generations().stream().mapToInt(SetupIndex::number).max().orElse(0);
-  }
-
-  private static int number(Path path) {
-    String name = path.getFileName().toString();
-    return name.matches(PREFIX + "\\d{1,9}")
-        ? Integer.parseInt(name.substring(PREFIX.length()))
-        : -1;
-  }
-
-  private static void remove(Path generation) {
-    try (Stream<Path> all = Files.walk(generation)) {
-      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(path);
-      }
-    } catch (IOException e) {
-      // It is cleared away at the next start.
-      LOG.warn("An old index could not be cleared away: {}", generation, e);
-    }
+    Generations.Found found = generations.newestUsable();
+    found.reasonForRebuild().ifPresent(this::requireRebuild);
+    return found.generation();
   }
 
   private interface Writing {

@@ -86,7 +86,7 @@ class SearchFuzzTest {
                 .build());
       }
       index.refresh();
-      for (int i = 0; i < 1_500; i++) {
+      for (int i = 0; i < 600; i++) {
         String typed = text(random, i % 100 == 0 ? 5_000 : 12);
         String message = "seed " + seed + ", question " + i;
         SearchResult result = search.search(Question.of("demo", typed).withLimit(100));
