@@ -37,6 +37,18 @@ public final class Cataloguing {
     this.ids = ids;
   }
 
+  /**
+   * The setup that an address names.
+   *
+   * @throws Refused NotFound where no setup can have that id
+   */
+  public static SetupId id(String text) {
+    if (!Ids.isId(text)) {
+      throw Refused.notFound();
+    }
+    return new SetupId(text);
+  }
+
   /** Keeps a new setup. */
   public Catalogued create(Caller caller, StudioId studio, SetupDocument document) {
     Catalogued created =

@@ -58,14 +58,14 @@ public final class Finding {
               List<SetupId> ids =
                   answer.items().stream().map(hit -> new SetupId(hit.setup())).toList();
               Cataloguing.list(in, ids).forEach(setup -> living.put(setup.id(), setup));
-              yield new FoundPage(found(answer, living), answer.total(), answer.facets(), answer.next());
+              yield new FoundPage(
+                  found(answer, living), answer.total(), answer.facets(), answer.next());
             }
           };
         });
   }
 
-  private static List<Found> found(
-      SearchResult.Answer answer, Map<SetupId, Catalogued> living) {
+  private static List<Found> found(SearchResult.Answer answer, Map<SetupId, Catalogued> living) {
     List<Found> found = new ArrayList<>();
     for (SearchResult.Hit hit : answer.items()) {
       Catalogued setup = living.get(new SetupId(hit.setup()));

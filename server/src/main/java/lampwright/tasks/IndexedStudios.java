@@ -65,8 +65,7 @@ public final class IndexedStudios implements ChangeSource {
   private static Change change(SetupChange change) {
     return change
         .now()
-        .<Change>map(
-            setup -> new Change.Kept(bookmark(change.at()), entry(change.studio(), setup)))
+        .<Change>map(setup -> new Change.Kept(bookmark(change.at()), entry(change.studio(), setup)))
         .orElseGet(
             () ->
                 new Change.Gone(

@@ -26,6 +26,18 @@ public final class KitKeeping {
     this.ids = ids;
   }
 
+  /**
+   * The kit that an address names.
+   *
+   * @throws Refused NotFound where no kit can have that id
+   */
+  public static KitId id(String text) {
+    if (!Ids.isId(text)) {
+      throw Refused.notFound();
+    }
+    return new KitId(text);
+  }
+
   /** Keeps a new kit. */
   public KeptKit create(Caller caller, StudioId studio, Kit kit) {
     return database.inStudio(
@@ -57,7 +69,11 @@ public final class KitKeeping {
   }
 
   static KeptKit get(StudioTransaction in, KitId id) {
-    return new Kits(in).find(id).map(KitKeeping::kept).orElseThrow(Refused::notFound);
+    return find(in, id).orElseThrow(Refused::notFound);
+  }
+
+  static Optional<KeptKit> find(StudioTransaction in, KitId id) {
+    return new Kits(in).find(id).map(KitKeeping::kept);
   }
 
   /** All kits of a studio, the last changed first. */
@@ -86,8 +102,7 @@ public final class KitKeeping {
           Leave.ask(in, Permission.WRITE_KITS);
           int from = basedOn.orElseGet(() -> get(in, id).revision());
           Cataloguing.mustBeSaved(
-              new Kits(in)
-                  .replace(id, from, kit.name(), StoredDocuments.print(Kit.FORM, kit), ""));
+              new Kits(in).replace(id, from, kit.name(), StoredDocuments.print(Kit.FORM, kit), ""));
           return get(in, id);
         });
   }

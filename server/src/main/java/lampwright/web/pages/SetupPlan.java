@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import lampwright.drawing.Plan;
+import lampwright.drawing.PlanTable;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Figures;
 
@@ -10,14 +11,13 @@ final class SetupPlan {
   private SetupPlan() {}
 
   static PlanView of(SetupDocument setup, Figures figures) {
-    Plan plan = Plan.of(setup, figures);
     return new PlanView(
-        plan.drawing(),
-        plan.rows().stream()
+        Plan.of(setup, figures),
+        PlanTable.of(setup, figures).rows().stream()
             .map(
                 row ->
                     new PlanView.Place(
-                        row.what(), row.across(), row.away(), row.height(), row.note()))
+                        row.numbered(), row.across(), row.away(), row.height(), row.note()))
             .toList());
   }
 }
