@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.index.CheckIndex;
 import org.apache.lucene.index.DirectoryReader;
@@ -35,6 +37,19 @@ import org.jspecify.annotations.Nullable;
 final class Generation implements Closeable {
 
   private static final double RAM_MB = 32;
+
+  /**
+   * Lucene's advice to start the JVM with an incubator module would be the first line of every
+   * server's output. It speaks of vectors, and the module has a warning of its own. The logger is
+   * held so that its level is not forgotten.
+   */
+  private static final Logger VECTOR_ADVICE =
+      Logger.getLogger("org.apache.lucene.internal.vectorization");
+
+  static {
+    VECTOR_ADVICE.setLevel(Level.SEVERE);
+  }
+
   private static final FixedScale SCALE = new FixedScale();
 
   private final Path folder;

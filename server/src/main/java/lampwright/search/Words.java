@@ -5,6 +5,7 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.LowerCaseFilter;
@@ -15,7 +16,6 @@ import org.apache.lucene.analysis.en.EnglishAnalyzer;
 import org.apache.lucene.analysis.en.EnglishPossessiveFilter;
 import org.apache.lucene.analysis.en.KStemFilter;
 import org.apache.lucene.analysis.miscellaneous.ASCIIFoldingFilter;
-import org.apache.lucene.analysis.pattern.PatternReplaceCharFilter;
 import org.apache.lucene.analysis.standard.StandardTokenizer;
 import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 import org.apache.lucene.analysis.tokenattributes.OffsetAttribute;
@@ -24,29 +24,19 @@ import org.apache.lucene.analysis.tokenattributes.PositionIncrementAttribute;
 /**
  * Cuts text into words as the index keeps them: lower case, accents folded, English stems, and the
  * trade's numbers whole. {@code f/5.6}, {@code f 5.6} and {@code f5.6} are one word, which {@code
- * 5.6} finds; {@code 1/125 s} is one word.
+ * 5.6} finds; so are {@code 1/125 s} and {@code 400 W·s}.
  */
 final class Words extends Analyzer {
 
   /** Counts up when the same text would give other words, so that older indexes are rebuilt. */
   static final int VERSION = 1;
 
-  private static final Pattern F_NUMBER =
-      Pattern.compile("(?<![\\p{L}\\p{N}])[fFƒ]\\s?/?\\s?(\\d{1,2})(?:[.,](\\d{1,2}))?(?![\\d])");
-  private static final Pattern FRACTION =
-      Pattern.compile("(?<![\\d/.])(\\d{1,5})\\s?/\\s?(\\d{1,5})(?![\\d/])(?:\\s?s(?:ec)?\\b)?");
-  private static final Pattern WATT_SECONDS =
-      Pattern.compile("(?<=\\d)\\s?[wW][·⋅.]?[sS](?![\\p{L}])");
-
   /** One word of a text: where it stands, and the piece of the text it was made from. */
   record Word(String term, int position, int start, int end) {}
 
   @Override
   protected Reader initReader(String fieldName, Reader reader) {
-    // An underscore keeps a fraction in one piece for the tokenizer's word-break rules (UAX 29).
-    Reader apertures = new PatternReplaceCharFilter(F_NUMBER, " f$1.$2 ", reader);
-    Reader fractions = new PatternReplaceCharFilter(FRACTION, "$1_$2", apertures);
-    return new PatternReplaceCharFilter(WATT_SECONDS, " ws", fractions);
+    return new TradeNumbers(reader);
   }
 
   @Override
@@ -54,10 +44,11 @@ final class Words extends Analyzer {
     StandardTokenizer words = new StandardTokenizer();
     TokenStream chain = new EnglishPossessiveFilter(words);
     chain = new LowerCaseFilter(chain);
+    chain = new WithoutJoints(chain);
     chain = new ASCIIFoldingFilter(chain);
     chain = new StopFilter(chain, EnglishAnalyzer.ENGLISH_STOP_WORDS_SET);
     chain = new KStemFilter(chain);
-    return new TokenStreamComponents(words, new BareApertures(chain));
+    return new TokenStreamComponents(words, new BareNumbers(chain));
   }
 
   /** All words of a text, in order. */
@@ -80,37 +71,64 @@ final class Words extends Analyzer {
     return found;
   }
 
-  /** Behind {@code f5.6} puts {@code 5.6} at the same place. */
-  private static final class BareApertures extends TokenFilter {
-    private static final Pattern APERTURE = Pattern.compile("f\\d+(\\.\\d+)?");
+  /** Drops what {@link TradeNumbers} put in to hold a number together. */
+  private static final class WithoutJoints extends TokenFilter {
     private final CharTermAttribute term = addAttribute(CharTermAttribute.class);
-    private final PositionIncrementAttribute step = addAttribute(PositionIncrementAttribute.class);
-    private boolean pending;
 
-    BareApertures(TokenStream input) {
+    WithoutJoints(TokenStream input) {
       super(input);
     }
 
     @Override
     public boolean incrementToken() throws IOException {
-      if (pending) {
-        pending = false;
-        String number = term.toString().substring(1);
-        term.setEmpty().append(number);
+      if (!input.incrementToken()) {
+        return false;
+      }
+      char[] letters = term.buffer();
+      int kept = 0;
+      for (int i = 0; i < term.length(); i++) {
+        if (letters[i] != TradeNumbers.JOINT) {
+          letters[kept++] = letters[i];
+        }
+      }
+      term.setLength(kept);
+      return true;
+    }
+  }
+
+  /** Behind {@code f5.6} and {@code 400ws} puts the bare number at the same place. */
+  private static final class BareNumbers extends TokenFilter {
+    private static final Pattern NAMED = Pattern.compile("f(\\d+(?:\\.\\d+)?)|(\\d+)ws");
+    private final CharTermAttribute term = addAttribute(CharTermAttribute.class);
+    private final PositionIncrementAttribute step = addAttribute(PositionIncrementAttribute.class);
+    private String pending = "";
+
+    BareNumbers(TokenStream input) {
+      super(input);
+    }
+
+    @Override
+    public boolean incrementToken() throws IOException {
+      if (!pending.isEmpty()) {
+        term.setEmpty().append(pending);
         step.setPositionIncrement(0);
+        pending = "";
         return true;
       }
       if (!input.incrementToken()) {
         return false;
       }
-      pending = APERTURE.matcher(term).matches();
+      Matcher named = NAMED.matcher(term);
+      if (named.matches()) {
+        pending = named.group(1) != null ? named.group(1) : named.group(2);
+      }
       return true;
     }
 
     @Override
     public void reset() throws IOException {
       super.reset();
-      pending = false;
+      pending = "";
     }
   }
 }

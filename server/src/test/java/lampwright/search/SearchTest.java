@@ -90,6 +90,7 @@ class SearchTest {
     "1/125,at 1/125 s,at 1/250 s",
     "1/125s,at 1/125,125 steps",
     "400 Ws,a 400 W·s battery head,a 600 W·s head",
+    "400,a 400 W·s battery head,a 600 W·s head",
     "400Ws,a 400 W·s battery head,a 600 W·s head",
     "separation light,a hair light,a lamp",
     "hair light,a separation light,a lamp",
@@ -110,11 +111,8 @@ class SearchTest {
   void whatMeansTheSameIsFoundAndOtherThingsAreNot(String typed, String yes, String no) {
     put(entry("yes", "One").intent(yes));
     put(entry("no", "Two").intent(no));
-    assertEquals("yes", found(typed).getFirst());
     assertTrue(found("\"" + no + "\"").contains("no"));
-    if (!typed.contains("400")) {
-      assertEquals(List.of("yes"), found(typed));
-    }
+    assertEquals(List.of("yes"), found(typed));
   }
 
   @Test
