@@ -9,8 +9,8 @@ import lampwright.gear.Body;
 import lampwright.gear.Lens;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
-import lampwright.setup.adapting.AdaptedLight;
 import lampwright.setup.adapting.Adaptation;
+import lampwright.setup.adapting.AdaptedLight;
 import lampwright.setup.adapting.Answer;
 
 /** A setup recomputed for a kit, as the API tells it. */

@@ -20,8 +20,7 @@ final class AdaptedCamera {
     SetupDocument now = adaptation.document();
     var old = setup.exposure();
     var next = now.exposure();
-    settings.add(
-        setting("Body", body(setup), body(now), ""));
+    settings.add(setting("Body", body(setup), body(now), ""));
     settings.add(
         setting(
             "Lens",

@@ -94,7 +94,10 @@ final class AdaptedView {
     if (off == 0) {
       return all + " within a third of a stop of the setup.";
     }
-    return off + " of " + lights + (off == 1 ? " lights is" : " lights are")
+    return off
+        + " of "
+        + lights
+        + (off == 1 ? " lights is" : " lights are")
         + " off by a third of a stop or more.";
   }
 
@@ -116,7 +119,10 @@ final class AdaptedView {
               + ", "
               + one.settings().iso()
               + one.neutralDensity().map(filter -> ", " + filter).orElse("")
-              + one.losses().stream().findFirst().map(loss -> ". " + loss).orElse(". Nothing lost.");
+              + one.losses().stream()
+                  .findFirst()
+                  .map(loss -> ". " + loss)
+                  .orElse(". Nothing lost.");
       ways.add(
           new AdaptedPage.Alternative(
               String.valueOf((char) ('A' + i)),
@@ -128,9 +134,7 @@ final class AdaptedView {
   }
 
   private List<AdaptedLight> lights(Adaptation adaptation) {
-    return setup.lightsInBuildOrder().stream()
-        .map(light -> light(adaptation, light))
-        .toList();
+    return setup.lightsInBuildOrder().stream().map(light -> light(adaptation, light)).toList();
   }
 
   private AdaptedLight light(Adaptation adaptation, Light light) {
@@ -175,9 +179,7 @@ final class AdaptedView {
   }
 
   private static Svg ruler(
-      String role,
-      LightFigures was,
-      Optional<lampwright.setup.adapting.AdaptedLight.Made> made) {
+      String role, LightFigures was, Optional<lampwright.setup.adapting.AdaptedLight.Made> made) {
     StopRuler ruler = StopRuler.of(role);
     if (was.level().isPresent()) {
       ruler = ruler.withDot(was.level().get().fromShooting().value());

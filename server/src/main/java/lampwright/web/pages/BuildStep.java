@@ -1,7 +1,7 @@
 package lampwright.web.pages;
 
-import lampwright.setup.Caution;
 import java.util.List;
+import lampwright.setup.Caution;
 
 /**
  * One step of the build order.

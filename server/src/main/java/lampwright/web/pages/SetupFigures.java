@@ -70,8 +70,7 @@ final class SetupFigures {
         .map(LightingRatio::litToShadow)
         .map(
             ratio ->
-                Figure.of(
-                    String.format(Locale.ROOT, "%.1f : 1", ratio), "", "key + fill to fill"));
+                Figure.of(String.format(Locale.ROOT, "%.1f : 1", ratio), "", "key + fill to fill"));
   }
 
   private static Figure sum(TargetFigures target) {

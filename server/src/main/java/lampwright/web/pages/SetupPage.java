@@ -1,8 +1,8 @@
 package lampwright.web.pages;
 
-import lampwright.setup.Caution;
 import java.util.List;
 import java.util.Optional;
+import lampwright.setup.Caution;
 
 /**
  * One setup with its figures, like a surveyor's sheet.

@@ -107,7 +107,9 @@ final class SetupView {
   }
 
   private List<SetupLight> lights() {
-    return setup.lightsInBuildOrder().stream().map(light -> light(figures.get(light.id()))).toList();
+    return setup.lightsInBuildOrder().stream()
+        .map(light -> light(figures.get(light.id())))
+        .toList();
   }
 
   private SetupLight light(LightFigures of) {
@@ -148,8 +150,7 @@ final class SetupView {
       steps.add(
           step.light()
               .map(id -> lightStep(figures.get(id), step.what()))
-              .orElseGet(
-                  () -> new BuildStep(0, step.what().orElse(""), "", "", List.of())));
+              .orElseGet(() -> new BuildStep(0, step.what().orElse(""), "", "", List.of())));
     }
     return steps;
   }
