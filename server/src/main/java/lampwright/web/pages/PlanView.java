@@ -16,6 +16,11 @@ public record PlanView(Svg drawing, String lengths, List<Place> places) {
     places = List.copyOf(places);
   }
 
+  /** A plan in metres. */
+  public PlanView(Svg drawing, List<Place> places) {
+    this(drawing, "Metres", places);
+  }
+
   /**
    * One thing on the plan, lengths in the person's unit.
    *
