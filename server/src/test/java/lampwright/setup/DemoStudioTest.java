@@ -140,8 +140,7 @@ class DemoStudioTest {
   @Test
   void oneSetupHasTheMoodInTheVeryWordsAndAnotherInNoneOfThem() throws Exception {
     assertTrue(
-        setups()
-            .get("last-boat-out.json")
+        one("setups", SetupDocument.FORM, "last-boat-out.json")
             .moods()
             .containsAll(List.of("cold", "lonely", "first light")));
     String other = Files.readString(STUDIO.resolve("setups/ebb-and-iron.json"));
@@ -152,11 +151,11 @@ class DemoStudioTest {
 
   private static Answer adapt(String setup, String kit) throws Exception {
     return AdaptationSearch.adapt(
-        setups().get(setup),
-        kits().get(kit),
+        one("setups", SetupDocument.FORM, setup),
+        one("kits", Kit.FORM, kit),
         Optional.empty(),
         Limits.none(),
-        Weights.Preset.values()[0]);
+        Weights.Preset.CLOSEST_LOOK);
   }
 
   private static Map<String, SetupDocument> setups() throws Exception {
@@ -170,10 +169,13 @@ class DemoStudioTest {
   private static <T> Map<String, T> read(String folder, Form<T> form) throws Exception {
     Map<String, T> documents = new LinkedHashMap<>();
     for (String name : named(folder)) {
-      String text = Files.readString(STUDIO.resolve(folder).resolve(name));
-      documents.put(name, sound(form, Json.parse(text), name));
+      documents.put(name, one(folder, form, name));
     }
     return documents;
+  }
+
+  private static <T> T one(String folder, Form<T> form, String name) throws Exception {
+    return sound(form, Json.parse(Files.readString(STUDIO.resolve(folder).resolve(name))), name);
   }
 
   private static <T> T sound(Form<T> form, Object json, String name) {
@@ -185,6 +187,9 @@ class DemoStudioTest {
 
   private static List<String> named(String field) throws Exception {
     Object studio = Json.parse(Files.readString(STUDIO.resolve("studio.json")));
-    return ((List<?>) ((Map<?, ?>) studio).get(field)).stream().map(String::valueOf).toList();
+    if (studio instanceof Map<?, ?> fields && fields.get(field) instanceof List<?> names) {
+      return names.stream().map(String::valueOf).toList();
+    }
+    throw new AssertionError("studio.json has no list of " + field);
   }
 }
