@@ -14,13 +14,17 @@ public final class FirstStartLinks {
     this.in = in;
   }
 
-  public void issue(SecretHash secret, Instant expiresAt) {
-    in.sql()
-        .insertInto(FIRST_START_LINK)
-        .set(FIRST_START_LINK.TOKEN_HASH, secret.bytes())
-        .set(FIRST_START_LINK.CREATED_AT, in.now())
-        .set(FIRST_START_LINK.EXPIRES_AT, expiresAt)
-        .execute();
+  /** Makes a link work until then; says false where it was issued before. */
+  public boolean issue(SecretHash secret, Instant expiresAt) {
+    return in.sql()
+            .insertInto(FIRST_START_LINK)
+            .set(FIRST_START_LINK.TOKEN_HASH, secret.bytes())
+            .set(FIRST_START_LINK.CREATED_AT, in.now())
+            .set(FIRST_START_LINK.EXPIRES_AT, expiresAt)
+            .onConflict(FIRST_START_LINK.TOKEN_HASH)
+            .doNothing()
+            .execute()
+        == 1;
   }
 
   /** Whether a link would work now; does not use it up. */

@@ -6,6 +6,7 @@ import static lampwright.schema.generated.Tables.STUDIO;
 
 import java.util.List;
 import lampwright.people.Member;
+import lampwright.people.Membership;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
 
@@ -19,7 +20,7 @@ public final class Members {
   }
 
   /** Founds the studio that the transaction is in, with its person as the owner. */
-  public void found(String studioName) {
+  public Membership found(String studioName) {
     in.sql()
         .insertInto(STUDIO)
         .set(STUDIO.ID, in.studio().text())
@@ -27,6 +28,7 @@ public final class Members {
         .set(STUDIO.CREATED_AT, in.now())
         .execute();
     add(in.person(), Role.OWNER);
+    return new Membership(in.studio(), studioName, Role.OWNER);
   }
 
   /** Whether the studio has been founded. */

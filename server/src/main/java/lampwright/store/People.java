@@ -70,12 +70,14 @@ public final class People {
         .fetchOptional(found -> new WithPassword(person(found), found.get(PERSON.PASSWORD_HASH)));
   }
 
-  public void changePassword(PersonId id, String passwordHash) {
-    in.sql()
-        .update(PERSON)
-        .set(PERSON.PASSWORD_HASH, passwordHash)
-        .where(PERSON.ID.eq(id.text()))
-        .execute();
+  /** Says false where there is nobody of that id. */
+  public boolean changePassword(PersonId id, String passwordHash) {
+    return in.sql()
+            .update(PERSON)
+            .set(PERSON.PASSWORD_HASH, passwordHash)
+            .where(PERSON.ID.eq(id.text()))
+            .execute()
+        == 1;
   }
 
   /** Whether nobody has signed up yet. */

@@ -22,7 +22,7 @@ public final class Sessions {
     this.in = in;
   }
 
-  public void begin(PersonId person, SecretHash token, Instant expiresAt) {
+  public Session begin(PersonId person, SecretHash token, Instant expiresAt) {
     in.sql()
         .insertInto(SESSION)
         .set(SESSION.TOKEN_HASH, token.bytes())
@@ -31,6 +31,7 @@ public final class Sessions {
         .set(SESSION.SEEN_AT, in.now())
         .set(SESSION.EXPIRES_AT, expiresAt)
         .execute();
+    return new Session(token, person, in.now(), in.now(), expiresAt);
   }
 
   /** The session of a secret, unless it has ended or expired. */
@@ -52,23 +53,25 @@ public final class Sessions {
         .fetch(Sessions::session);
   }
 
-  /** Notes that a session was used, and until when it now lasts. */
-  public void touch(SecretHash token, Instant expiresAt) {
-    in.sql()
-        .update(SESSION)
-        .set(SESSION.SEEN_AT, in.now())
-        .set(SESSION.EXPIRES_AT, expiresAt)
-        .where(SESSION.TOKEN_HASH.eq(token.bytes()))
-        .execute();
+  /** Notes that a session was used, and until when it now lasts; says false where it has ended. */
+  public boolean touch(SecretHash token, Instant expiresAt) {
+    return in.sql()
+            .update(SESSION)
+            .set(SESSION.SEEN_AT, in.now())
+            .set(SESSION.EXPIRES_AT, expiresAt)
+            .where(SESSION.TOKEN_HASH.eq(token.bytes()))
+            .execute()
+        == 1;
   }
 
-  public void end(SecretHash token) {
-    in.sql().deleteFrom(SESSION).where(SESSION.TOKEN_HASH.eq(token.bytes())).execute();
+  /** Says false where it had ended before. */
+  public boolean end(SecretHash token) {
+    return in.sql().deleteFrom(SESSION).where(SESSION.TOKEN_HASH.eq(token.bytes())).execute() == 1;
   }
 
-  /** Signs a person out everywhere else, as after a change of password. */
-  public void endOthers(PersonId person, SecretHash kept) {
-    in.sql()
+  /** Signs a person out everywhere else, as after a change of password; says how often. */
+  public int endOthers(PersonId person, SecretHash kept) {
+    return in.sql()
         .deleteFrom(SESSION)
         .where(SESSION.PERSON_ID.eq(person.text()))
         .and(SESSION.TOKEN_HASH.ne(kept.bytes()))

@@ -50,14 +50,15 @@ public final class Tokens {
         .fetch(Tokens::token);
   }
 
-  /** Notes that a token was used. */
-  public void touch(PersonId person, String id) {
-    in.sql()
-        .update(TOKEN)
-        .set(TOKEN.LAST_USED_AT, in.now())
-        .where(TOKEN.PERSON_ID.eq(person.text()))
-        .and(TOKEN.ID.eq(id))
-        .execute();
+  /** Notes that a token was used; says false where the person has no such token. */
+  public boolean touch(PersonId person, String id) {
+    return in.sql()
+            .update(TOKEN)
+            .set(TOKEN.LAST_USED_AT, in.now())
+            .where(TOKEN.PERSON_ID.eq(person.text()))
+            .and(TOKEN.ID.eq(id))
+            .execute()
+        == 1;
   }
 
   /** Says false where the person has no such token. */
