@@ -179,6 +179,11 @@ final class LightTest {
     for (String key : List.of("iso-2720", "guide-number", "howell", "given", "derived")) {
       assertTrue(text.contains("[" + key + "]"), text);
     }
+    Working wanted = Working.given("wanted", 20, "lx·s");
+    assertEquals(
+        light.stopsDownFor(new LuxSeconds(20)).orElseThrow().value(),
+        light.powerWorking("key", wanted).orElseThrow().value());
+    assertEquals(Optional.empty(), light.withCosine(0).powerWorking("key", wanted));
     Working exposure = light.exposureWorking("key", new Stops(1.8));
     assertEquals(
         2 * exposure.value(),
