@@ -237,6 +237,23 @@ final class LightTest {
     assertTrue(Pattern.isSoft(new EmittingFace.Disc(new Metres(0.6)).angularSize(new Metres(1.5))));
   }
 
+  /** The boundaries of DEPARTURES.md: each belongs to the zone further from the nose. */
+  @ParameterizedTest
+  @CsvSource({
+    "15, 30, BUTTERFLY, LOOP",
+    "40, 30, LOOP, REMBRANDT",
+    "40, 10, LOOP, LOW_SIDE",
+    "70, 30, REMBRANDT, SPLIT",
+    "110, 30, SPLIT, KICKER",
+    "150, 30, KICKER, HAIR",
+    "150, 10, KICKER, RIM"
+  })
+  void boundariesBelongToTheFurtherZone(
+      double azimuth, double elevation, Pattern before, Pattern from) {
+    assertEquals(before, Pattern.of(Direction.of(azimuth - 1e-6, elevation)));
+    assertEquals(from, Pattern.of(Direction.of(azimuth, elevation)));
+  }
+
   @Test
   void everyDirectionHasAPatternAlikeLeftAndRight() {
     for (int azimuth = 0; azimuth <= 180; azimuth++) {
