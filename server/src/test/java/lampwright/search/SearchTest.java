@@ -116,6 +116,13 @@ class SearchTest {
   }
 
   @Test
+  void rolesAreReadInPlainWords() {
+    put(entry("a", "One").roles(List.of("HAIR", "KEY", "KEY")));
+    assertEquals(
+        List.of("light: key"), ask(Question.of("demo", "key")).items().getFirst().reasons());
+  }
+
+  @Test
   void aSlipIsNamedInTheReason() {
     put(entry("a", "Old harbour"));
     assertEquals(
