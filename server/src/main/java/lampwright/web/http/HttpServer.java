@@ -10,6 +10,7 @@ import io.javalin.util.JavalinBindException;
 import io.javalin.util.JavalinException;
 import java.io.IOException;
 import java.security.SecureRandom;
+import java.util.List;
 import java.util.function.Consumer;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -29,8 +30,11 @@ public final class HttpServer implements AutoCloseable {
 
   private final Javalin javalin;
 
-  private HttpServer(Javalin javalin) {
+  private final List<ServedRoute> routes;
+
+  private HttpServer(Javalin javalin, List<ServedRoute> routes) {
     this.javalin = javalin;
+    this.routes = routes;
   }
 
   /**
@@ -65,7 +69,7 @@ public final class HttpServer implements AutoCloseable {
               setup.apply(config);
               routes.accept(new RouteList(config.routes));
             });
-    Door.mustGuardEveryRoute(javalin);
+    List<ServedRoute> served = Door.mustGuardEveryRoute(javalin);
     try {
       javalin.start();
     } catch (JavalinBindException e) {
@@ -76,12 +80,17 @@ public final class HttpServer implements AutoCloseable {
       }
       throw e;
     }
-    return new HttpServer(javalin);
+    return new HttpServer(javalin, served);
   }
 
   /** The port that it listens on. */
   public int port() {
     return javalin.port();
+  }
+
+  /** Everything that it answers to. */
+  public List<ServedRoute> routes() {
+    return routes;
   }
 
   /** Takes no more requests, waits a little for those that are being answered, and stops. */
