@@ -34,9 +34,7 @@ public final class RouteWalk {
   public static List<Step> of(TestHouse house) {
     List<ServedRoute> routes = house.routes();
     return routes.stream()
-        .map(
-            route ->
-                new Step(route.verb(), route.path(), route.access() == Access.SIGNED_IN))
+        .map(route -> new Step(route.verb(), route.path(), route.access() == Access.SIGNED_IN))
         .toList();
   }
 }

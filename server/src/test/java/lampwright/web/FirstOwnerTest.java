@@ -18,7 +18,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 class FirstOwnerTest {
 
   private static final String FORM =
-      "studio=Tidewrack&name=Imke+Sorrel&email=imke%40light.example&password=%s&password_again=%s";
+      "studio=Tidewrack&name=Imke+Sorrel&email=imke%%40light.example&password=%s&password_again=%s";
 
   @RegisterExtension static final TestHouse house = TestHouse.with(Map.of());
 
@@ -66,8 +66,8 @@ class FirstOwnerTest {
   }
 
   private static String link() {
-    Matcher link = Pattern.compile("http://127\\.0\\.0\\.1:\\d+(/first-owner/\\S+)")
-        .matcher(house.console());
+    Matcher link =
+        Pattern.compile("http://127\\.0\\.0\\.1:\\d+(/first-owner/\\S+)").matcher(house.console());
     assertTrue(link.find(), house.console());
     return link.group(1);
   }

@@ -82,6 +82,7 @@ class RefusalShapesTest {
           HttpResponse<String> answer =
               owner
                   .with("Content-Type", "application/json")
+                  .with("Accept", step.isForPrograms() ? "application/json" : "text/html")
                   .send(step.verb(), step.path(id), BodyPublishers.ofString(body));
           boolean refused = answer.statusCode() >= 400;
           if (answer.statusCode() >= 500 || (refused && !isShaped(answer, step))) {
@@ -105,9 +106,7 @@ class RefusalShapesTest {
       return false;
     }
     Map<?, ?> problem = Visitor.object(answer);
-    return problem
-            .keySet()
-            .containsAll(List.of("type", "title", "status", "detail", "instance"))
+    return problem.keySet().containsAll(List.of("type", "title", "status", "detail", "instance"))
         && problem.get("status").equals((double) answer.statusCode());
   }
 
@@ -177,8 +176,7 @@ class RefusalShapesTest {
         RawAnswer.to(house.port(), "GET /health/live HTTP/1.1\r\n", "rebound.example");
     assertEquals(421, other.status(), other.toString());
     assertEquals(
-        200,
-        RawAnswer.to(house.port(), "GET /health/live HTTP/1.1\r\n", "localhost:1").status());
+        200, RawAnswer.to(house.port(), "GET /health/live HTTP/1.1\r\n", "localhost:1").status());
   }
 
   @ParameterizedTest

@@ -151,6 +151,7 @@ class PlantedRoutesTest {
     HttpResponse<String> answer = visitor.get("/api/planted/error");
     assertEquals(500, answer.statusCode());
     assertFalse(answer.body().contains("secret"));
+    assertEquals("/problems/our-fault", Visitor.object(answer).get("type"));
   }
 
   @Test
