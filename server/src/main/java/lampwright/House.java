@@ -41,6 +41,7 @@ import lampwright.web.http.HostNames;
 import lampwright.web.http.HttpServer;
 import lampwright.web.http.ProblemKind;
 import lampwright.web.http.ProblemPage;
+import lampwright.web.http.ServedRoute;
 import lampwright.web.http.SessionCookie;
 import lampwright.web.http.Visitors;
 import lampwright.web.pages.AssetFiles;
@@ -111,6 +112,11 @@ public final class House implements AutoCloseable {
   /** The port that it listens on. */
   public int port() {
     return server.port();
+  }
+
+  /** Everything that it answers to. */
+  public List<ServedRoute> routes() {
+    return server.routes();
   }
 
   private <T extends AutoCloseable> T keep(T room) {

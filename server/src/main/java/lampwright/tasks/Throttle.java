@@ -39,11 +39,12 @@ final class Throttle {
     return over <= 0 ? Optional.empty() : Optional.of(Duration.ofMillis(over));
   }
 
-  /** Counts one failure. */
+  /** Counts one failure; whatever was tried meanwhile, the next pause is one interval at most. */
   synchronized void failed(String name) {
     long now = clock.millis();
     long full = Math.max(now, fullAgainMillis.getOrDefault(name, now));
-    fullAgainMillis.put(name, full + oneMoreEach.toMillis());
+    long latest = now + atOnce * oneMoreEach.toMillis();
+    fullAgainMillis.put(name, Math.min(full + oneMoreEach.toMillis(), latest));
   }
 
   /** Forgets the failures under a name. */

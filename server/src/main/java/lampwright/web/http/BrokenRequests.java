@@ -45,9 +45,8 @@ final class BrokenRequests extends ErrorHandler {
         new ProblemDetails(kind, kind.explanation(), references.make(), List.of());
     headers.all().forEach((name, value) -> response.getHeaders().put(name, value));
     response.setStatus(kind.status());
-    String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
     String body;
-    if (Refusals.isForProgram(path, request.getHeaders().get(HttpHeader.ACCEPT))) {
+    if (isForProgram(request)) {
       response.getHeaders().put(HttpHeader.CONTENT_TYPE, ProblemDetails.MEDIA_TYPE);
       body = problem.toJson();
     } else {
@@ -55,5 +54,12 @@ final class BrokenRequests extends ErrorHandler {
       body = page.render(problem, Optional.empty());
     }
     response.write(true, ByteBuffer.wrap(body.getBytes(StandardCharsets.UTF_8)), callback);
+  }
+
+  /** The address may be what is broken; then only who asks for a page gets one. */
+  private static boolean isForProgram(Request request) {
+    String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
+    String accept = request.getHeaders().get(HttpHeader.ACCEPT);
+    return accept == null || !accept.contains("html") || Refusals.isForProgram(path, accept);
   }
 }

@@ -7,6 +7,8 @@ import io.javalin.router.ParsedEndpoint;
 import io.javalin.security.Roles;
 import java.net.URI;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -52,18 +54,26 @@ public final class Door {
   /**
    * Looks at every route.
    *
+   * @return all of them
    * @throws IllegalStateException when one does not say whom it lets in, or says it twice
    */
-  public static void mustGuardEveryRoute(Javalin server) {
+  static List<ServedRoute> mustGuardEveryRoute(Javalin server) {
+    List<ServedRoute> routes = new ArrayList<>();
     for (ParsedEndpoint route : server.unsafe.internalRouter.allHttpHandlers()) {
-      HandlerType verb = route.endpoint.method;
+      String verb = route.endpoint.method.name();
       Roles roles = route.endpoint.metadata(Roles.class);
-      if (verb.isHttpMethod() && (roles == null || access(roles.getRoles()).isEmpty())) {
-        throw new IllegalStateException(
-            "Route (%s %s) must name exactly one Access."
-                .formatted(verb.name(), route.endpoint.path));
+      if (route.endpoint.method.isHttpMethod()) {
+        Access access =
+            access(roles == null ? Set.of() : roles.getRoles())
+                .orElseThrow(
+                    () ->
+                        new IllegalStateException(
+                            "Route (%s %s) must name exactly one Access."
+                                .formatted(verb, route.endpoint.path)));
+        routes.add(new ServedRoute(verb, route.endpoint.path, access));
       }
     }
+    return List.copyOf(routes);
   }
 
   private static Optional<Access> access(Set<?> roles) {

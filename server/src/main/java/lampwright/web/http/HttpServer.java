@@ -8,13 +8,15 @@ import io.javalin.http.Context;
 import io.javalin.json.JavalinJackson3;
 import io.javalin.util.JavalinBindException;
 import io.javalin.util.JavalinException;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
+import java.util.List;
 import java.util.function.Consumer;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.Server;
-import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.json.JsonMapper;
@@ -29,8 +31,11 @@ public final class HttpServer implements AutoCloseable {
 
   private final Javalin javalin;
 
-  private HttpServer(Javalin javalin) {
+  private final List<ServedRoute> routes;
+
+  private HttpServer(Javalin javalin, List<ServedRoute> routes) {
     this.javalin = javalin;
+    this.routes = routes;
   }
 
   /**
@@ -65,7 +70,7 @@ public final class HttpServer implements AutoCloseable {
               setup.apply(config);
               routes.accept(new RouteList(config.routes));
             });
-    Door.mustGuardEveryRoute(javalin);
+    List<ServedRoute> served = Door.mustGuardEveryRoute(javalin);
     try {
       javalin.start();
     } catch (JavalinBindException e) {
@@ -76,12 +81,17 @@ public final class HttpServer implements AutoCloseable {
       }
       throw e;
     }
-    return new HttpServer(javalin);
+    return new HttpServer(javalin, served);
   }
 
   /** The port that it listens on. */
   public int port() {
     return javalin.port();
+  }
+
+  /** Everything that it answers to. */
+  public List<ServedRoute> routes() {
+    return routes;
   }
 
   /** Takes no more requests, waits a little for those that are being answered, and stops. */
@@ -124,9 +134,25 @@ public final class HttpServer implements AutoCloseable {
       refusals.install(config.routes);
       RequestLog log = new RequestLog();
       config.requestLogger.http((context, millis) -> log.write(context, millis));
-      Logger errors = LoggerFactory.getLogger(HttpServer.class);
-      config.router.javaLangErrorHandler(
-          (response, error) -> errors.error("A request failed", error));
+      config.router.javaLangErrorHandler(this::fail);
+    }
+
+    /** An error of the virtual machine, such as no memory: nothing but the answer is left of it. */
+    private void fail(HttpServletResponse response, Error error) {
+      ProblemKind kind = ProblemKind.OUR_FAULT;
+      String reference = references.make();
+      LoggerFactory.getLogger(HttpServer.class).error("{} failed", reference, error);
+      response.setContentType(ProblemDetails.MEDIA_TYPE);
+      try {
+        response
+            .getOutputStream()
+            .write(
+                new ProblemDetails(kind, kind.explanation(), reference, List.of())
+                    .toJson()
+                    .getBytes(StandardCharsets.UTF_8));
+      } catch (IOException e) {
+        error.addSuppressed(e);
+      }
     }
 
     private void apply(HttpConfiguration http) {

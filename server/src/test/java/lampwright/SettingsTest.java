@@ -1,0 +1,76 @@
+package lampwright;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class SettingsTest {
+
+  @Test
+  void nothingSetIsAServerOnLoopbackWithADatabaseOfItsOwn() {
+    Settings settings = Settings.read(Map.of("PATH", "/bin"));
+    assertEquals(8080, settings.port());
+    assertEquals("127.0.0.1", settings.host());
+    assertTrue(settings.database().isEmpty());
+    assertFalse(settings.demo());
+    assertTrue(settings.firstOwner().isEmpty());
+    assertTrue(settings.data().isAbsolute());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          LAMPWRIGHT_PORTS | 1 | LAMPWRIGHT_PORTS is no setting. Maybe LAMPWRIGHT_PORT?
+          LAMPWRIGHT_PORT | 70000 | LAMPWRIGHT_PORT (70000) must be a whole number from 0 to 65535.
+          LAMPWRIGHT_PORT | eighty | LAMPWRIGHT_PORT (eighty) must be a whole number
+          LAMPWRIGHT_DEMO | yes | LAMPWRIGHT_DEMO (yes) must be true or false.
+          LAMPWRIGHT_HOST | no host at all | LAMPWRIGHT_HOST (no host at all) must be a name or address
+          LAMPWRIGHT_PUBLIC_URL | ftp://light.example | LAMPWRIGHT_PUBLIC_URL (ftp://light.example) must be
+          LAMPWRIGHT_PUBLIC_URL | https://light.example/a | LAMPWRIGHT_PUBLIC_URL (https://light.example/a) must
+          LAMPWRIGHT_OWNER_EMAIL | a@light.example | LAMPWRIGHT_OWNER_EMAIL and LAMPWRIGHT_OWNER_PASSWORD belong
+          LAMPWRIGHT_DATABASE_OWNER_URL | postgresql://a | LAMPWRIGHT_DATABASE_OWNER_URL names the owner
+          """)
+  void aWrongSettingIsToldInOneLine(String key, String value, String told) {
+    SettingRefused refused =
+        assertThrows(SettingRefused.class, () -> Settings.read(Map.of(key, value)));
+    assertTrue(String.valueOf(refused.getMessage()).startsWith(told), refused.getMessage());
+    assertFalse(String.valueOf(refused.getMessage()).contains("\n"));
+  }
+
+  @Test
+  void theDemoListensOnLoopbackOnly() {
+    Map<String, String> open = Map.of("LAMPWRIGHT_DEMO", "true", "LAMPWRIGHT_HOST", "0.0.0.0");
+    SettingRefused refused = assertThrows(SettingRefused.class, () -> Settings.read(open));
+    assertTrue(String.valueOf(refused.getMessage()).contains("must be a loopback address"));
+    assertTrue(Settings.read(Map.of("LAMPWRIGHT_DEMO", "true", "LAMPWRIGHT_HOST", "::1")).demo());
+  }
+
+  @Test
+  void noPasswordIsToldOrShown() {
+    Map<String, String> owner = new HashMap<>();
+    owner.put("LAMPWRIGHT_OWNER_EMAIL", "a@light.example");
+    owner.put("LAMPWRIGHT_OWNER_PASSWORD", "too short");
+    SettingRefused refused = assertThrows(SettingRefused.class, () -> Settings.read(owner));
+    assertFalse(String.valueOf(refused.getMessage()).contains("too short"));
+    owner.put("LAMPWRIGHT_OWNER_PASSWORD", "long enough for this");
+    Settings settings = Settings.read(owner);
+    assertFalse((settings + " " + settings.firstOwner()).contains("long enough"));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Setting.class)
+  void everySettingSaysWhatItIs(Setting setting) {
+    assertFalse(setting.unit().isBlank());
+    assertTrue(setting.sentence().endsWith("."));
+  }
+}

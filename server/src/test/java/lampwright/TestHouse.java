@@ -1,0 +1,143 @@
+package lampwright;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.net.URI;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import lampwright.store.TestDatabase;
+import lampwright.web.http.ServedRoute;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.extension.AfterAllCallback;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
+
+/**
+ * The whole server for one test class, on a free loopback port, with a database of its own:
+ *
+ * <pre>{@code
+ * @RegisterExtension static final TestHouse house = TestHouse.withDemo();
+ * }</pre>
+ */
+public final class TestHouse implements BeforeAllCallback, AfterAllCallback {
+
+  /** The password of the demo's members. */
+  public static final String PASSWORD = "a password for the tests";
+
+  private final Map<String, String> environment;
+  private final TestDatabase database = new TestDatabase();
+  private final ByteArrayOutputStream console = new ByteArrayOutputStream();
+  private @Nullable Path data;
+  private @Nullable House house;
+
+  private TestHouse(Map<String, String> environment) {
+    this.environment = environment;
+  }
+
+  /** With the demo studio in it. */
+  public static TestHouse withDemo() {
+    return with(Map.of("LAMPWRIGHT_DEMO", "true", "LAMPWRIGHT_DEMO_PASSWORD", PASSWORD));
+  }
+
+  /** With some settings. */
+  public static TestHouse with(Map<String, String> settings) {
+    return new TestHouse(settings);
+  }
+
+  @Override
+  public void beforeAll(ExtensionContext context) throws Exception {
+    database.beforeAll(context);
+    data = Files.createTempDirectory("lampwright-house");
+    open();
+  }
+
+  private void open() {
+    Map<String, String> all = new TreeMap<>(environment);
+    all.put("LAMPWRIGHT_PORT", "0");
+    all.put("LAMPWRIGHT_DATA", there(data).toString());
+    house =
+        House.open(
+            Settings.read(all),
+            database.where(),
+            Clock.systemUTC(),
+            new PrintStream(console, true, StandardCharsets.UTF_8));
+  }
+
+  /** Closes it and opens it again on the same data. */
+  public void reopen() {
+    there(house).close();
+    open();
+  }
+
+  @Override
+  public void afterAll(ExtensionContext context) throws IOException {
+    there(house).close();
+    database.afterAll(context);
+    try (Stream<Path> tree = Files.walk(there(data))) {
+      for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(path);
+      }
+    }
+  }
+
+  public int port() {
+    return there(house).port();
+  }
+
+  /** Everything that it answers to. */
+  public List<ServedRoute> routes() {
+    return there(house).routes();
+  }
+
+  /** The database under it. */
+  public TestDatabase database() {
+    return database;
+  }
+
+  /** What it said on its console. */
+  public String console() {
+    return console.toString(StandardCharsets.UTF_8);
+  }
+
+  /** Somebody who is not signed in. */
+  public Visitor visitor() {
+    return new Visitor(URI.create("http://127.0.0.1:" + port()));
+  }
+
+  /** A member of the demo studio with a session, who proves their changes. */
+  public Visitor signedIn(String email) {
+    HttpResponse<String> answer = signIn(email, PASSWORD);
+    String cookie = answer.headers().firstValue("Set-Cookie").orElseThrow();
+    return visitor()
+        .with("Cookie", cookie.substring(0, cookie.indexOf(';')))
+        .with("X-CSRF-Token", String.valueOf(Visitor.object(answer).get("csrf_token")));
+  }
+
+  /** A member of the demo studio by a token, as a program comes. */
+  public Visitor withToken(String email) {
+    HttpResponse<String> made = signedIn(email).post("/api/tokens", "{\"name\":\"a test\"}");
+    return visitor().with("Authorization", "Bearer " + Visitor.object(made).get("token"));
+  }
+
+  /** Tries to sign in. */
+  public HttpResponse<String> signIn(String email, String password) {
+    return visitor()
+        .post("/api/session", "{\"email\":\"%s\",\"password\":\"%s\"}".formatted(email, password));
+  }
+
+  private static <T> T there(@Nullable T part) {
+    if (part == null) {
+      throw new IllegalStateException("Register the TestHouse as a static extension.");
+    }
+    return part;
+  }
+}
