@@ -231,7 +231,7 @@ public final class House implements AutoCloseable {
                       ", ", DemoStudio.MEMBERS.stream().map(DemoStudio.DemoMember::email).toList()),
                   settings.demoPassword()));
     }
-    if (firstOwner.isMissing()) {
+    if (!settings.demo() && firstOwner.isMissing()) {
       console.println(
           "Nobody owns a studio here yet. This link makes its bearer the first owner; it works once and for 24 hours: %s/first-owner/%s"
               .formatted(address, firstOwner.invite()));
