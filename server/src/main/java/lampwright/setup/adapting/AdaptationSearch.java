@@ -54,6 +54,7 @@ public final class AdaptationSearch {
   private final Optional<Ev100> ambient;
   private final CameraChoice camera;
   private final List<Modifier> modifiers;
+  private final PairedReadings readings;
   private final HeadChoice heads;
 
   private AdaptationSearch(
@@ -70,8 +71,9 @@ public final class AdaptationSearch {
     this.ambient = newAmbient.or(() -> setup.ambient().map(lampwright.setup.Ambient::level));
     this.camera = CameraChoice.of(setup, kit);
     this.modifiers = ModifierChoice.of(original.lights(), kit, weights);
+    this.readings = new PairedReadings(setup, kit);
     List<Head> units = GearUnits.of(kit.heads(), setup.lights().size());
-    this.heads = new HeadChoice(setup, original.lights(), modifiers, units, weights);
+    this.heads = new HeadChoice(setup, original.lights(), modifiers, units, readings, weights);
   }
 
   /**
@@ -98,7 +100,7 @@ public final class AdaptationSearch {
     }
     List<Candidate> chosen = different(candidates());
     AdaptedDocument documents =
-        new AdaptedDocument(setup, kit, original, camera, modifiers, ambient);
+        new AdaptedDocument(setup, kit, original, camera, modifiers, readings, ambient);
     List<Adaptation> adaptations = chosen.stream().map(documents::of).toList();
     List<LightId> unlit = unlit(chosen.getFirst());
     return unlit.isEmpty()
