@@ -1,11 +1,58 @@
 package lampwright;
 
-/** Starts the server. */
+import java.time.Clock;
+import java.util.concurrent.CountDownLatch;
+import lampwright.postgres.DataFolderUnusable;
+import lampwright.schema.DatabaseRefused;
+import lampwright.web.http.AddressUnusable;
+import org.slf4j.LoggerFactory;
+
+/** Starts the server: reads the settings, lays the foundation, opens the house. */
 public final class Lampwright {
+
+  private static final int REFUSED = 2;
+  private static final int FAILED = 1;
 
   private Lampwright() {}
 
-  public static void main(String[] arguments) {
-    System.exit(0);
+  /** Serves until it is told to stop. What cannot be worked with is said in one line. */
+  public static void main(String[] arguments) throws InterruptedException {
+    try {
+      start(Settings.read(System.getenv()));
+    } catch (SettingRefused | DataFolderUnusable | DatabaseRefused | AddressUnusable e) {
+      System.err.println(e.getMessage());
+      System.exit(REFUSED);
+    } catch (RuntimeException e) {
+      LoggerFactory.getLogger(Lampwright.class).error("Could not start", e);
+      System.exit(FAILED);
+    }
+    // The threads that serve do not keep the process alive; this one does.
+    new CountDownLatch(1).await();
+  }
+
+  private static void start(Settings settings) {
+    Foundation foundation = Foundation.lay(settings);
+    House house;
+    try {
+      house = House.open(settings, foundation.database(), Clock.systemUTC(), System.out);
+    } catch (RuntimeException | Error e) {
+      foundation.close();
+      throw e;
+    }
+    Runtime.getRuntime()
+        .addShutdownHook(new Thread(() -> stop(house, foundation), "lampwright-stop"));
+  }
+
+  private static void stop(House house, Foundation foundation) {
+    int code = 0;
+    try (foundation;
+        house) {
+      // Closed in order: the house, then what it stands on.
+    } catch (RuntimeException e) {
+      LoggerFactory.getLogger(Lampwright.class).error("Could not stop in order", e);
+      code = FAILED;
+    }
+    // Being told to stop is no failure, and the virtual machine would say 143.
+    Runtime.getRuntime().halt(code);
   }
 }

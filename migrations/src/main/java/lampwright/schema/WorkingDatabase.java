@@ -39,9 +39,14 @@ public record WorkingDatabase(String jdbcUrl, String user, String password) {
 
   /** Migrates the server's own PostgreSQL and opens it. */
   public static WorkingDatabase in(EmbeddedPostgres postgres) {
-    String url = postgres.jdbcUrl(EmbeddedPostgres.DATABASE);
     return openAsOwner(
-        Address.parse("The server's own PostgreSQL", url).as(postgres.user(), postgres.password()));
+        Address.parse(
+            "The server's own PostgreSQL",
+            "%s?user=%s&password=%s"
+                .formatted(
+                    postgres.jdbcUrl(EmbeddedPostgres.DATABASE),
+                    postgres.user(),
+                    postgres.password())));
   }
 
   /**

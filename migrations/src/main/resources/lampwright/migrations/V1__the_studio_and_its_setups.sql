@@ -84,14 +84,12 @@ create index member_by_person on lampwright.member (person_id);
 create table lampwright.session (
   token_hash bytea not null,
   person_id text not null,
-  csrf_token_hash bytea not null,
   created_at timestamptz not null,
   seen_at timestamptz not null,
   expires_at timestamptz not null,
   constraint session_pk primary key (token_hash),
   constraint session_of_person foreign key (person_id) references lampwright.person (id),
-  constraint session_token_is_hashed check (octet_length(token_hash) = 32),
-  constraint session_csrf_token_is_hashed check (octet_length(csrf_token_hash) = 32)
+  constraint session_token_is_hashed check (octet_length(token_hash) = 32)
 );
 create index session_by_person on lampwright.session (person_id);
 create index session_by_expiry on lampwright.session (expires_at);

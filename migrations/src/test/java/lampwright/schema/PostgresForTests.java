@@ -41,6 +41,10 @@ final class PostgresForTests implements AutoCloseable {
     return Rows.as(postgres.jdbcUrl(database), postgres.user(), postgres.password());
   }
 
+  EmbeddedPostgres embedded() {
+    return postgres;
+  }
+
   String superuser() {
     return postgres.user();
   }

@@ -50,6 +50,16 @@ class WorkingDatabaseTest {
   }
 
   @Test
+  void theServersOwnPostgresqlIsOpenedAsTheWorkingRole() throws SQLException {
+    WorkingDatabase own = WorkingDatabase.in(postgres.embedded());
+    assertEquals(own, WorkingDatabase.in(postgres.embedded()));
+    try (Rows rows = Rows.as(own)) {
+      assertEquals(WorkingDatabase.SERVER_ROLE, rows.one("select current_user"));
+    }
+    assertFalse(own.toString().contains(own.password()));
+  }
+
+  @Test
   void twoDatabasesOfOneOwnerDoNotTakeThePasswordFromEachOther() throws SQLException {
     WorkingDatabase first = WorkingDatabase.at(postgres.url(postgres.newDatabase()));
     WorkingDatabase second = WorkingDatabase.at(postgres.url(postgres.newDatabase()));

@@ -12,11 +12,21 @@ public final class PreviewDrawings {
 
   /** A plan of an invented setup with five lights. */
   public static Svg plan() {
-    try (InputStream in = PreviewDrawings.class.getResourceAsStream("preview-plan.svg")) {
+    return Svg.trusted(read("preview-plan.svg"));
+  }
+
+  /** A small plan for a list, the one of this number on the page. */
+  public static Svg smallPlan(int number) {
+    return Svg.trusted(
+        read("preview-small-plan.svg").replace("small-plan-", "small-plan-" + number + "-"));
+  }
+
+  private static String read(String name) {
+    try (InputStream in = PreviewDrawings.class.getResourceAsStream(name)) {
       if (in == null) {
-        throw new IllegalStateException("preview-plan.svg is missing from the test resources");
+        throw new IllegalStateException(name + " is missing from the test resources");
       }
-      return Svg.trusted(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

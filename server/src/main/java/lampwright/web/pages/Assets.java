@@ -36,6 +36,7 @@ public final class Assets {
           "fonts/atkinson-hyperlegible-next-latin-ext-600-normal.woff2",
           "lampwright.css",
           "plan.css",
+          "sheet.css",
           "theme.js");
 
   private static final Map<String, String> MEDIA_TYPES =

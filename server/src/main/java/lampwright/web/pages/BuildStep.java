@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import java.util.List;
+import lampwright.setup.Caution;
 
 /**
  * One step of the build order.

@@ -7,12 +7,18 @@ import lampwright.drawing.Svg;
  * The plan, with the same facts as a table.
  *
  * @param drawing the measured drawing
+ * @param lengths the unit along its frame, as the caption begins with it ("Metres")
  * @param places what stands where, in the order of the drawing's numbers
  */
-public record PlanView(Svg drawing, List<Place> places) {
+public record PlanView(Svg drawing, String lengths, List<Place> places) {
 
   public PlanView {
     places = List.copyOf(places);
+  }
+
+  /** A plan in metres. */
+  public PlanView(Svg drawing, List<Place> places) {
+    this(drawing, "Metres", places);
   }
 
   /**

@@ -2,6 +2,7 @@ package lampwright.web.pages;
 
 import java.util.List;
 import java.util.Optional;
+import lampwright.setup.Caution;
 
 /**
  * One setup with its figures, like a surveyor's sheet.

@@ -3,6 +3,7 @@ package lampwright.web.pages;
 import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.StopRuler;
+import lampwright.setup.Caution;
 
 /** The page of a setup for another kit: it fits, it nearly fits, nothing fits. */
 final class AdaptedPreviews {

@@ -147,6 +147,7 @@ final class PagePreviews {
   static PlanView plan() {
     return new PlanView(
         PreviewDrawings.plan(),
+        "Metres",
         List.of(
             new PlanView.Place("hit mark", "0.0 m", "0.0 m", "0.0 m", "subject faces the camera"),
             new PlanView.Place("1 Key", "−2.8 m", "−2.2 m", "2.3 m", "hit mark, 3.6 m"),

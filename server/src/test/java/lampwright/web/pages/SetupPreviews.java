@@ -3,6 +3,7 @@ package lampwright.web.pages;
 import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.StopRuler;
+import lampwright.setup.Caution;
 import org.jspecify.annotations.Nullable;
 
 /** The setup page: a full sheet, one with the least that a setup may hold, one with long words. */

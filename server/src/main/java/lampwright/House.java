@@ -1,0 +1,231 @@
+package lampwright;
+
+import java.io.PrintStream;
+import java.net.URI;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lampwright.people.Ids;
+import lampwright.schema.WorkingDatabase;
+import lampwright.store.Database;
+import lampwright.store.DatabaseUnavailable;
+import lampwright.tasks.Closed;
+import lampwright.tasks.DemoStudio;
+import lampwright.tasks.FailedSignIns;
+import lampwright.tasks.FirstOwner;
+import lampwright.tasks.Passwords;
+import lampwright.tasks.SigningIn;
+import lampwright.tasks.Studios;
+import lampwright.tasks.Tokens;
+import lampwright.web.Routes;
+import lampwright.web.api.HealthApi;
+import lampwright.web.api.SchemaApi;
+import lampwright.web.api.SessionApi;
+import lampwright.web.api.StudioApi;
+import lampwright.web.api.TokenApi;
+import lampwright.web.http.CsrfTokens;
+import lampwright.web.http.Door;
+import lampwright.web.http.HostNames;
+import lampwright.web.http.HttpServer;
+import lampwright.web.http.ProblemKind;
+import lampwright.web.http.ProblemPage;
+import lampwright.web.http.SessionCookie;
+import lampwright.web.http.Visitors;
+import lampwright.web.pages.AssetFiles;
+import lampwright.web.pages.Assets;
+import lampwright.web.pages.FirstOwnerPages;
+import lampwright.web.pages.HomePages;
+import lampwright.web.pages.Layouts;
+import lampwright.web.pages.ProblemPages;
+import lampwright.web.pages.SignInPages;
+import lampwright.web.pages.Templates;
+
+/**
+ * The whole server on a database, each object built by hand; the tests start it too. What was
+ * opened first is closed last.
+ */
+public final class House implements AutoCloseable {
+
+  private static final String DEMO_STUDIO_NAME = "Quernhouse Pictures";
+
+  private final Settings settings;
+  private final PrintStream console;
+  private final SecureRandom random = new SecureRandom();
+  private final Deque<AutoCloseable> opened = new ArrayDeque<>();
+
+  private final Database database;
+  private final FirstOwner firstOwner;
+  private final DemoStudio demoStudio;
+  private final HttpServer server;
+
+  private House(Settings settings, WorkingDatabase where, Clock clock, PrintStream console) {
+    this.settings = settings;
+    this.console = console;
+    try {
+      database = keep(new Database(where, Database.CONNECTIONS, clock));
+      Ids ids = new Ids(random);
+      Passwords passwords = new Passwords();
+      Closed closed = DemoStudio.closed(settings.demo());
+      SigningIn signingIn =
+          new SigningIn(database, ids, passwords, new FailedSignIns(clock), closed);
+      Tokens tokens = new Tokens(database, ids, closed);
+      firstOwner = new FirstOwner(database, ids, passwords, signingIn);
+      demoStudio = new DemoStudio(database, ids, passwords);
+      furnish();
+      server = keep(serve(signingIn, tokens));
+    } catch (RuntimeException | Error e) {
+      close();
+      throw e;
+    }
+  }
+
+  /**
+   * Opens the server.
+   *
+   * @param where a database that has been migrated
+   * @param console where it says how to come in
+   * @throws lampwright.web.http.AddressUnusable when it cannot listen where the settings say
+   */
+  public static House open(
+      Settings settings, WorkingDatabase where, Clock clock, PrintStream console) {
+    House house = new House(settings, where, clock, console);
+    house.welcome();
+    return house;
+  }
+
+  /** The port that it listens on. */
+  public int port() {
+    return server.port();
+  }
+
+  private <T extends AutoCloseable> T keep(T room) {
+    opened.push(room);
+    return room;
+  }
+
+  /** Sees to it that somebody can come in. */
+  private void furnish() {
+    settings
+        .firstOwner()
+        .ifPresent(
+            owner ->
+                firstOwner.ensure(
+                    new FirstOwner.Wish("Studio", owner.name(), owner.email(), owner.password())));
+    if (settings.demo()) {
+      demoStudio.ensure(DEMO_STUDIO_NAME, settings.demoPassword());
+    }
+  }
+
+  private HttpServer serve(SigningIn signingIn, Tokens tokens) {
+    Optional<URI> publicUrl = settings.publicUrl();
+    boolean secure = publicUrl.map(url -> "https".equals(url.getScheme())).orElse(false);
+    Door door =
+        new Door(signingIn::find, tokens::find, new SessionCookie(secure), new CsrfTokens(random));
+    Visitors visitors = new Visitors(publicUrl.isPresent());
+    Templates templates = new Templates();
+    Assets assets = Assets.fromClassPath();
+    Layouts layouts = new Layouts(assets);
+    Studios studios = new Studios(database);
+    Routes.Api api =
+        new Routes.Api(
+            new HealthApi(List.of(new HealthApi.Check("database", this::databaseTrouble))),
+            new SessionApi(door, signingIn, visitors),
+            new TokenApi(door, tokens),
+            new StudioApi(door, studios),
+            new SchemaApi(Map.of()));
+    SignInPages signInPages =
+        new SignInPages(
+            door,
+            signingIn,
+            visitors,
+            templates,
+            layouts,
+            settings.demo() ? Optional.of(settings.demoPassword()) : Optional.empty());
+    ProblemPages problemPages = new ProblemPages(templates, layouts);
+    Routes.Pages pages =
+        new Routes.Pages(
+            new HomePages(door, studios, studio -> "/studios/" + studio.text() + "/setups"),
+            signInPages,
+            new FirstOwnerPages(door, firstOwner, templates, layouts),
+            problemPages,
+            new AssetFiles(assets));
+    ProblemPage problemPage =
+        (problem, context) ->
+            problem.kind() == ProblemKind.NOT_SIGNED_IN
+                ? signInPages.inPlaceOf(context)
+                : problemPages.render(problem, context);
+    return HttpServer.start(
+        new HttpServer.Place(settings.host(), settings.port(), secure, hostNames()),
+        door,
+        problemPage,
+        random,
+        new Routes(api, pages)::addTo);
+  }
+
+  private HostNames hostNames() {
+    List<String> names = new ArrayList<>(List.of(settings.host()));
+    settings.publicUrl().map(URI::getHost).ifPresent(names::add);
+    return new HostNames(names);
+  }
+
+  private Optional<String> databaseTrouble() {
+    try {
+      database.check();
+      return Optional.empty();
+    } catch (DatabaseUnavailable e) {
+      return Optional.of("The database does not answer.");
+    }
+  }
+
+  /** Says where to go, and how to come in. */
+  private void welcome() {
+    String address = address();
+    console.println("Lampwright is open at " + address + "/");
+    if (settings.demo()) {
+      console.println(
+          "The demo studio: sign in as %s with the password %s"
+              .formatted(
+                  String.join(
+                      ", ", DemoStudio.MEMBERS.stream().map(DemoStudio.DemoMember::email).toList()),
+                  settings.demoPassword()));
+    }
+    if (firstOwner.isMissing()) {
+      console.println(
+          "Nobody owns a studio here yet. This link makes its bearer the first owner; it works once and for 24 hours: %s/first-owner/%s"
+              .formatted(address, firstOwner.invite()));
+    }
+  }
+
+  private String address() {
+    String shown = settings.host().contains(":") ? "[" + settings.host() + "]" : settings.host();
+    return settings
+        .publicUrl()
+        .map(url -> url.toString().replaceAll("/$", ""))
+        .orElseGet(() -> "http://" + shown + ":" + port());
+  }
+
+  /** Takes no more requests, finishes those that are there, and lets go of everything. */
+  @Override
+  public void close() {
+    RuntimeException trouble = null;
+    while (!opened.isEmpty()) {
+      try {
+        opened.pop().close();
+      } catch (Exception e) {
+        if (trouble == null) {
+          trouble = new IllegalStateException("Could not close everything.", e);
+        } else {
+          trouble.addSuppressed(e);
+        }
+      }
+    }
+    if (trouble != null) {
+      throw trouble;
+    }
+  }
+}

@@ -1,0 +1,210 @@
+package lampwright;
+
+import java.net.InetAddress;
+import java.net.URI;
+import java.net.UnknownHostException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import lampwright.tasks.Passwords;
+
+/**
+ * What the person who starts the server can choose; {@link Setting} lists it.
+ *
+ * @param port 0 to 65535; 0 takes any free port
+ * @param host the name or address to listen on
+ * @param data the folder of everything that the server keeps
+ * @param database a PostgreSQL to work in; empty for the server's own
+ * @param databaseOwner who owns the tables in it, where that is another user
+ * @param demo whether the demo studio is there
+ * @param demoPassword the password of its members
+ * @param firstOwner who owns a server that has nobody in it
+ * @param publicUrl the address that visitors type, where it is not host and port
+ */
+public record Settings(
+    int port,
+    String host,
+    Path data,
+    Optional<String> database,
+    Optional<String> databaseOwner,
+    boolean demo,
+    String demoPassword,
+    Optional<Owner> firstOwner,
+    Optional<URI> publicUrl) {
+
+  private static final int HIGHEST_PORT = 65_535;
+
+  /** The first owner as the settings name them. */
+  public record Owner(String name, String email, String password) {
+
+    /** No record's text may reach a log with a password in it. */
+    @Override
+    public String toString() {
+      return "Owner[" + name + "]";
+    }
+  }
+
+  /** No record's text may reach a log with a password in it. */
+  @Override
+  public String toString() {
+    return "Settings[" + host + ":" + port + ", " + data + "]";
+  }
+
+  /**
+   * Reads them from an environment, in which other programs' keys do not matter.
+   *
+   * @throws SettingRefused when a key of ours is unknown or a value cannot be worked with
+   */
+  public static Settings read(Map<String, String> environment) {
+    new TreeMap<>(environment).keySet().forEach(Settings::mustBeKnown);
+    Settings settings =
+        new Settings(
+            port(value(environment, Setting.PORT)),
+            value(environment, Setting.HOST),
+            folder(value(environment, Setting.DATA)),
+            text(environment, Setting.DATABASE_URL),
+            text(environment, Setting.DATABASE_OWNER_URL),
+            yesOrNo(value(environment, Setting.DEMO)),
+            value(environment, Setting.DEMO_PASSWORD),
+            owner(environment),
+            text(environment, Setting.PUBLIC_URL).map(Settings::address));
+    settings.mustFitTogether();
+    return settings;
+  }
+
+  private static String value(Map<String, String> environment, Setting setting) {
+    String value = environment.getOrDefault(setting.key(), "").strip();
+    return value.isEmpty() ? setting.standard() : value;
+  }
+
+  private static Optional<String> text(Map<String, String> environment, Setting setting) {
+    return Optional.of(value(environment, setting)).filter(value -> !value.isEmpty());
+  }
+
+  private static void mustBeKnown(String key) {
+    if (!key.startsWith(Setting.PREFIX) || Setting.find(key).isPresent()) {
+      return;
+    }
+    String nearest =
+        Arrays.stream(Setting.values())
+            .map(Setting::key)
+            .min(Comparator.comparingInt(known -> distance(known, key)))
+            .orElseThrow();
+    throw new SettingRefused(
+        "%s is no setting. Maybe %s? Take it away, or correct its name.".formatted(key, nearest));
+  }
+
+  /** How many letters to change, add or take away to make one word of the other (Levenshtein). */
+  private static int distance(String one, String other) {
+    int[] row = new int[other.length() + 1];
+    Arrays.setAll(row, i -> i);
+    for (int i = 1; i <= one.length(); i++) {
+      int diagonal = row[0];
+      row[0] = i;
+      for (int j = 1; j <= other.length(); j++) {
+        int changed = diagonal + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
+        diagonal = row[j];
+        row[j] = Math.min(changed, 1 + Math.min(row[j], row[j - 1]));
+      }
+    }
+    return row[other.length()];
+  }
+
+  private static int port(String value) {
+    try {
+      int port = Integer.parseInt(value);
+      if (port >= 0 && port <= HIGHEST_PORT) {
+        return port;
+      }
+    } catch (NumberFormatException e) {
+      // Said below, for both.
+    }
+    throw SettingRefused.of(
+        Setting.PORT, value, "must be a whole number from 0 to 65535. Maybe 8080?");
+  }
+
+  private static Path folder(String value) {
+    try {
+      return Path.of(value).toAbsolutePath().normalize();
+    } catch (InvalidPathException e) {
+      throw SettingRefused.of(Setting.DATA, value, "must be the path of a folder. Maybe ./data?");
+    }
+  }
+
+  private static boolean yesOrNo(String value) {
+    return switch (value) {
+      case "true" -> true;
+      case "false" -> false;
+      default -> throw SettingRefused.of(Setting.DEMO, value, "must be true or false.");
+    };
+  }
+
+  private static Optional<Owner> owner(Map<String, String> environment) {
+    Optional<String> email = text(environment, Setting.OWNER_EMAIL);
+    Optional<String> password = text(environment, Setting.OWNER_PASSWORD);
+    if (email.isEmpty() && password.isEmpty()) {
+      return Optional.empty();
+    }
+    if (email.isEmpty() || password.isEmpty()) {
+      throw new SettingRefused(
+          "%s and %s belong together. Set both, or neither."
+              .formatted(Setting.OWNER_EMAIL.key(), Setting.OWNER_PASSWORD.key()));
+    }
+    if (!email.get().matches("[^@\\s]+@[^@\\s]+")) {
+      throw SettingRefused.of(
+          Setting.OWNER_EMAIL, email.get(), "must be an e-mail address, with one @ in it.");
+    }
+    int length = password.get().codePointCount(0, password.get().length());
+    if (length < Passwords.SHORTEST) {
+      throw new SettingRefused(
+          "%s has %d characters and must have at least %d. A few words in a row are fine."
+              .formatted(Setting.OWNER_PASSWORD.key(), length, Passwords.SHORTEST));
+    }
+    return Optional.of(
+        new Owner(value(environment, Setting.OWNER_NAME), email.get(), password.get()));
+  }
+
+  private static URI address(String value) {
+    try {
+      URI address = URI.create(value);
+      boolean isWeb = "http".equals(address.getScheme()) || "https".equals(address.getScheme());
+      boolean isBare = address.getPath().isEmpty() || address.getPath().equals("/");
+      if (isWeb && address.getHost() != null && isBare && address.getQuery() == null) {
+        return address;
+      }
+    } catch (IllegalArgumentException e) {
+      // Said below, for all.
+    }
+    throw SettingRefused.of(
+        Setting.PUBLIC_URL,
+        value,
+        "must be an address without a path. Maybe https://light.example?");
+  }
+
+  private void mustFitTogether() {
+    InetAddress address;
+    try {
+      address = InetAddress.getByName(host);
+    } catch (UnknownHostException e) {
+      throw SettingRefused.of(
+          Setting.HOST, host, "must be a name or address of this machine. Maybe 127.0.0.1?");
+    }
+    // Its passwords are known to everybody who read the documentation.
+    if (demo && !address.isLoopbackAddress()) {
+      throw SettingRefused.of(
+          Setting.HOST,
+          host,
+          "must be a loopback address while %s is true. Take one of the two away."
+              .formatted(Setting.DEMO.key()));
+    }
+    if (databaseOwner.isPresent() && database.isEmpty()) {
+      throw new SettingRefused(
+          "%s names the owner of a database that is not named. Set %s too."
+              .formatted(Setting.DATABASE_OWNER_URL.key(), Setting.DATABASE_URL.key()));
+    }
+  }
+}

@@ -1,0 +1,91 @@
+package lampwright.drawing;
+
+import java.util.List;
+import lampwright.engine.light.Point;
+
+/**
+ * The piece of ground that a plan shows, in metres from the hit mark.
+ *
+ * @param left metres to camera right of its left edge, usually negative
+ * @param near metres away from the camera of its near edge, the lower one
+ */
+record Extent(double left, double near, double right, double far) {
+
+  /** A thing this many times farther off than all nearer ones stands at the border instead. */
+  private static final double FAR_OFF = 2.2;
+
+  /** What lies within this distance of the hit mark is never far off. */
+  private static final double ALWAYS_NEAR_M = 3;
+
+  /** The ends of a long wall may go this much farther out than what stands before it. */
+  private static final double WALL_REACH = 1.5;
+
+  private static final double LEAST_MARGIN_M = 0.55;
+  private static final double MARGIN_SHARE = 0.09;
+  private static final double LEAST_SIDE_M = 3;
+
+  /** Height by width; beyond these a drawing is a strip that no page has room for. */
+  private static final double FLATTEST = 0.66;
+
+  private static final double TALLEST = 1.02;
+
+  /**
+   * The ground that shows all places but those far off.
+   *
+   * @param places what must be seen, with the hit mark among it or not
+   * @param wallEnds what should be seen if it is not much farther out
+   */
+  static Extent around(List<Point> places, List<Point> wallEnds) {
+    double reach = reach(places);
+    double left = 0;
+    double near = 0;
+    double right = 0;
+    double far = 0;
+    for (int i = 0; i < places.size() + wallEnds.size(); i++) {
+      boolean wall = i >= places.size();
+      Point point = wall ? wallEnds.get(i - places.size()) : places.get(i);
+      if (fromHitMark(point) <= reach * (wall ? WALL_REACH : 1)) {
+        left = Math.min(left, point.x());
+        right = Math.max(right, point.x());
+        near = Math.min(near, point.y());
+        far = Math.max(far, point.y());
+      }
+    }
+    double margin = Math.max(LEAST_MARGIN_M, MARGIN_SHARE * Math.max(right - left, far - near));
+    return new Extent(left - margin, near - margin, right + margin, far + margin).readable();
+  }
+
+  static double fromHitMark(Point point) {
+    return Math.sqrt(point.x() * point.x() + point.y() * point.y());
+  }
+
+  /** Walks outward from the hit mark and stops where a wide gap begins. */
+  private static double reach(List<Point> places) {
+    double reach = ALWAYS_NEAR_M;
+    for (double distance :
+        places.stream().mapToDouble(Extent::fromHitMark).sorted().toArray()) {
+      if (distance > FAR_OFF * reach) {
+        break;
+      }
+      reach = Math.max(reach, distance);
+    }
+    return reach;
+  }
+
+  private Extent readable() {
+    double width = Math.max(LEAST_SIDE_M, Math.max(width(), height() / TALLEST));
+    double height = Math.max(height(), width * FLATTEST);
+    double middleX = (left + right) / 2;
+    double middleY = (near + far) / 2;
+    return new Extent(
+        middleX - width / 2, middleY - height / 2, middleX + width / 2, middleY + height / 2);
+  }
+
+  double width() {
+    return right - left;
+  }
+
+  double height() {
+    return far - near;
+  }
+}

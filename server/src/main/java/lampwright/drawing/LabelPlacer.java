@@ -1,0 +1,113 @@
+package lampwright.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lampwright.drawing.Label.Placed;
+import lampwright.drawing.Label.Side;
+import lampwright.drawing.Label.Wish;
+
+/**
+ * Gives every label a place where it hides nothing: the important ones first, each at its cheapest
+ * wish that is free, else at the nearest free place of the frame. The same labels always get the
+ * same places. What finds no room at all is left out; the table beside the drawing still says it.
+ */
+final class LabelPlacer {
+
+  /** Side of the grid that is searched when no wish is free. */
+  private static final double GRID = 12;
+
+  private final Sheet.Format format;
+  private final Box frame;
+  private final List<Box> taken = new ArrayList<>();
+  private final List<Segment> strokes = new ArrayList<>();
+  private final List<Crossing> crossings = new ArrayList<>();
+
+  private record Crossing(Segment line, double cost) {}
+
+  LabelPlacer(Sheet sheet) {
+    this.format = sheet.format();
+    this.frame = sheet.frame().grown(-4);
+  }
+
+  /** Nothing may stand here. */
+  void keepFree(Box box) {
+    taken.add(box);
+  }
+
+  /** Nothing may stand on this heavy stroke. */
+  void keepFree(Segment stroke) {
+    strokes.add(stroke);
+  }
+
+  /** A label may stand on this fine line, at a cost in units moved. */
+  void avoid(Segment line, double cost) {
+    crossings.add(new Crossing(line, cost));
+  }
+
+  /** Places all labels; the result is in the order in which they were placed. */
+  List<Placed> place(List<Label> labels) {
+    List<Placed> placed = new ArrayList<>();
+    labels.stream()
+        .sorted(Comparator.comparingInt(Label::importance).reversed())
+        .forEach(
+            label ->
+                best(label)
+                    .ifPresent(
+                        found -> {
+                          placed.add(found);
+                          taken.add(found.box());
+                          if (found.isFar()) {
+                            crossings.add(new Crossing(found.leader(), 14));
+                          }
+                        }));
+    return List.copyOf(placed);
+  }
+
+  private Optional<Placed> best(Label label) {
+    Optional<Placed> wished = cheapest(label, label.wishes());
+    return wished.isPresent() ? wished : cheapest(label, anywhere(label));
+  }
+
+  private Optional<Placed> cheapest(Label label, List<Wish> wishes) {
+    Optional<Placed> best = Optional.empty();
+    double least = Double.POSITIVE_INFINITY;
+    for (Wish wish : wishes) {
+      if (wish.cost() < least) {
+        Box box = label.box(wish, format);
+        double cost = isFree(box) ? wish.cost() + crossed(box) : Double.POSITIVE_INFINITY;
+        if (cost < least) {
+          least = cost;
+          best = Optional.of(new Placed(label, wish, box));
+        }
+      }
+    }
+    return best;
+  }
+
+  private boolean isFree(Box box) {
+    Box stroke = box.grown(4);
+    return frame.contains(box)
+        && taken.stream().noneMatch(box::overlaps)
+        && strokes.stream().noneMatch(stroke::touches);
+  }
+
+  private double crossed(Box box) {
+    return crossings.stream()
+        .filter(crossing -> box.touches(crossing.line()))
+        .mapToDouble(Crossing::cost)
+        .sum();
+  }
+
+  private List<Wish> anywhere(Label label) {
+    List<Wish> wishes = new ArrayList<>();
+    for (double y = frame.top() + GRID; y < frame.bottom(); y += GRID) {
+      for (double x = frame.left() + GRID; x < frame.right(); x += GRID) {
+        Spot at = new Spot(x, y);
+        wishes.add(new Wish(at, Side.MIDDLE, at.distanceTo(label.anchor())));
+      }
+    }
+    return wishes;
+  }
+}

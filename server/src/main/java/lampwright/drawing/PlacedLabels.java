@@ -1,0 +1,43 @@
+package lampwright.drawing;
+
+import java.util.List;
+import lampwright.drawing.Label.Kind;
+
+/** Labels in their places, written over everything else. */
+record PlacedLabels(Sheet.Format format, List<Label.Placed> labels) {
+
+  void draw(Markup markup) {
+    Strokes leaders = new Strokes();
+    for (Label.Placed placed : labels) {
+      if (placed.isFar()) {
+        leaders.line(placed.leader());
+      }
+    }
+    markup.path("plan-leader", leaders);
+    for (Label.Placed placed : labels) {
+      Label label = placed.label();
+      Spot at = placed.wish().at();
+      if (label.kind() == Kind.DISC) {
+        markup.circle("plan-disc", at, format.disc);
+        PlanFrame.text(markup, "plan-disc-figure", label.words(), "middle", at);
+      } else {
+        String anchor =
+            switch (placed.wish().side()) {
+              case START -> "start";
+              case MIDDLE -> "middle";
+              case END -> "end";
+            };
+        PlanFrame.text(markup, cssClass(label.kind()), label.words(), anchor, at);
+      }
+    }
+  }
+
+  private static String cssClass(Kind kind) {
+    return switch (kind) {
+      case WORDS -> "plan-label";
+      case QUIET_WORDS -> "plan-label plan-quiet";
+      case FIGURE -> "plan-label plan-figure";
+      case DISC -> "plan-disc-figure";
+    };
+  }
+}

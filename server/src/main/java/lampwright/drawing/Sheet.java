@@ -1,0 +1,104 @@
+package lampwright.drawing;
+
+import lampwright.engine.light.Point;
+
+/**
+ * A piece of ground on a sheet: the one scale of both axes. All drawings of a format are equally
+ * wide, so that letters have one size whatever the extent; the scale follows from the extent.
+ */
+record Sheet(Format format, Extent extent) {
+
+  /**
+   * How large a drawing and its signs are, in units of its view box. The letters are the phone's,
+   * the largest that the style sheet sets: labels are laid out for these, and smaller letters fit
+   * the same places.
+   */
+  enum Format {
+    /** On a setup's page, about 790 pixels wide or as wide as a phone. */
+    PAGE(790, 50, 16, 16, 40, 21, 19, 16, 14, 112),
+    /** In a list, about 160 pixels wide. */
+    LIST(160, 1, 1, 1, 1, 9, 9, 6.5, 4, 30);
+
+    final double width;
+    final double leftMargin;
+    final double rightMargin;
+    final double topMargin;
+    final double bottomMargin;
+    final double words;
+    final double figures;
+    final double disc;
+    final double subject;
+    final double longestWedge;
+
+    Format(
+        double width,
+        double leftMargin,
+        double rightMargin,
+        double topMargin,
+        double bottomMargin,
+        double words,
+        double figures,
+        double disc,
+        double subject,
+        double longestWedge) {
+      this.width = width;
+      this.leftMargin = leftMargin;
+      this.rightMargin = rightMargin;
+      this.topMargin = topMargin;
+      this.bottomMargin = bottomMargin;
+      this.words = words;
+      this.figures = figures;
+      this.disc = disc;
+      this.subject = subject;
+      this.longestWedge = longestWedge;
+    }
+  }
+
+  /** Units of the drawing for a metre on the ground, the same across and away. */
+  double unitsPerMetre() {
+    return (format.width - format.leftMargin - format.rightMargin) / extent.width();
+  }
+
+  double units(double metres) {
+    return metres * unitsPerMetre();
+  }
+
+  double width() {
+    return format.width;
+  }
+
+  double height() {
+    return format.topMargin + units(extent.height()) + format.bottomMargin;
+  }
+
+  Box frame() {
+    return new Box(
+        format.leftMargin,
+        format.topMargin,
+        format.width - format.rightMargin,
+        format.topMargin + units(extent.height()));
+  }
+
+  /** Where a place on the ground, so many metres to camera right and away, lies on the sheet. */
+  Spot spot(double right, double away) {
+    return new Spot(
+        format.leftMargin + units(right - extent.left()),
+        format.topMargin + units(extent.far() - away));
+  }
+
+  /** Where a place lies on the sheet, seen straight from above. */
+  Spot spot(Point place) {
+    return spot(place.x(), place.y());
+  }
+
+  boolean shows(Point place) {
+    return frame().contains(spot(place));
+  }
+
+  /** Where the line of sight from the hit mark to a place off the sheet leaves the frame. */
+  Spot border(Point place, double inset) {
+    Box inner = frame().grown(-inset);
+    Segment sight = new Segment(spot(0, 0), spot(place));
+    return inner.clip(sight).orElse(sight).to();
+  }
+}

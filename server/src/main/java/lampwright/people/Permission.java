@@ -1,0 +1,17 @@
+package lampwright.people;
+
+/** What a member may do in a studio. */
+public enum Permission {
+  /**
+   * Read setups, kits and their revisions, search them, and have figures and adaptations computed.
+   */
+  READ_SETUPS,
+  /** Log what happened on the day: takes, readings, notes. */
+  LOG_TAKES,
+  /** Make, change and delete setups. */
+  WRITE_SETUPS,
+  /** Make, change and delete kits. */
+  WRITE_KITS,
+  /** Take people in, change their roles, let them go; rename the studio. */
+  MANAGE_MEMBERS
+}

@@ -1,0 +1,15 @@
+package lampwright.people;
+
+/**
+ * Somebody who can sign in.
+ *
+ * @param email in small letters
+ */
+public record Person(PersonId id, String email, String name) {
+
+  /** No record's text may carry an address into a log. */
+  @Override
+  public String toString() {
+    return "Person[" + id + "]";
+  }
+}

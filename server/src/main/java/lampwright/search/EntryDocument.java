@@ -1,0 +1,109 @@
+package lampwright.search;
+
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.lucene.document.Document;
+import org.apache.lucene.document.Field.Store;
+import org.apache.lucene.document.IntField;
+import org.apache.lucene.document.NumericDocValuesField;
+import org.apache.lucene.document.SortedDocValuesField;
+import org.apache.lucene.document.SortedSetDocValuesField;
+import org.apache.lucene.document.StoredField;
+import org.apache.lucene.document.StringField;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.util.BytesRef;
+
+/** An entry as Lucene keeps it. A change here needs a new {@link #VERSION}. */
+final class EntryDocument {
+
+  /** Counts up when documents are laid out anew, so that older indexes are rebuilt. */
+  static final int VERSION = 1;
+
+  static final String KEY = "key";
+  static final String STUDIO = "studio";
+  static final String SETUP = "setup";
+  static final String REVISION = "revision";
+  static final String CHANGED = "changed";
+  static final String MOOD_VALUE = "mood_value";
+  static final String PLACE_VALUE = "place_value";
+  static final String KIND_VALUE = "kind_value";
+  private static final String REVISION_STORED = "revision_stored";
+  private static final String LIGHT_COUNT = "light_count";
+  private static final long MOST_SECONDS = 1L << 40;
+
+  private EntryDocument() {}
+
+  static Term key(String studio, String setup) {
+    return new Term(KEY, studio + '\0' + setup);
+  }
+
+  static Document of(IndexEntry entry) {
+    Document document = new Document();
+    document.add(new StringField(KEY, key(entry.studio(), entry.setup()).bytes(), Store.NO));
+    document.add(new StringField(STUDIO, entry.studio(), Store.NO));
+    document.add(new StringField(SETUP, entry.setup(), Store.NO));
+    document.add(new SortedDocValuesField(SETUP, new BytesRef(entry.setup())));
+    document.add(new NumericDocValuesField(REVISION, entry.revision()));
+    document.add(new StoredField(REVISION_STORED, entry.revision()));
+    document.add(new NumericDocValuesField(CHANGED, milliseconds(entry.changedAt())));
+    document.add(new IntField(LIGHT_COUNT, entry.lightCount(), Store.NO));
+    for (String mood : entry.moods()) {
+      document.add(new SortedSetDocValuesField(MOOD_VALUE, new BytesRef(mood)));
+    }
+    entry
+        .placeName()
+        .ifPresent(
+            name -> document.add(new SortedSetDocValuesField(PLACE_VALUE, new BytesRef(name))));
+    entry
+        .placeKind()
+        .ifPresent(
+            kind -> document.add(new SortedSetDocValuesField(KIND_VALUE, new BytesRef(kind))));
+    texts(entry)
+        .forEach(
+            (field, texts) ->
+                texts.forEach(
+                    text ->
+                        // Kept as well: the words of a hit are read again to say why it matched.
+                        document.add(
+                            new org.apache.lucene.document.TextField(
+                                field.lucene(), text, Store.YES))));
+    return document;
+  }
+
+  /** The revision of a setup that was read back whole. */
+  static int revision(Document setup) {
+    return setup.getField(REVISION_STORED).numericValue().intValue();
+  }
+
+  /** What remains of a deleted setup: its last revision, without a studio, so no search sees it. */
+  static Document gone(String studio, String setup, int revision) {
+    Document document = new Document();
+    document.add(new StringField(KEY, key(studio, setup).bytes(), Store.NO));
+    document.add(new NumericDocValuesField(REVISION, revision));
+    return document;
+  }
+
+  /** No date that somebody made up may stop the index, so the absurd ones are drawn in. */
+  private static long milliseconds(Instant when) {
+    long seconds = Math.clamp(when.getEpochSecond(), -MOST_SECONDS, MOST_SECONDS);
+    return seconds * 1_000 + when.getNano() / 1_000_000;
+  }
+
+  private static Map<TextField, List<String>> texts(IndexEntry entry) {
+    Map<TextField, List<String>> texts = new EnumMap<>(TextField.class);
+    texts.put(TextField.TITLE, List.of(entry.title()));
+    texts.put(TextField.MOOD, entry.moods());
+    texts.put(TextField.INTENT, List.of(entry.intent()));
+    texts.put(TextField.GENRE, entry.genre().stream().toList());
+    texts.put(
+        TextField.PLACE,
+        Stream.concat(entry.placeName().stream(), entry.placeKind().stream()).toList());
+    texts.put(TextField.WRITTEN, entry.written());
+    texts.put(TextField.GEAR, entry.gear());
+    texts.put(TextField.ROLE, entry.roles());
+    return texts;
+  }
+}

@@ -1,0 +1,244 @@
+package lampwright.search;
+
+import java.time.Duration;
+import java.util.Iterator;
+import java.util.List;
+import java.util.OptionalInt;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Keeps the index true to the database: one thread reads the change log in order, shows each batch
+ * to the searches, and writes to the disk now and then. It rebuilds the index where that is needed,
+ * and survives every failure of the source and of the disk.
+ */
+public final class Follower implements AutoCloseable {
+
+  private static final Logger LOG = LoggerFactory.getLogger(Follower.class);
+
+  private static final Duration BETWEEN_LOOKS = Duration.ofMillis(250);
+  // A commit costs a disk flush (8 ms measured), so never one for each change.
+  private static final Duration BETWEEN_COMMITS = Duration.ofMillis(500);
+  private static final Duration FIRST_PAUSE = Duration.ofMillis(100);
+  private static final Duration LONGEST_PAUSE = Duration.ofSeconds(10);
+  private static final Duration CLOSING = Duration.ofSeconds(5);
+  private static final int BATCH = 500;
+
+  private final SetupIndex index;
+  private final ChangeSource source;
+  private final Thread thread;
+
+  private final Progress progress;
+
+  // The follower's thread only.
+  private Bookmark position;
+  private boolean uncommitted;
+  private long committedAt = System.nanoTime();
+
+  private Follower(SetupIndex index, ChangeSource source) {
+    this.index = index;
+    this.source = source;
+    this.position = index.bookmark();
+    this.progress = new Progress(position);
+    this.thread = Thread.ofPlatform().name("index-follower").daemon().unstarted(this::run);
+  }
+
+  /** Starts following. The index stays the caller's to close, after the follower. */
+  public static Follower start(SetupIndex index, ChangeSource source) {
+    Follower follower = new Follower(index, source);
+    follower.thread.start();
+    return follower;
+  }
+
+  /** Asks for a look at the change log now rather than at the next turn. */
+  public void wake() {
+    progress.wake();
+  }
+
+  public FollowerState state() {
+    return progress.state();
+  }
+
+  /**
+   * For how long the index may have lacked a change; zero where it lacked none at the last look.
+   */
+  public Duration lag() {
+    return progress.lag();
+  }
+
+  /**
+   * Waits until searches show the change log up to the bookmark.
+   *
+   * @return whether they do; false where the time was not enough: answer then all the same
+   */
+  public boolean await(Bookmark bookmark, Duration atMost) throws InterruptedException {
+    return progress.await(() -> progress.hasShown(bookmark), atMost);
+  }
+
+  /**
+   * Waits until searches show this revision of a setup, a newer one, or its deletion.
+   *
+   * @return whether they do; false where the time was not enough: answer then all the same
+   */
+  public boolean awaitSetupRevision(String studio, String setup, int revision, Duration atMost)
+      throws InterruptedException {
+    return progress.await(() -> shows(studio, setup, revision), atMost);
+  }
+
+  private boolean shows(String studio, String setup, int revision) {
+    try {
+      OptionalInt known = index.findRevision(studio, setup);
+      return known.isPresent() && known.getAsInt() >= revision;
+    } catch (IndexFailure e) {
+      LOG.debug("The index cannot be asked for now", e);
+      return false;
+    }
+  }
+
+  /** Stops following, with a last commit. */
+  @Override
+  public void close() {
+    progress.close();
+    // Not an interrupt at first: it would close Lucene's files under a write.
+    try {
+      if (!thread.join(CLOSING)) {
+        LOG.warn("The index follower is still busy; what it has not committed is read again.");
+        thread.interrupt();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private void run() {
+    Duration pause = FIRST_PAUSE;
+    while (!progress.isClosing()) {
+      try {
+        if (index.needsRebuild().isPresent()) {
+          rebuild();
+        }
+        boolean all = pull();
+        commitIfDue();
+        pause = FIRST_PAUSE;
+        if (all) {
+          progress.rest(BETWEEN_LOOKS);
+        }
+      } catch (InterruptedException e) {
+        // Nobody but close interrupts; then the loop ends.
+        LOG.debug("The index follower was interrupted", e);
+      } catch (ChangeSource.LogGap e) {
+        index.requireRebuild("the change log does not reach back to it");
+        pauseAfterFailure(pause);
+        pause = longer(pause);
+      } catch (Throwable e) {
+        // Whatever it is, even an Error: a dead follower would leave the index stale for good.
+        failed(e);
+        pauseAfterFailure(pause);
+        pause = longer(pause);
+      }
+    }
+    lastCommit();
+  }
+
+  private void rebuild() {
+    LOG.info("Building the index anew: {}", index.needsRebuild().orElse(""));
+    try (ChangeSource.Everything everything = source.everything();
+        SetupIndex.Rebuild rebuild = index.startRebuild()) {
+      long done = 0;
+      progress.show(new FollowerState.Rebuilding(done, everything.total()));
+      for (Iterator<IndexEntry> entries = everything.entries().iterator(); entries.hasNext(); ) {
+        if (progress.isClosing()) {
+          return;
+        }
+        rebuild.put(entries.next());
+        done++;
+        progress.show(new FollowerState.Rebuilding(done, Math.max(done, everything.total())));
+      }
+      rebuild.finish(everything.asOf());
+      position = everything.asOf();
+      uncommitted = false;
+      LOG.info("The index holds {} setups", done);
+    }
+  }
+
+  /** Takes in one batch; tells whether that was all there is. */
+  private boolean pull() {
+    if (progress.isClosing()) {
+      return true;
+    }
+    List<Change> changes = source.after(position, BATCH);
+    for (Change change : changes) {
+      switch (change) {
+        case Change.Kept(_, IndexEntry entry) -> index.put(entry);
+        case Change.Gone(_, String studio, String setup, int revision) ->
+            index.delete(studio, setup, revision);
+      }
+      position = change.at();
+      uncommitted = true;
+    }
+    if (!changes.isEmpty()) {
+      index.refresh();
+    }
+    boolean all = changes.size() < BATCH;
+    progress.pulled(position, all);
+    return all;
+  }
+
+  private void commitIfDue() {
+    if (uncommitted && System.nanoTime() - committedAt >= BETWEEN_COMMITS.toNanos()) {
+      commit();
+    }
+  }
+
+  private void commit() {
+    index.commit(position);
+    uncommitted = false;
+    committedAt = System.nanoTime();
+  }
+
+  private void lastCommit() {
+    try {
+      if (uncommitted && index.needsRebuild().isEmpty()) {
+        commit();
+      }
+    } catch (RuntimeException e) {
+      LOG.warn("The last commit of the index failed; its changes are read again", e);
+    }
+  }
+
+  private void failed(Throwable cause) {
+    LOG.warn("The index does not follow the database for now", cause);
+    String reason =
+        cause instanceof IndexFailure failure
+            ? String.valueOf(failure.getMessage())
+            : "The change log could not be read: " + cause.getClass().getSimpleName();
+    progress.show(new FollowerState.Failed(reason));
+    if (cause instanceof IndexFailure) {
+      beginAtLastCommit();
+    }
+  }
+
+  private void beginAtLastCommit() {
+    try {
+      index.reopen();
+      position = index.bookmark();
+      progress.fallenBackTo(position);
+      uncommitted = false;
+    } catch (RuntimeException e) {
+      LOG.warn("The index could not be opened again", e);
+    }
+  }
+
+  private static Duration longer(Duration pause) {
+    Duration doubled = pause.multipliedBy(2);
+    return doubled.compareTo(LONGEST_PAUSE) < 0 ? doubled : LONGEST_PAUSE;
+  }
+
+  private void pauseAfterFailure(Duration pause) {
+    try {
+      progress.pause(pause);
+    } catch (InterruptedException e) {
+      LOG.debug("The index follower was interrupted", e);
+    }
+  }
+}

@@ -1,0 +1,206 @@
+package lampwright.search;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What the index knows of one setup.
+ *
+ * <p>Texts longer than the index can use are cut, so that no document of a member can stop the
+ * index.
+ *
+ * @param studio the owner; no answer ever crosses it
+ * @param setup the setup's id
+ * @param revision the revision that the texts were taken from; an older one never replaces a newer
+ * @param changedAt when the setup changed last; what is listed without a text comes newest first
+ * @param title the setup's title
+ * @param intent what the picture should feel like
+ * @param moods mood words, in lower case, spaces collapsed, each once
+ * @param genre the kind of picture
+ * @param placeName the location's name
+ * @param placeKind the kind of place
+ * @param written what people wrote elsewhere: reasons of lights, outcome, notes
+ * @param gear names of heads, modifiers, gels, bodies, lenses
+ * @param roles what the lights are for
+ * @param lightCount number of lights
+ */
+public record IndexEntry(
+    String studio,
+    String setup,
+    int revision,
+    Instant changedAt,
+    String title,
+    String intent,
+    List<String> moods,
+    Optional<String> genre,
+    Optional<String> placeName,
+    Optional<String> placeKind,
+    List<String> written,
+    List<String> gear,
+    List<String> roles,
+    int lightCount) {
+
+  /** Characters of an id. */
+  public static final int LONGEST_ID = 200;
+
+  private static final int LONGEST_NAME = 200;
+  private static final int LONGEST_TEXT = 20_000;
+  private static final int MOST_TEXTS = 500;
+
+  public IndexEntry {
+    requireId("Studio", studio);
+    requireId("Setup", setup);
+    if (revision < 0) {
+      throw new IllegalArgumentException("Revision (" + revision + ") must not be negative.");
+    }
+    title = cut(title.strip(), LONGEST_TEXT);
+    intent = cut(intent, LONGEST_TEXT);
+    moods =
+        moods.stream()
+            .map(IndexEntry::mood)
+            .filter(mood -> !mood.isEmpty())
+            .distinct()
+            .limit(MOST_TEXTS)
+            .toList();
+    genre = name(genre);
+    placeName = name(placeName);
+    placeKind = name(placeKind);
+    written = texts(written);
+    gear = texts(gear);
+    roles = texts(roles);
+  }
+
+  /** Starts an entry with what every setup has. */
+  public static Builder of(String studio, String setup, int revision, String title) {
+    return new Builder(studio, setup, revision, title);
+  }
+
+  /** A mood word as the index counts it: lower case, spaces collapsed. */
+  static String mood(String written) {
+    return cut(written.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT), LONGEST_NAME);
+  }
+
+  static void requireId(String name, String id) {
+    if (id.isBlank() || id.length() > LONGEST_ID || id.indexOf('\0') >= 0) {
+      throw new IllegalArgumentException(
+          name + " id (" + id.length() + " characters) must have 1 to " + LONGEST_ID + ".");
+    }
+  }
+
+  static String cut(String text, int longest) {
+    if (text.length() <= longest) {
+      return text;
+    }
+    boolean splitsPair = Character.isHighSurrogate(text.charAt(longest - 1));
+    return text.substring(0, splitsPair ? longest - 1 : longest);
+  }
+
+  private static Optional<String> name(Optional<String> written) {
+    return written.map(text -> cut(text.strip(), LONGEST_NAME)).filter(text -> !text.isEmpty());
+  }
+
+  private static List<String> texts(List<String> written) {
+    return written.stream()
+        .filter(text -> !text.isBlank())
+        .map(text -> cut(text, LONGEST_TEXT))
+        .limit(MOST_TEXTS)
+        .toList();
+  }
+
+  /** Gathers an entry; what is not told stays empty. */
+  public static final class Builder {
+    private final String studio;
+    private final String setup;
+    private final int revision;
+    private final String title;
+    private Instant changedAt = Instant.EPOCH;
+    private String intent = "";
+    private List<String> moods = List.of();
+    private Optional<String> genre = Optional.empty();
+    private Optional<String> placeName = Optional.empty();
+    private Optional<String> placeKind = Optional.empty();
+    private final List<String> written = new ArrayList<>();
+    private final List<String> gear = new ArrayList<>();
+    private List<String> roles = List.of();
+    private int lightCount;
+
+    private Builder(String studio, String setup, int revision, String title) {
+      this.studio = studio;
+      this.setup = setup;
+      this.revision = revision;
+      this.title = title;
+    }
+
+    public Builder changedAt(Instant when) {
+      changedAt = when;
+      return this;
+    }
+
+    public Builder intent(String text) {
+      intent = text;
+      return this;
+    }
+
+    public Builder moods(List<String> words) {
+      moods = words;
+      return this;
+    }
+
+    public Builder genre(String name) {
+      genre = Optional.of(name);
+      return this;
+    }
+
+    public Builder placeName(String name) {
+      placeName = Optional.of(name);
+      return this;
+    }
+
+    public Builder placeKind(String kind) {
+      placeKind = Optional.of(kind);
+      return this;
+    }
+
+    /** Adds reasons, an outcome, notes: anything that people wrote. */
+    public Builder written(List<String> texts) {
+      written.addAll(texts);
+      return this;
+    }
+
+    public Builder gear(List<String> names) {
+      gear.addAll(names);
+      return this;
+    }
+
+    public Builder roles(List<String> names) {
+      roles = names;
+      return this;
+    }
+
+    public Builder lightCount(int lights) {
+      lightCount = lights;
+      return this;
+    }
+
+    public IndexEntry build() {
+      return new IndexEntry(
+          studio,
+          setup,
+          revision,
+          changedAt,
+          title,
+          intent,
+          moods,
+          genre,
+          placeName,
+          placeKind,
+          written,
+          gear,
+          roles,
+          lightCount);
+    }
+  }
+}

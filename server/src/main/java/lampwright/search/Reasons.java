@@ -1,0 +1,169 @@
+package lampwright.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.lucene.document.Document;
+
+/** Says in plain words which of the wishes a setup grants, and where. */
+final class Reasons {
+
+  private static final int LONGEST_QUOTE = 60;
+
+  private static final Comparator<Evidence> STRONGEST_THEN_LONGEST =
+      Comparator.comparingDouble(Evidence::weight)
+          .thenComparingInt(evidence -> evidence.quote().length());
+
+  private final Words words;
+
+  /** What a setup says at one place that grants a wish. */
+  private record Evidence(TextField field, String quote, Kind kind, double weight) {}
+
+  private enum Kind {
+    LITERAL,
+    NEAR,
+    SPELLED
+  }
+
+  /** One text of a setup, cut into words, with the places of each. */
+  private record Text(String text, List<Words.Word> words, Map<String, List<Words.Word>> byTerm) {
+
+    Optional<String> find(Phrase phrase) {
+      for (Words.Word first : byTerm.getOrDefault(phrase.terms().getFirst(), List.of())) {
+        Words.Word last = first;
+        boolean whole = true;
+        for (int i = 1; i < phrase.terms().size() && whole; i++) {
+          int position = first.position() + phrase.positions().get(i);
+          Optional<Words.Word> next =
+              byTerm.getOrDefault(phrase.terms().get(i), List.of()).stream()
+                  .filter(word -> word.position() == position)
+                  .findFirst();
+          whole = next.isPresent();
+          last = next.orElse(last);
+        }
+        if (whole) {
+          return Optional.of(slice(first.start(), last.end()));
+        }
+      }
+      return Optional.empty();
+    }
+
+    Optional<String> findSlip(String term) {
+      return words.stream()
+          .filter(word -> Slip.isOneApart(word.term(), term))
+          .findFirst()
+          .map(word -> slice(word.start(), word.end()));
+    }
+
+    private String slice(int start, int end) {
+      int from = Math.clamp(start, 0, text.length());
+      String quote = text.substring(from, Math.clamp(end, from, text.length())).strip();
+      return IndexEntry.cut(quote.replaceAll("\\s+", " "), LONGEST_QUOTE);
+    }
+  }
+
+  Reasons(Words words) {
+    this.words = words;
+  }
+
+  /** One reason for each wish that the setup grants, in the order of the question. */
+  List<String> of(List<Wish> wishes, List<QueryPlan.Rarity> rarities, Document setup) {
+    Map<TextField, List<Text>> texts = new EnumMap<>(TextField.class);
+    for (TextField field : TextField.values()) {
+      List<Text> read = new ArrayList<>();
+      for (String text : setup.getValues(field.lucene())) {
+        read.add(read(text));
+      }
+      texts.put(field, read);
+    }
+    List<String> reasons = new ArrayList<>();
+    for (int i = 0; i < wishes.size(); i++) {
+      Wish wish = wishes.get(i);
+      best(wish, rarities.get(i).misspelt(), texts)
+          .map(evidence -> sentence(wish, evidence))
+          .filter(reason -> !reasons.contains(reason))
+          .ifPresent(reasons::add);
+    }
+    return reasons;
+  }
+
+  private Text read(String text) {
+    List<Words.Word> found = words.of(text);
+    Map<String, List<Words.Word>> byTerm = new HashMap<>();
+    for (Words.Word word : found) {
+      byTerm.computeIfAbsent(word.term(), _ -> new ArrayList<>()).add(word);
+    }
+    return new Text(text, found, byTerm);
+  }
+
+  private static Optional<Evidence> best(
+      Wish wish, boolean misspelt, Map<TextField, List<Text>> texts) {
+    List<Evidence> found = new ArrayList<>();
+    texts.forEach(
+        (field, all) -> {
+          for (Text text : all) {
+            text.find(wish.literal())
+                .ifPresent(
+                    quote ->
+                        found.add(new Evidence(field, quote, Kind.LITERAL, 10 * field.weight)));
+            QueryPlan.others(wish, misspelt)
+                .forEach(
+                    (other, weight) ->
+                        text.find(other)
+                            .ifPresent(
+                                quote ->
+                                    found.add(
+                                        new Evidence(
+                                            field, quote, Kind.NEAR, weight * field.weight))));
+            if (misspelt) {
+              text.findSlip(wish.literal().terms().getFirst())
+                  .ifPresent(
+                      quote -> found.add(new Evidence(field, quote, Kind.SPELLED, field.weight)));
+            }
+          }
+        });
+    if (found.isEmpty() && !wish.literal().isOneWord()) {
+      findWordsApart(wish.literal(), texts).ifPresent(found::add);
+    }
+    return found.stream().max(STRONGEST_THEN_LONGEST);
+  }
+
+  /** A phrase whose words stand here and there: the place of the first is told. */
+  private static Optional<Evidence> findWordsApart(
+      Phrase phrase, Map<TextField, List<Text>> texts) {
+    Optional<Evidence> first = Optional.empty();
+    for (String term : phrase.terms()) {
+      Optional<Evidence> here = Optional.empty();
+      for (Map.Entry<TextField, List<Text>> field : texts.entrySet()) {
+        for (Text text : field.getValue()) {
+          if (here.isEmpty()) {
+            here =
+                text.find(new Phrase(List.of(term), List.of(0)))
+                    .map(quote -> new Evidence(field.getKey(), quote, Kind.NEAR, 1));
+          }
+        }
+      }
+      if (here.isEmpty()) {
+        return Optional.empty();
+      }
+      if (first.isEmpty()) {
+        first = here;
+      }
+    }
+    return first;
+  }
+
+  private static String sentence(Wish wish, Evidence evidence) {
+    String label = evidence.field().label;
+    String typed = IndexEntry.cut(wish.spoken().replaceAll("\\s+", " "), LONGEST_QUOTE);
+    return switch (evidence.kind()) {
+      case LITERAL -> label + ": " + evidence.quote();
+      case NEAR -> label + ": " + typed + " — near “" + evidence.quote() + "”";
+      case SPELLED -> label + ": " + typed + " — spelled “" + evidence.quote() + "”";
+    };
+  }
+}

@@ -1,0 +1,19 @@
+package lampwright.store;
+
+import java.time.Instant;
+import lampwright.people.PersonId;
+import lampwright.people.StudioId;
+import org.jooq.DSLContext;
+
+/** A transaction for nobody yet: signing in and signing up. It sees no studio's rows. */
+public final class AnonymousTransaction extends Transaction {
+
+  AnonymousTransaction(DSLContext sql, Instant now) {
+    super(sql, now);
+  }
+
+  /** Goes on as a person in a studio, both just made, so that all of it is kept or none. */
+  public StudioTransaction enter(StudioId studio, PersonId person) {
+    return new StudioTransaction(sql(), now(), studio, person);
+  }
+}

@@ -1,0 +1,13 @@
+package lampwright.store;
+
+import java.util.Locale;
+
+/** What kind of thing a line of the change log is about. */
+enum ChangedKind {
+  SETUP,
+  KIT;
+
+  String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,166 @@
+package lampwright.store;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.function.Function;
+import lampwright.people.PersonId;
+import lampwright.people.StudioId;
+import lampwright.schema.WorkingDatabase;
+import org.jooq.DSLContext;
+import org.jooq.SQLDialect;
+import org.jooq.conf.Settings;
+import org.jooq.impl.DSL;
+
+/**
+ * The way in: opens a transaction for somebody and hands it on. Every row of a studio is read and
+ * written inside {@link #inStudio}; row-level security holds even where a query forgets.
+ *
+ * <p>Each method throws {@link DatabaseUnavailable} when the database cannot be used. What the
+ * function throws ends the transaction without a trace and is passed on.
+ */
+public final class Database implements AutoCloseable {
+
+  /** How many connections a server has where nothing else is said. */
+  public static final int CONNECTIONS = 8;
+
+  private static final Duration WAIT_FOR_CONNECTION = Duration.ofSeconds(5);
+
+  private final WorkingDatabase where;
+  private final HikariDataSource pool;
+  private final Settings settings;
+  private final Clock clock;
+
+  /** Connects lazily; {@link WorkingDatabase} has proved who we work as. */
+  public Database(WorkingDatabase where, int connections, Clock clock) {
+    this.where = where;
+    this.pool = new HikariDataSource(poolOf(where, connections));
+    this.settings = new Settings().withExecuteLogging(false);
+    this.clock = clock;
+  }
+
+  private static HikariConfig poolOf(WorkingDatabase where, int connections) {
+    HikariConfig config = new HikariConfig();
+    config.setPoolName("lampwright");
+    config.setJdbcUrl(where.jdbcUrl());
+    config.setUsername(where.user());
+    config.setPassword(where.password());
+    config.setMaximumPoolSize(connections);
+    config.setAutoCommit(false);
+    config.setConnectionTimeout(WAIT_FOR_CONNECTION.toMillis());
+    config.setInitializationFailTimeout(-1);
+    config.setConnectionInitSql(
+        "set statement_timeout = '30s'; set idle_in_transaction_session_timeout = '5min'");
+    config.addDataSourceProperty("ApplicationName", "lampwright");
+    config.addDataSourceProperty("connectTimeout", "5");
+    config.addDataSourceProperty("socketTimeout", "60");
+    config.addDataSourceProperty("tcpKeepAlive", "true");
+    return config;
+  }
+
+  /** For a person in a studio. */
+  public <T> T inStudio(StudioId studio, PersonId person, Function<StudioTransaction, T> work) {
+    return transact(sql -> work.apply(new StudioTransaction(sql, now(), studio, person)));
+  }
+
+  /** For a person who has not chosen a studio. */
+  public <T> T asPerson(PersonId person, Function<PersonTransaction, T> work) {
+    return transact(sql -> work.apply(new PersonTransaction(sql, now(), person)));
+  }
+
+  /** For nobody yet. */
+  public <T> T anonymous(Function<AnonymousTransaction, T> work) {
+    return transact(sql -> work.apply(new AnonymousTransaction(sql, now())));
+  }
+
+  /** For the search index. */
+  public <T> T asIndexer(Function<IndexerTransaction, T> work) {
+    try (IndexerTransaction transaction = beginAsIndexer()) {
+      return work.apply(transaction);
+    } catch (RuntimeException e) {
+      throw DatabaseUnavailable.orElse(e);
+    }
+  }
+
+  /** For the search index, which closes it when it has read enough. */
+  public IndexerTransaction beginAsIndexer() {
+    Connection connection = connection();
+    try {
+      return new IndexerTransaction(connection, sql(connection), now());
+    } catch (RuntimeException e) {
+      rollBackAndClose(connection, e);
+      throw DatabaseUnavailable.orElse(e);
+    }
+  }
+
+  /** Waits for changes on a connection of its own. */
+  public ChangeListener listen() {
+    return ChangeListener.on(where);
+  }
+
+  /** Returns when the database answers; for the readiness check. */
+  public void check() {
+    anonymous(transaction -> transaction.sql().selectOne().fetch());
+  }
+
+  private <T> T transact(Function<DSLContext, T> work) {
+    try (Connection connection = connection()) {
+      T result;
+      try {
+        result = work.apply(sql(connection));
+      } catch (RuntimeException | Error e) {
+        rollBack(connection, e);
+        throw e;
+      }
+      connection.commit();
+      return result;
+    } catch (SQLException e) {
+      throw DatabaseUnavailable.of(e);
+    } catch (RuntimeException e) {
+      throw DatabaseUnavailable.orElse(e);
+    }
+  }
+
+  private Connection connection() {
+    try {
+      return pool.getConnection();
+    } catch (SQLException e) {
+      throw DatabaseUnavailable.of(e);
+    }
+  }
+
+  private static void rollBackAndClose(Connection connection, Throwable reason) {
+    try (connection) {
+      rollBack(connection, reason);
+    } catch (SQLException e) {
+      reason.addSuppressed(e);
+    }
+  }
+
+  private static void rollBack(Connection connection, Throwable reason) {
+    try {
+      connection.rollback();
+    } catch (SQLException e) {
+      reason.addSuppressed(e);
+    }
+  }
+
+  private DSLContext sql(Connection connection) {
+    return DSL.using(connection, SQLDialect.POSTGRES, settings);
+  }
+
+  /** PostgreSQL keeps microseconds; what we return must equal what is read again. */
+  private Instant now() {
+    return clock.instant().truncatedTo(ChronoUnit.MICROS);
+  }
+
+  @Override
+  public void close() {
+    pool.close();
+  }
+}

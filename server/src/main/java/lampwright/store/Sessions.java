@@ -1,0 +1,94 @@
+package lampwright.store;
+
+import static lampwright.schema.generated.Tables.SESSION;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import lampwright.people.PersonId;
+import lampwright.people.SecretHash;
+import org.jooq.Record;
+
+/** Who is signed in, by the hash of the session's secret. */
+public final class Sessions {
+
+  /** One session. */
+  public record Session(
+      SecretHash token, PersonId person, Instant createdAt, Instant seenAt, Instant expiresAt) {}
+
+  private final Transaction in;
+
+  public Sessions(Transaction in) {
+    this.in = in;
+  }
+
+  public Session begin(PersonId person, SecretHash token, Instant expiresAt) {
+    in.sql()
+        .insertInto(SESSION)
+        .set(SESSION.TOKEN_HASH, token.bytes())
+        .set(SESSION.PERSON_ID, person.text())
+        .set(SESSION.CREATED_AT, in.now())
+        .set(SESSION.SEEN_AT, in.now())
+        .set(SESSION.EXPIRES_AT, expiresAt)
+        .execute();
+    return new Session(token, person, in.now(), in.now(), expiresAt);
+  }
+
+  /** The session of a secret, unless it has ended or expired. */
+  public Optional<Session> find(SecretHash token) {
+    return in.sql()
+        .selectFrom(SESSION)
+        .where(SESSION.TOKEN_HASH.eq(token.bytes()))
+        .and(SESSION.EXPIRES_AT.gt(in.now()))
+        .fetchOptional(Sessions::session);
+  }
+
+  /** Those of a person that have not expired, the last used first. */
+  public List<Session> list(PersonId person) {
+    return in.sql()
+        .selectFrom(SESSION)
+        .where(SESSION.PERSON_ID.eq(person.text()))
+        .and(SESSION.EXPIRES_AT.gt(in.now()))
+        .orderBy(SESSION.SEEN_AT.desc())
+        .fetch(Sessions::session);
+  }
+
+  /** Notes that a session was used, and until when it now lasts; says false where it has ended. */
+  public boolean touch(SecretHash token, Instant expiresAt) {
+    return in.sql()
+            .update(SESSION)
+            .set(SESSION.SEEN_AT, in.now())
+            .set(SESSION.EXPIRES_AT, expiresAt)
+            .where(SESSION.TOKEN_HASH.eq(token.bytes()))
+            .execute()
+        == 1;
+  }
+
+  /** Says false where it had ended before. */
+  public boolean end(SecretHash token) {
+    return in.sql().deleteFrom(SESSION).where(SESSION.TOKEN_HASH.eq(token.bytes())).execute() == 1;
+  }
+
+  /** Signs a person out everywhere else, as after a change of password; says how often. */
+  public int endOthers(PersonId person, SecretHash kept) {
+    return in.sql()
+        .deleteFrom(SESSION)
+        .where(SESSION.PERSON_ID.eq(person.text()))
+        .and(SESSION.TOKEN_HASH.ne(kept.bytes()))
+        .execute();
+  }
+
+  /** Forgets what has expired; says how many. */
+  public int forgetExpired() {
+    return in.sql().deleteFrom(SESSION).where(SESSION.EXPIRES_AT.le(in.now())).execute();
+  }
+
+  private static Session session(Record found) {
+    return new Session(
+        SecretHash.of(found.get(SESSION.TOKEN_HASH)),
+        new PersonId(found.get(SESSION.PERSON_ID)),
+        found.get(SESSION.CREATED_AT),
+        found.get(SESSION.SEEN_AT),
+        found.get(SESSION.EXPIRES_AT));
+  }
+}

@@ -1,0 +1,82 @@
+package lampwright.store;
+
+import static lampwright.schema.generated.Tables.TOKEN;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import lampwright.people.PersonId;
+import lampwright.people.SecretHash;
+import org.jooq.Record;
+
+/** The bearer tokens that people made for their programs, by the hash of the secret. */
+public final class Tokens {
+
+  /** One token, without its secret. */
+  public record Token(
+      String id, PersonId person, String name, Instant createdAt, Optional<Instant> lastUsedAt) {}
+
+  private final Transaction in;
+
+  public Tokens(Transaction in) {
+    this.in = in;
+  }
+
+  public Token create(PersonId person, String id, SecretHash secret, String name) {
+    in.sql()
+        .insertInto(TOKEN)
+        .set(TOKEN.ID, id)
+        .set(TOKEN.TOKEN_HASH, secret.bytes())
+        .set(TOKEN.PERSON_ID, person.text())
+        .set(TOKEN.NAME, name)
+        .set(TOKEN.CREATED_AT, in.now())
+        .execute();
+    return new Token(id, person, name, in.now(), Optional.empty());
+  }
+
+  public Optional<Token> find(SecretHash secret) {
+    return in.sql()
+        .selectFrom(TOKEN)
+        .where(TOKEN.TOKEN_HASH.eq(secret.bytes()))
+        .fetchOptional(Tokens::token);
+  }
+
+  /** A person's tokens, the newest first. */
+  public List<Token> list(PersonId person) {
+    return in.sql()
+        .selectFrom(TOKEN)
+        .where(TOKEN.PERSON_ID.eq(person.text()))
+        .orderBy(TOKEN.CREATED_AT.desc(), TOKEN.ID)
+        .fetch(Tokens::token);
+  }
+
+  /** Notes that a token was used; says false where the person has no such token. */
+  public boolean touch(PersonId person, String id) {
+    return in.sql()
+            .update(TOKEN)
+            .set(TOKEN.LAST_USED_AT, in.now())
+            .where(TOKEN.PERSON_ID.eq(person.text()))
+            .and(TOKEN.ID.eq(id))
+            .execute()
+        == 1;
+  }
+
+  /** Says false where the person has no such token. */
+  public boolean delete(PersonId person, String id) {
+    return in.sql()
+            .deleteFrom(TOKEN)
+            .where(TOKEN.PERSON_ID.eq(person.text()))
+            .and(TOKEN.ID.eq(id))
+            .execute()
+        == 1;
+  }
+
+  private static Token token(Record found) {
+    return new Token(
+        found.get(TOKEN.ID),
+        new PersonId(found.get(TOKEN.PERSON_ID)),
+        found.get(TOKEN.NAME),
+        found.get(TOKEN.CREATED_AT),
+        Optional.ofNullable(found.get(TOKEN.LAST_USED_AT)));
+  }
+}

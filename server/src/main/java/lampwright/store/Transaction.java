@@ -1,0 +1,36 @@
+package lampwright.store;
+
+import static org.jooq.impl.DSL.val;
+
+import java.time.Instant;
+import org.jooq.DSLContext;
+
+/**
+ * One open transaction, and as whom. It is only valid within the function that {@link Database}
+ * hands it to: all that is done with it is kept or lost together.
+ */
+public abstract sealed class Transaction
+    permits AnonymousTransaction, PersonTransaction, IndexerTransaction {
+
+  private final DSLContext sql;
+  private final Instant now;
+
+  Transaction(DSLContext sql, Instant now) {
+    this.sql = sql;
+    this.now = now;
+  }
+
+  DSLContext sql() {
+    return sql;
+  }
+
+  /** When it began, to the microsecond: the time of all that it writes. */
+  public Instant now() {
+    return now;
+  }
+
+  /** Row-level security reads these until the transaction ends; they cannot outlive it. */
+  final void set(String setting, String value) {
+    sql.fetch("select set_config({0}, {1}, true)", val(setting), val(value));
+  }
+}

@@ -1,0 +1,91 @@
+package lampwright.tasks;
+
+import java.util.Optional;
+import lampwright.engine.exposure.Ev100;
+import lampwright.gear.Kit;
+import lampwright.gear.KitId;
+import lampwright.people.Ids;
+import lampwright.people.Permission;
+import lampwright.people.StudioId;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.SetupId;
+import lampwright.setup.adapting.AdaptationSearch;
+import lampwright.setup.adapting.Answer;
+import lampwright.setup.adapting.Limits;
+import lampwright.setup.adapting.Weights;
+import lampwright.setup.figures.Figures;
+import lampwright.setup.figures.FiguresComputation;
+import lampwright.store.Database;
+import lampwright.store.StudioTransaction;
+
+/** Computes: a setup's figures, and the setup made with another kit. Stores nothing. */
+public final class Adapting {
+
+  private final Database database;
+
+  public Adapting(Database database) {
+    this.database = database;
+  }
+
+  /** What an adaptation is asked for, beyond setup and kit. */
+  public record Wishes(Optional<Ev100> ambient, Limits limits, Weights.Preset preset) {
+
+    /** As near to the look as the kit can. */
+    public static Wishes none() {
+      return new Wishes(Optional.empty(), Limits.none(), Weights.Preset.CLOSEST_LOOK);
+    }
+  }
+
+  /** A stored setup beside a stored kit, and what came of it. */
+  public record Adapted(Catalogued setup, KeptKit kit, Answer answer) {}
+
+  private record Both(Catalogued setup, KeptKit kit) {}
+
+  /**
+   * Recomputes a stored setup for a stored kit.
+   *
+   * @param kit the kit's id
+   * @throws Refused Invalid at {@code /kit} where the studio has no such kit
+   */
+  public Adapted adapt(
+      Caller caller, StudioId studio, SetupId setup, String kit, Wishes wishes) {
+    Both both =
+        database.inStudio(
+            studio,
+            caller.person().id(),
+            in -> {
+              Leave.ask(in, Permission.READ_SETUPS);
+              return new Both(Cataloguing.get(in, setup), kit(in, kit));
+            });
+    // Outside of the transaction: computing must not hold a connection.
+    return new Adapted(
+        both.setup(), both.kit(), adapt(both.setup().document(), both.kit().document(), wishes));
+  }
+
+  /** Recomputes a document of the caller's own for a kit of their own. */
+  public Answer adapt(Caller caller, StudioId studio, SetupDocument setup, Kit kit, Wishes wishes) {
+    mustBelong(caller, studio);
+    return adapt(setup, kit, wishes);
+  }
+
+  private static Answer adapt(SetupDocument setup, Kit kit, Wishes wishes) {
+    return AdaptationSearch.adapt(setup, kit, wishes.ambient(), wishes.limits(), wishes.preset());
+  }
+
+  /** The figures of a document of the caller's own. */
+  public Figures figures(Caller caller, StudioId studio, SetupDocument setup) {
+    mustBelong(caller, studio);
+    return FiguresComputation.of(setup);
+  }
+
+  private static KeptKit kit(StudioTransaction in, String id) {
+    Optional<KeptKit> found =
+        Ids.isId(id) ? KitKeeping.find(in, new KitId(id)) : Optional.empty();
+    return found.orElseThrow(
+        () -> Refused.invalid("/kit", "Kit must be the id of one of the studio's kits."));
+  }
+
+  private void mustBelong(Caller caller, StudioId studio) {
+    database.inStudio(studio, caller.person().id(), in -> Leave.ask(in, Permission.READ_SETUPS));
+  }
+}

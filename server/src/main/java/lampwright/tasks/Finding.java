@@ -1,0 +1,78 @@
+package lampwright.tasks;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lampwright.people.Permission;
+import lampwright.people.StudioId;
+import lampwright.search.Question;
+import lampwright.search.Search;
+import lampwright.search.SearchResult;
+import lampwright.setup.SetupId;
+import lampwright.store.Database;
+
+/** Finds setups. What the index names is read again from the database, under its locks. */
+public final class Finding {
+
+  private final Database database;
+  private final Search search;
+
+  public Finding(Database database, Search search) {
+    this.database = database;
+    this.search = search;
+  }
+
+  /** A setup that was found, with why. */
+  public record Found(Catalogued setup, double score, List<String> reasons) {}
+
+  /**
+   * A page of what was found.
+   *
+   * @param total how many setups match in all
+   */
+  public record FoundPage(
+      List<Found> items, long total, SearchResult.Facets facets, Optional<String> next) {}
+
+  /**
+   * Searches the question's studio.
+   *
+   * @throws Refused Invalid at {@code /cursor} for a cursor that the question did not make
+   */
+  public FoundPage find(Caller caller, StudioId studio, Question question) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Leave.ask(in, Permission.READ_SETUPS);
+          if (!question.studio().equals(studio.text())) {
+            throw new IllegalArgumentException("The question is about another studio.");
+          }
+          return switch (search.search(question)) {
+            case SearchResult.UnreadableCursor unreadable ->
+                throw Refused.invalid(
+                    "/cursor", "Cursor was not made by this search. Start again without it.");
+            case SearchResult.Answer answer -> {
+              Map<SetupId, Catalogued> living = new HashMap<>();
+              List<SetupId> ids =
+                  answer.items().stream().map(hit -> new SetupId(hit.setup())).toList();
+              Cataloguing.list(in, ids).forEach(setup -> living.put(setup.id(), setup));
+              yield new FoundPage(
+                  found(answer, living), answer.total(), answer.facets(), answer.next());
+            }
+          };
+        });
+  }
+
+  private static List<Found> found(SearchResult.Answer answer, Map<SetupId, Catalogued> living) {
+    List<Found> found = new ArrayList<>();
+    for (SearchResult.Hit hit : answer.items()) {
+      Catalogued setup = living.get(new SetupId(hit.setup()));
+      if (setup != null) {
+        found.add(new Found(setup, hit.score(), hit.reasons()));
+      }
+    }
+    return found;
+  }
+}

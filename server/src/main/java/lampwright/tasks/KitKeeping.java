@@ -1,0 +1,129 @@
+package lampwright.tasks;
+
+import java.util.List;
+import java.util.Optional;
+import lampwright.gear.Kit;
+import lampwright.gear.KitId;
+import lampwright.people.Ids;
+import lampwright.people.Permission;
+import lampwright.people.StudioId;
+import lampwright.store.Database;
+import lampwright.store.Kits;
+import lampwright.store.StoredKit;
+import lampwright.store.StudioTransaction;
+
+/** Keeps a studio's kits. */
+public final class KitKeeping {
+
+  /** A studio has a dozen kits; more than this would be a mistake of somebody's script. */
+  private static final int MOST_KITS = 200;
+
+  private final Database database;
+  private final Ids ids;
+
+  public KitKeeping(Database database, Ids ids) {
+    this.database = database;
+    this.ids = ids;
+  }
+
+  /**
+   * The kit that an address names.
+   *
+   * @throws Refused NotFound where no kit can have that id
+   */
+  public static KitId id(String text) {
+    if (!Ids.isId(text)) {
+      throw Refused.notFound();
+    }
+    return new KitId(text);
+  }
+
+  /** Keeps a new kit. */
+  public KeptKit create(Caller caller, StudioId studio, Kit kit) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Leave.ask(in, Permission.WRITE_KITS);
+          Kits kits = new Kits(in);
+          if (kits.count() >= MOST_KITS) {
+            throw new Refused(
+                new Refusal.Clash(
+                    "The studio has " + MOST_KITS + " kits already. Delete one first."));
+          }
+          return kept(
+              kits.create(
+                  new KitId(ids.next()), kit.name(), StoredDocuments.print(Kit.FORM, kit), ""));
+        });
+  }
+
+  /** A kit as it is now. */
+  public KeptKit get(Caller caller, StudioId studio, KitId id) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Leave.ask(in, Permission.READ_SETUPS);
+          return get(in, id);
+        });
+  }
+
+  static KeptKit get(StudioTransaction in, KitId id) {
+    return find(in, id).orElseThrow(Refused::notFound);
+  }
+
+  static Optional<KeptKit> find(StudioTransaction in, KitId id) {
+    return new Kits(in).find(id).map(KitKeeping::kept);
+  }
+
+  /** All kits of a studio, the last changed first. */
+  public List<KeptKit> list(Caller caller, StudioId studio) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Leave.ask(in, Permission.READ_SETUPS);
+          return new Kits(in)
+              .list(Optional.empty(), MOST_KITS).items().stream().map(KitKeeping::kept).toList();
+        });
+  }
+
+  /**
+   * Puts another document in the place of the one that it was made from.
+   *
+   * @param basedOn the revision it was made from; empty replaces whatever is there
+   */
+  public KeptKit replace(
+      Caller caller, StudioId studio, KitId id, Optional<Integer> basedOn, Kit kit) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Leave.ask(in, Permission.WRITE_KITS);
+          int from = basedOn.orElseGet(() -> get(in, id).revision());
+          Cataloguing.mustBeSaved(
+              new Kits(in).replace(id, from, kit.name(), StoredDocuments.print(Kit.FORM, kit), ""));
+          return get(in, id);
+        });
+  }
+
+  /** Takes a kit away; its revisions are kept. */
+  public void delete(Caller caller, StudioId studio, KitId id, Optional<Integer> basedOn) {
+    database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Leave.ask(in, Permission.WRITE_KITS);
+          int from = basedOn.orElseGet(() -> get(in, id).revision());
+          return Cataloguing.mustBeSaved(new Kits(in).delete(id, from, ""));
+        });
+  }
+
+  private static KeptKit kept(StoredKit stored) {
+    return new KeptKit(
+        stored.id(),
+        stored.revision(),
+        stored.changedAt(),
+        StoredDocuments.read(Kit.FORM, stored.document()));
+  }
+}

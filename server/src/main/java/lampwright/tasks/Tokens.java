@@ -1,0 +1,114 @@
+package lampwright.tasks;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import lampwright.people.Ids;
+import lampwright.people.Person;
+import lampwright.people.SecretHash;
+import lampwright.store.Database;
+import lampwright.store.People;
+import lampwright.store.Transaction;
+
+/** The tokens by which a person's programs come in. Only their hashes are kept. */
+public final class Tokens {
+
+  private static final int MOST = 50;
+  private static final Duration BETWEEN_NOTES = Duration.ofMinutes(10);
+
+  private final Database database;
+  private final Ids ids;
+  private final Closed closed;
+
+  public Tokens(Database database, Ids ids, Closed closed) {
+    this.database = database;
+    this.ids = ids;
+    this.closed = closed;
+  }
+
+  /** A token, without its secret. */
+  public record Token(String id, String name, Instant createdAt, Optional<Instant> lastUsedAt) {
+
+    private static Token of(lampwright.store.Tokens.Token kept) {
+      return new Token(kept.id(), kept.name(), kept.createdAt(), kept.lastUsedAt());
+    }
+  }
+
+  /**
+   * A new token.
+   *
+   * @param secret what the program sends; nobody can show it again
+   */
+  public record Made(Token token, String secret) {
+
+    /** No record's text may carry a secret into a log. */
+    @Override
+    public String toString() {
+      return "Made[" + token.id() + "]";
+    }
+  }
+
+  /**
+   * Makes a token.
+   *
+   * @param name which program it is for
+   * @throws Refused when the person has as many as one may have
+   */
+  public Made make(Caller caller, String name) {
+    String secret = ids.nextSecret();
+    return database.anonymous(
+        in -> {
+          lampwright.store.Tokens tokens = new lampwright.store.Tokens(in);
+          if (tokens.list(caller.person().id()).size() >= MOST) {
+            throw new Refused(
+                new Refusal.Clash(
+                    "You have %d tokens, and that is the most. Revoke one first.".formatted(MOST)));
+          }
+          return new Made(
+              Token.of(
+                  tokens.create(caller.person().id(), ids.next(), SecretHash.of(secret), name)),
+              secret);
+        });
+  }
+
+  /** The caller's own, the newest first. */
+  public List<Token> list(Caller caller) {
+    return database.anonymous(
+        in ->
+            new lampwright.store.Tokens(in)
+                .list(caller.person().id()).stream().map(Token::of).toList());
+  }
+
+  /**
+   * Revokes one of the caller's own.
+   *
+   * @throws Refused when they have none of that id
+   */
+  public void revoke(Caller caller, String id) {
+    boolean revoked =
+        database.anonymous(in -> new lampwright.store.Tokens(in).delete(caller.person().id(), id));
+    if (!revoked) {
+      throw Refused.notFound();
+    }
+  }
+
+  /** Who a secret belongs to. */
+  public Optional<Caller> find(String secret) {
+    return database.anonymous(
+        in ->
+            new lampwright.store.Tokens(in)
+                .find(SecretHash.of(secret))
+                .flatMap(token -> used(in, token))
+                .filter(closed::isOpenTo)
+                .map(person -> new Caller(person, Caller.Way.TOKEN)));
+  }
+
+  private static Optional<Person> used(Transaction in, lampwright.store.Tokens.Token token) {
+    // Not at every use: a note a request would make reading as dear as writing.
+    if (token.lastUsedAt().map(in.now().minus(BETWEEN_NOTES)::isAfter).orElse(true)) {
+      new lampwright.store.Tokens(in).touch(token.person(), token.id());
+    }
+    return new People(in).find(token.person());
+  }
+}

@@ -1,0 +1,59 @@
+package lampwright.web;
+
+import static lampwright.web.http.Access.ANYONE;
+import static lampwright.web.http.Access.SIGNED_IN;
+
+import lampwright.web.api.HealthApi;
+import lampwright.web.api.SchemaApi;
+import lampwright.web.api.SessionApi;
+import lampwright.web.api.StudioApi;
+import lampwright.web.api.TokenApi;
+import lampwright.web.http.RouteList;
+import lampwright.web.pages.AssetFiles;
+import lampwright.web.pages.FirstOwnerPages;
+import lampwright.web.pages.HomePages;
+import lampwright.web.pages.ProblemPages;
+import lampwright.web.pages.SignInPages;
+
+/** Every URL: verb, path, handler, and who may come in. No logic. */
+public record Routes(Api api, Pages pages) {
+
+  /** What programs ask. */
+  public record Api(
+      HealthApi health,
+      SessionApi session,
+      TokenApi tokens,
+      StudioApi studios,
+      SchemaApi schemas) {}
+
+  /** What people visit. */
+  public record Pages(
+      HomePages home,
+      SignInPages signIn,
+      FirstOwnerPages firstOwner,
+      ProblemPages problems,
+      AssetFiles assets) {}
+
+  public void addTo(RouteList routes) {
+    routes.get("/health/live", api.health()::live, ANYONE);
+    routes.get("/health/ready", api.health()::ready, ANYONE);
+
+    routes.get("/api/session", api.session()::show, SIGNED_IN);
+    routes.post("/api/session", api.session()::create, ANYONE);
+    routes.delete("/api/session", api.session()::delete, SIGNED_IN);
+    routes.get("/api/tokens", api.tokens()::list, SIGNED_IN);
+    routes.post("/api/tokens", api.tokens()::create, SIGNED_IN);
+    routes.delete("/api/tokens/{token}", api.tokens()::delete, SIGNED_IN);
+    routes.get("/api/studios", api.studios()::list, SIGNED_IN);
+    routes.get("/api/schemas/{file}", api.schemas()::show, ANYONE);
+
+    routes.get("/", pages.home()::show, ANYONE);
+    routes.get("/sign-in", pages.signIn()::show, ANYONE);
+    routes.post("/sign-in", pages.signIn()::signIn, ANYONE);
+    routes.post("/sign-out", pages.signIn()::signOut, SIGNED_IN);
+    routes.get("/first-owner/{secret}", pages.firstOwner()::show, ANYONE);
+    routes.post("/first-owner/{secret}", pages.firstOwner()::become, ANYONE);
+    routes.get("/problems/{kind}", pages.problems()::explain, ANYONE);
+    routes.get("/assets/{hash}/<name>", pages.assets()::show, ANYONE);
+  }
+}

@@ -1,0 +1,49 @@
+package lampwright.web.api;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Whether the server lives, and whether it can serve: for whoever watches over it. */
+public final class HealthApi {
+
+  private static final int UNAVAILABLE = 503;
+
+  private final List<Check> checks;
+
+  public HealthApi(List<Check> checks) {
+    this.checks = List.copyOf(checks);
+  }
+
+  /**
+   * One thing that the server needs.
+   *
+   * @param name what it is
+   * @param ask gives the reason why it cannot be used, in a sentence for whoever runs the server;
+   *     empty where it can
+   */
+  public record Check(String name, Supplier<Optional<String>> ask) {}
+
+  private record Answer(String status, List<Reason> reasons) {}
+
+  private record Reason(String name, String reason) {}
+
+  /** The process answers. */
+  public void live(Context context) {
+    context.json(new Answer("live", List.of()));
+  }
+
+  /** All that it needs can be used. */
+  public void ready(Context context) {
+    List<Reason> reasons =
+        checks.stream()
+            .flatMap(
+                check -> check.ask().get().map(reason -> new Reason(check.name(), reason)).stream())
+            .toList();
+    if (!reasons.isEmpty()) {
+      context.status(UNAVAILABLE).header("Retry-After", "5");
+    }
+    context.json(new Answer(reasons.isEmpty() ? "ready" : "not_ready", reasons));
+  }
+}

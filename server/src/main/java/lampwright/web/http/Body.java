@@ -1,0 +1,139 @@
+package lampwright.web.http;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import lampwright.document.Json;
+import lampwright.tasks.Refusal;
+import lampwright.tasks.Refused;
+
+/** What a request brings: JSON or a form, bounded, in strict UTF-8. */
+public final class Body {
+
+  /** The most bytes that are read of a body. */
+  public static final int MOST_BYTES = 1 << 20;
+
+  static final String JSON = "application/json";
+  static final String FORM = "application/x-www-form-urlencoded";
+
+  private static final String READ = "lampwright.body";
+
+  private Body() {}
+
+  /**
+   * The body as plain JSON values, see {@link lampwright.document.Form}.
+   *
+   * @throws Refused when it is too large, no JSON, or not said to be JSON
+   */
+  public static Object json(Context context) {
+    mustBe(JSON, context);
+    String text = text(context);
+    try {
+      Object plain = Json.parse(text);
+      mustBeKeepable(plain);
+      return plain;
+    } catch (Json.NotJson e) {
+      throw Refused.notReadable("The body is not JSON. " + e.getMessage());
+    }
+  }
+
+  /**
+   * The fields of a form; of fields with one name the first.
+   *
+   * @throws Refused when it is too large, malformed, or not said to be a form
+   */
+  public static FormFields form(Context context) {
+    mustBe(FORM, context);
+    return FormFields.parse(text(context));
+  }
+
+  static boolean isForm(Context context) {
+    return mediaType(context).equals(FORM);
+  }
+
+  private static void mustBe(String accepted, Context context) {
+    if (!mediaType(context).equals(accepted)) {
+      throw new Refused(new Refusal.WrongContentType(accepted));
+    }
+  }
+
+  private static String mediaType(Context context) {
+    String header = context.contentType();
+    if (header == null) {
+      return "";
+    }
+    int end = header.indexOf(';');
+    String type = (end < 0 ? header : header.substring(0, end)).strip().toLowerCase(Locale.ROOT);
+    String parameters = end < 0 ? "" : header.substring(end).toLowerCase(Locale.ROOT);
+    boolean isOtherCharset =
+        parameters.contains("charset") && !parameters.replace("\"", "").contains("charset=utf-8");
+    return isOtherCharset ? header : type;
+  }
+
+  /** Read once: the door looks into a form for its proof before the page reads it. */
+  private static String text(Context context) {
+    String before = context.attribute(READ);
+    if (before != null) {
+      return before;
+    }
+    String text = decoded(bytes(context));
+    context.attribute(READ, text);
+    return text;
+  }
+
+  private static byte[] bytes(Context context) {
+    // A length that is said is believed where it is too much; that saves reading.
+    if (context.req().getContentLengthLong() > MOST_BYTES) {
+      throw new Refused(new Refusal.TooLarge(MOST_BYTES));
+    }
+    try {
+      InputStream in = context.req().getInputStream();
+      byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+      if (bytes.length > MOST_BYTES) {
+        throw new Refused(new Refusal.TooLarge(MOST_BYTES));
+      }
+      return bytes;
+    } catch (IOException e) {
+      throw Refused.notReadable("The body ended before it was complete. Send it again.");
+    }
+  }
+
+  private static String decoded(byte[] bytes) {
+    try {
+      return StandardCharsets.UTF_8
+          .newDecoder()
+          .onMalformedInput(CodingErrorAction.REPORT)
+          .onUnmappableCharacter(CodingErrorAction.REPORT)
+          .decode(ByteBuffer.wrap(bytes))
+          .toString();
+    } catch (CharacterCodingException e) {
+      throw Refused.notReadable("The body is not UTF-8. Encode it as UTF-8 and send it again.");
+    }
+  }
+
+  /** What JSON can say and no database of ours can keep. */
+  private static void mustBeKeepable(Object plain) {
+    switch (plain) {
+      case String text when text.indexOf('\0') >= 0 ->
+          throw Refused.notReadable("A text in the body holds the character U+0000. Take it out.");
+      case Double number when number.isInfinite() ->
+          throw Refused.notReadable(
+              "A number in the body is larger than any that is kept here, 1.8e308.");
+      case List<?> list -> list.forEach(Body::mustBeKeepable);
+      case Map<?, ?> map ->
+          map.forEach(
+              (key, value) -> {
+                mustBeKeepable(key);
+                mustBeKeepable(value);
+              });
+      default -> {}
+    }
+  }
+}

@@ -1,0 +1,180 @@
+package lampwright.web.http;
+
+import io.javalin.Javalin;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.router.ParsedEndpoint;
+import io.javalin.security.Roles;
+import java.net.URI;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import lampwright.tasks.Caller;
+import lampwright.tasks.Refusal;
+import lampwright.tasks.Refused;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds out who comes in, and whether a change that comes with a cookie was meant. It stands before
+ * every route; a route that does not say whom it lets in keeps the server from starting.
+ */
+public final class Door {
+
+  private static final String CALLER = "lampwright.caller";
+  private static final String BEARER = "bearer ";
+  private static final String CSRF_HEADER = "X-CSRF-Token";
+  private static final String CSRF_FIELD = "csrf";
+  private static final Set<HandlerType> CHANGE_NOTHING =
+      Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS, HandlerType.QUERY);
+
+  private final Function<String, Optional<Caller>> bySession;
+  private final Function<String, Optional<Caller>> byToken;
+  private final SessionCookie cookie;
+  private final CsrfTokens csrfTokens;
+
+  /**
+   * @param bySession who a session's token belongs to
+   * @param byToken who a program's token belongs to
+   */
+  public Door(
+      Function<String, Optional<Caller>> bySession,
+      Function<String, Optional<Caller>> byToken,
+      SessionCookie cookie,
+      CsrfTokens csrfTokens) {
+    this.bySession = bySession;
+    this.byToken = byToken;
+    this.cookie = cookie;
+    this.csrfTokens = csrfTokens;
+  }
+
+  /**
+   * Looks at every route.
+   *
+   * @throws IllegalStateException when one does not say whom it lets in, or says it twice
+   */
+  public static void mustGuardEveryRoute(Javalin server) {
+    for (ParsedEndpoint route : server.unsafe.internalRouter.allHttpHandlers()) {
+      HandlerType verb = route.endpoint.method;
+      Roles roles = route.endpoint.metadata(Roles.class);
+      if (verb.isHttpMethod() && (roles == null || access(roles.getRoles()).isEmpty())) {
+        throw new IllegalStateException(
+            "Route (%s %s) must name exactly one Access."
+                .formatted(verb.name(), route.endpoint.path));
+      }
+    }
+  }
+
+  private static Optional<Access> access(Set<?> roles) {
+    return roles.size() == 1 && roles.iterator().next() instanceof Access access
+        ? Optional.of(access)
+        : Optional.empty();
+  }
+
+  /** Lets a request in, or refuses it. */
+  void enter(Context context) {
+    Access access =
+        access(context.routeRoles())
+            .orElseThrow(() -> new IllegalStateException("A route without Access was reached."));
+    boolean changes = !CHANGE_NOTHING.contains(context.method());
+    if (changes && bearer(context).isEmpty()) {
+      mustComeFromHere(context);
+    }
+    if (access == Access.ANYONE) {
+      return;
+    }
+    if (findCaller(context).isEmpty()) {
+      throw Refused.notSignedIn();
+    }
+    if (changes && bearer(context).isEmpty()) {
+      mustBeProven(context);
+    }
+  }
+
+  /**
+   * Who asks, on a route for {@link Access#SIGNED_IN}.
+   *
+   * @throws Refused when nobody is signed in
+   */
+  public Caller caller(Context context) {
+    return findCaller(context).orElseThrow(Refused::notSignedIn);
+  }
+
+  /** Who asks, where anybody may. Looked up once a request, and only where somebody wants it. */
+  public Optional<Caller> findCaller(Context context) {
+    Optional<Caller> found = context.attribute(CALLER);
+    if (found == null) {
+      Optional<String> token = bearer(context);
+      found = token.isPresent() ? byToken.apply(token.get()) : bySession(context);
+      context.attribute(CALLER, found);
+    }
+    return found;
+  }
+
+  private Optional<Caller> bySession(Context context) {
+    return cookie.find(context).flatMap(bySession);
+  }
+
+  /** The token of the session that the request came with, good or not. */
+  public Optional<String> sessionToken(Context context) {
+    return bearer(context).isPresent() ? Optional.empty() : cookie.find(context);
+  }
+
+  /** What forms and programs of this session must send with a change; empty without a session. */
+  public String csrfToken(Context context) {
+    return sessionToken(context).map(csrfTokens::of).orElse("");
+  }
+
+  /**
+   * Begins a session with this visitor.
+   *
+   * @return what its changes must carry, see {@link #csrfToken}
+   */
+  public String begin(Context context, String sessionToken, Duration lifetime) {
+    cookie.set(context, sessionToken, lifetime);
+    return csrfTokens.of(sessionToken);
+  }
+
+  /** Ends the session with this visitor. */
+  public void end(Context context) {
+    cookie.remove(context);
+  }
+
+  private static Optional<String> bearer(Context context) {
+    return Optional.ofNullable(context.header("Authorization"))
+        .filter(header -> header.toLowerCase(Locale.ROOT).startsWith(BEARER))
+        .map(header -> header.substring(BEARER.length()).strip());
+  }
+
+  /** Browsers say where a change comes from; where none does, the proof decides alone. */
+  private static void mustComeFromHere(Context context) {
+    String site = context.header("Sec-Fetch-Site");
+    if (site != null && !site.equals("same-origin") && !site.equals("none")) {
+      throw new Refused(new Refusal.NotProven());
+    }
+    String origin = context.header("Origin");
+    if (site == null && origin != null && !isHere(origin, context.header("Host"))) {
+      throw new Refused(new Refusal.NotProven());
+    }
+  }
+
+  private static boolean isHere(String origin, @Nullable String host) {
+    try {
+      return host != null && host.equalsIgnoreCase(URI.create(origin).getAuthority());
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
+  }
+
+  private void mustBeProven(Context context) {
+    String sent = context.header(CSRF_HEADER);
+    if (sent == null && Body.isForm(context)) {
+      sent = Body.form(context).get(CSRF_FIELD);
+    }
+    String session = sessionToken(context).orElseThrow(Refused::notSignedIn);
+    if (sent == null || !csrfTokens.isOf(session, sent)) {
+      throw new Refused(new Refusal.NotProven());
+    }
+  }
+}

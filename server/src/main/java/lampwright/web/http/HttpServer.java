@@ -1,0 +1,165 @@
+package lampwright.web.http;
+
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.compression.Gzip;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.json.JavalinJackson3;
+import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
+import java.io.IOException;
+import java.security.SecureRandom;
+import java.util.function.Consumer;
+import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.Server;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tools.jackson.databind.PropertyNamingStrategies;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The web framework, set up as this house needs it, with the door before every route. */
+public final class HttpServer implements AutoCloseable {
+
+  private static final int MISDIRECTED = 421;
+  private static final int HEADER_BYTES = 16 * 1024;
+  private static final long IDLE_MILLIS = 30_000;
+  private static final long STOP_MILLIS = 3_000;
+
+  private final Javalin javalin;
+
+  private HttpServer(Javalin javalin) {
+    this.javalin = javalin;
+  }
+
+  /**
+   * What a server needs to know.
+   *
+   * @param host the address to listen on
+   * @param port the port to listen on; 0 takes any free one
+   * @param secure whether visitors come over TLS
+   */
+  public record Place(String host, int port, boolean secure, HostNames names) {}
+
+  /**
+   * Starts to serve.
+   *
+   * @param routes adds the routes
+   * @throws AddressUnusable when it cannot listen there
+   * @throws IllegalStateException when a route names no {@link Access}
+   */
+  public static HttpServer start(
+      Place place, Door door, ProblemPage page, SecureRandom random, Consumer<RouteList> routes) {
+    Setup setup =
+        new Setup(
+            place,
+            door,
+            page,
+            new Refusals(page),
+            new Reference(random),
+            new SecurityHeaders(place.secure()));
+    Javalin javalin =
+        Javalin.create(
+            config -> {
+              setup.apply(config);
+              routes.accept(new RouteList(config.routes));
+            });
+    Door.mustGuardEveryRoute(javalin);
+    try {
+      javalin.start();
+    } catch (JavalinBindException e) {
+      throw new AddressUnusable(place.host(), place.port(), e);
+    } catch (JavalinException e) {
+      if (e.getCause() instanceof IOException) {
+        throw new AddressUnusable(place.host(), place.port(), e);
+      }
+      throw e;
+    }
+    return new HttpServer(javalin);
+  }
+
+  /** The port that it listens on. */
+  public int port() {
+    return javalin.port();
+  }
+
+  /** Takes no more requests, waits a little for those that are being answered, and stops. */
+  @Override
+  public void close() {
+    javalin.stop();
+  }
+
+  private record Setup(
+      Place place,
+      Door door,
+      ProblemPage page,
+      Refusals refusals,
+      Reference references,
+      SecurityHeaders headers) {
+
+    void apply(JavalinConfig config) {
+      config.startup.showJavalinBanner = false;
+      config.startup.showOldJavalinVersionWarning = false;
+      config.startup.startupWatcherEnabled = false;
+      config.concurrency.useVirtualThreads = true;
+      config.http.prefer405over404 = true;
+      config.http.maxRequestSize = Body.MOST_BYTES;
+      config.http.compressionStrategy = new CompressionStrategy(null, new Gzip(6));
+      config.router.ignoreTrailingSlashes = false;
+      config.jsonMapper(
+          new JavalinJackson3(
+              JsonMapper.builder()
+                  .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+                  .build(),
+              true));
+      config.jetty.host = place.host();
+      config.jetty.port = place.port();
+      config.jetty.modifyHttpConfiguration(this::apply);
+      config.jetty.modifyServer(this::apply);
+      config.jetty.modifyServletContextHandler(
+          handler -> handler.setErrorHandler(brokenRequests()));
+      config.routes.before(this::receive);
+      config.routes.beforeMatched(door::enter);
+      refusals.install(config.routes);
+      RequestLog log = new RequestLog();
+      config.requestLogger.http((context, millis) -> log.write(context, millis));
+      Logger errors = LoggerFactory.getLogger(HttpServer.class);
+      config.router.javaLangErrorHandler(
+          (response, error) -> errors.error("A request failed", error));
+    }
+
+    private void apply(HttpConfiguration http) {
+      http.setUriCompliance(UriCompliance.DEFAULT);
+      http.setRequestHeaderSize(HEADER_BYTES);
+      http.setSendServerVersion(false);
+      http.setSendDateHeader(true);
+      http.setIdleTimeout(IDLE_MILLIS);
+    }
+
+    private void apply(Server server) {
+      server.setErrorHandler(brokenRequests());
+      server.setStopTimeout(STOP_MILLIS);
+    }
+
+    private BrokenRequests brokenRequests() {
+      return new BrokenRequests(page, references, headers);
+    }
+
+    private void receive(Context context) {
+      references.give(context);
+      headers.set(context);
+      if (!place.names().includes(context.header("Host"))) {
+        refusals.answer(
+            context, ProblemKind.of(MISDIRECTED), ProblemKind.of(MISDIRECTED).explanation());
+        context.skipRemainingHandlers();
+        return;
+      }
+      Escapes.decode(context.path());
+      String query = context.queryString();
+      if (query != null) {
+        Escapes.decode(query);
+      }
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package lampwright.web.pages;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Optional;
+import java.util.function.Function;
+import lampwright.people.Membership;
+import lampwright.people.StudioId;
+import lampwright.tasks.Caller;
+import lampwright.tasks.Refused;
+import lampwright.tasks.Studios;
+import lampwright.web.http.Door;
+
+/** The first page: leads everybody to where they begin. */
+public final class HomePages {
+
+  private final Door door;
+  private final Studios studios;
+  private final Function<StudioId, String> firstPage;
+
+  /**
+   * @param firstPage the address of a studio's first page
+   */
+  public HomePages(Door door, Studios studios, Function<StudioId, String> firstPage) {
+    this.door = door;
+    this.studios = studios;
+    this.firstPage = firstPage;
+  }
+
+  /**
+   * To one's studio, or to the sign-in.
+   *
+   * @throws Refused when the person belongs to no studio
+   */
+  public void show(Context context) {
+    Optional<Caller> caller = door.findCaller(context);
+    if (caller.isEmpty()) {
+      context.redirect("/sign-in", HttpStatus.SEE_OTHER);
+      return;
+    }
+    Membership first =
+        studios.list(caller.get()).stream()
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    Refused.notAllowed(
+                        "You belong to no studio. Ask an owner of one to take you in."));
+    context.redirect(firstPage.apply(first.studio()), HttpStatus.SEE_OTHER);
+  }
+}

@@ -1,0 +1,56 @@
+package lampwright.web.pages;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import lampwright.document.Problem;
+import lampwright.tasks.Refused;
+import lampwright.web.http.ProblemDetails;
+import lampwright.web.http.ProblemKind;
+
+/** What went wrong, as a page: an occurrence, and each kind explained. */
+public final class ProblemPages {
+
+  private static final Link HOME = new Link("To the first page", "/");
+
+  private final Templates templates;
+  private final Layouts layouts;
+
+  public ProblemPages(Templates templates, Layouts layouts) {
+    this.templates = templates;
+    this.layouts = layouts;
+  }
+
+  /** An occurrence. */
+  public String render(ProblemDetails problem, Optional<Context> context) {
+    ProblemKind kind = problem.kind();
+    List<String> faults = problem.errors().stream().map(Problem::message).toList();
+    ErrorPage page =
+        new ErrorPage(
+            layouts.outside(context, kind.title()),
+            kind.status(),
+            kind.title(),
+            faults.isEmpty() ? problem.detail() : "Nothing was changed. Put these right:",
+            faults,
+            Optional.of(problem.reference()),
+            List.of(HOME, new Link("What this means", kind.type())));
+    return templates.render("error", page);
+  }
+
+  /** A kind, at the address that problem details name as their type. */
+  public void explain(Context context) {
+    ProblemKind kind = ProblemKind.find(context.pathParam("kind")).orElseThrow(Refused::notFound);
+    context.header("Cache-Control", "public, max-age=3600");
+    templates.show(
+        context,
+        "error",
+        new ErrorPage(
+            layouts.outside(Optional.of(context), kind.title()),
+            kind.status(),
+            kind.title(),
+            kind.explanation(),
+            List.of(),
+            Optional.empty(),
+            List.of(HOME)));
+  }
+}

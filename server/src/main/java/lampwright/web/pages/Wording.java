@@ -1,0 +1,103 @@
+package lampwright.web.pages;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lampwright.engine.Source;
+import lampwright.engine.Working;
+import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.Stops;
+import lampwright.engine.unit.WattSeconds;
+import lampwright.gear.Gel;
+import lampwright.gear.Head;
+import lampwright.gear.Modifier;
+import lampwright.setup.Role;
+
+/** How figures and gear are put into words on pages. */
+final class Wording {
+
+  private Wording() {}
+
+  /** Tenths of a stop, always signed, with a true minus sign: "−1.3". */
+  static String signed(Stops stops) {
+    double tenths = Math.rint(stops.value() * 10) / 10;
+    if (tenths == 0) {
+      return "0.0";
+    }
+    return (tenths < 0 ? "−" : "+") + String.format(Locale.ROOT, "%.1f", Math.abs(tenths));
+  }
+
+  static String metres(Metres distance) {
+    return metres(distance.value());
+  }
+
+  static String metres(double value) {
+    return minus(String.format(Locale.ROOT, "%.1f", value)) + " m";
+  }
+
+  private static String minus(String number) {
+    return number.replace("-", "−");
+  }
+
+  /** "Rim", as a light's heading. */
+  static String role(Role role) {
+    return sentence(role.name());
+  }
+
+  static String sentence(String constant) {
+    String words = constant.toLowerCase(Locale.ROOT).replace('_', ' ');
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** Head, modifier and gels: "2 × 400 W·s battery head, box 0.9 × 1.2 m, half warm gel". */
+  static String gear(int heads, Head head, Optional<Modifier> modifier, List<Gel> gels) {
+    StringBuilder words = new StringBuilder();
+    if (heads > 1) {
+      words.append(heads).append(" × ");
+    }
+    words.append(head.name());
+    modifier.ifPresent(m -> words.append(", ").append(m.name()));
+    gels.forEach(gel -> words.append(", ").append(gel.name()));
+    return words.toString();
+  }
+
+  /** A light's power as its head shows it. */
+  static String power(Head head, Optional<Stops> stopsDown) {
+    return stopsDown.map(down -> head.scale().show(down, head.energy())).orElse("not known");
+  }
+
+  /** Energy with its unit: 860 W·s, 1.16 kJ. */
+  static Figure energy(WattSeconds energy, String name) {
+    return energy.value() < 1_000
+        ? Figure.of(String.format(Locale.ROOT, "%.0f", energy.value()), "W·s", name)
+        : Figure.of(String.format(Locale.ROOT, "%.2f", energy.value() / 1_000), "kJ", name);
+  }
+
+  static Known known(lampwright.setup.Known known) {
+    return Known.valueOf(known.name());
+  }
+
+  /** The steps to a figure, rounded for reading. */
+  static WorkingStep working(Working working) {
+    return new WorkingStep(
+        working.quantity(),
+        number(working.value()),
+        working.unit(),
+        working.formula(),
+        working.source() == Source.GIVEN ? "" : working.source().title(),
+        working.parts().stream().map(Wording::working).toList());
+  }
+
+  /** Four figures that count. */
+  static String number(double value) {
+    if (value == 0) {
+      return "0";
+    }
+    if (value == Math.rint(value) && Math.abs(value) < 1e6) {
+      return minus(String.format(Locale.ROOT, "%.0f", value));
+    }
+    double size = Math.abs(value);
+    int decimals = size >= 1_000 ? 0 : size >= 100 ? 1 : size >= 10 ? 2 : size >= 0.1 ? 3 : 5;
+    return minus(String.format(Locale.ROOT, "%." + decimals + "f", value));
+  }
+}

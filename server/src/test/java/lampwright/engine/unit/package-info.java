@@ -1,0 +1,5 @@
+/** Tests of {@code lampwright.engine.unit}. */
+@NullMarked
+package lampwright.engine.unit;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,202 @@
+package lampwright.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lampwright.gear.KitId;
+import lampwright.people.PersonId;
+import lampwright.people.StudioId;
+import lampwright.setup.SetupId;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+
+/** What the search index is told, and that nothing is ever kept from it. */
+class ChangeLogTest {
+
+  @RegisterExtension static final TestDatabase database = new TestDatabase();
+
+  private final PersonId author = database.newPerson();
+  private final StudioId studio = database.newStudio(author);
+  private final Bookmark start =
+      database.open().asIndexer(in -> new ChangeLog(in).newestBookmark());
+
+  private SetupId create(String title) {
+    SetupId id = new SetupId(database.ids().next());
+    database.open().inStudio(studio, author, in -> new Setups(in).create(id, title, "{}", ""));
+    return id;
+  }
+
+  private List<SetupChange> after(Bookmark bookmark) {
+    return database.open().asIndexer(in -> new ChangeLog(in).setupChangesAfter(bookmark, 100));
+  }
+
+  @Test
+  void everyChangeIsListedInOrderWithTheSetupAsItIsNow() {
+    SetupId kept = create("Harbour");
+    SetupId deleted = create("Dune");
+    database
+        .open()
+        .inStudio(
+            studio, author, in -> new Kits(in).create(new KitId("kit00001"), "Van", "{}", ""));
+    database
+        .open()
+        .inStudio(studio, author, in -> new Setups(in).replace(kept, 1, "Pier", "{\"a\": 1}", ""));
+    database.open().inStudio(studio, author, in -> new Setups(in).delete(deleted, 1, ""));
+
+    List<SetupChange> changes = after(start);
+    assertEquals(
+        List.of(kept + " 1 Pier", deleted + " 1 gone", kept + " 2 Pier", deleted + " 2 gone"),
+        changes.stream().map(ChangeLogTest::described).toList());
+    assertEquals(changes.subList(2, 4), after(changes.get(1).at()));
+    assertEquals(List.of(), after(changes.get(3).at()));
+    assertEquals(
+        changes.subList(0, 2),
+        database.open().asIndexer(in -> new ChangeLog(in).setupChangesAfter(start, 2)));
+    assertTrue(
+        database.open().<Boolean>asIndexer(in -> new ChangeLog(in).reaches(changes.get(3).at())));
+    assertFalse(
+        database
+            .open()
+            .<Boolean>asIndexer(in -> new ChangeLog(in).reaches(new Bookmark(1, 1_000_000))));
+  }
+
+  private static String described(SetupChange change) {
+    return "%s %d %s"
+        .formatted(
+            change.setup(), change.revision(), change.now().map(StoredSetup::title).orElse("gone"));
+  }
+
+  @Test
+  void aTransactionThatCommitsLateIsNotPassedBy() throws Exception {
+    try (Connection slow =
+        DriverManager.getConnection(
+            database.where().jdbcUrl(), database.where().user(), database.where().password())) {
+      slow.setAutoCommit(false);
+      try (Statement statement = slow.createStatement()) {
+        statement.execute("select set_config('lampwright.studio', '" + studio + "', true)");
+        statement.execute(
+            "insert into lampwright.change_log (studio_id, kind, subject_id, revision, deleted)"
+                + " values ('"
+                + studio
+                + "', 'setup', 'latecomer', 1, false)");
+      }
+      SetupId quick = create("Quick");
+      // The quick one has a later number and is committed; to list it now would pass the slow by.
+      assertEquals(List.of(), after(start));
+      assertEquals(start, database.open().asIndexer(in -> new ChangeLog(in).newestBookmark()));
+      slow.commit();
+      assertEquals(
+          List.of("latecomer", quick.text()),
+          after(start).stream().map(change -> change.setup().text()).toList());
+    }
+  }
+
+  @Test
+  void aRebuildReadsEverySetupOfEveryStudioAsOfOneMoment() {
+    PersonId other = database.newPerson();
+    StudioId others = database.newStudio(other);
+    SetupId first = create("Harbour");
+    database
+        .open()
+        .inStudio(
+            others, other, in -> new Setups(in).create(new SetupId("theirs00"), "T", "{}", ""));
+    SetupId gone = create("Dune");
+    database.open().inStudio(studio, author, in -> new Setups(in).delete(gone, 1, ""));
+
+    try (IndexerTransaction in = database.open().beginAsIndexer()) {
+      Bookmark asOf = new ChangeLog(in).newestBookmark();
+      SetupId later = create("Later");
+      try (Stream<SetupOfStudio> all = new ChangeLog(in).streamSetups()) {
+        Set<SetupId> ids =
+            all.filter(each -> Set.of(studio, others).contains(each.studio()))
+                .map(each -> each.setup().id())
+                .collect(Collectors.toSet());
+        assertEquals(Set.of(first, new SetupId("theirs00")), ids);
+      }
+      assertTrue(new ChangeLog(in).countSetups() >= 2);
+      assertEquals(List.of(later), after(asOf).stream().map(SetupChange::setup).toList());
+    }
+  }
+
+  @Test
+  void eachDatabaseHasAnIdentityThatStays() {
+    String identity = database.open().asIndexer(in -> new ChangeLog(in).catalogueIdentity());
+    create("Harbour");
+    assertEquals(identity, database.open().asIndexer(in -> new ChangeLog(in).catalogueIdentity()));
+    assertNotEquals("", identity);
+  }
+
+  @Test
+  void aListenerHearsOfACommitAndOfNothingElse() {
+    try (ChangeListener listener = database.open().listen()) {
+      assertFalse(listener.await(Duration.ofMillis(20)));
+      create("Harbour");
+      assertTrue(listener.await(Duration.ofSeconds(20)));
+      try {
+        database
+            .open()
+            .inStudio(
+                studio,
+                author,
+                in -> {
+                  new Setups(in).create(new SetupId(database.ids().next()), "x", "{}", "");
+                  throw new IllegalStateException("taken back");
+                });
+      } catch (IllegalStateException expected) {
+        assertFalse(listener.await(Duration.ofMillis(20)));
+      }
+    }
+  }
+
+  @Test
+  void oneWhoFollowsWhileMissingNothingSeesEveryRevisionOfManyWriters() throws Exception {
+    List<Thread> writers =
+        Stream.generate(
+                () ->
+                    Thread.ofPlatform()
+                        .unstarted(
+                            () -> {
+                              SetupId id = create("Round");
+                              for (int revision = 1; revision < 15; revision++) {
+                                int basedOn = revision;
+                                database
+                                    .open()
+                                    .inStudio(
+                                        studio,
+                                        author,
+                                        in -> new Setups(in).replace(id, basedOn, "R", "{}", ""));
+                              }
+                            }))
+            .limit(4)
+            .toList();
+    writers.forEach(Thread::start);
+    Bookmark at = start;
+    int seen = 0;
+    boolean writing = true;
+    while (true) {
+      List<SetupChange> some = after(at);
+      seen += some.size();
+      if (!some.isEmpty()) {
+        at = some.getLast().at();
+      } else if (!writing) {
+        break;
+      }
+      writing = writers.stream().anyMatch(Thread::isAlive);
+    }
+    assertEquals(4 * 15, seen);
+    assertEquals(
+        Optional.of(at),
+        Optional.of(database.open().asIndexer(in -> new ChangeLog(in).newestBookmark())));
+  }
+}

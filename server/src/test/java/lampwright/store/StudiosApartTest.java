@@ -1,0 +1,174 @@
+package lampwright.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import lampwright.gear.KitId;
+import lampwright.people.PersonId;
+import lampwright.people.StudioId;
+import lampwright.setup.SetupId;
+import org.jooq.exception.DataAccessException;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+
+/** One studio's rows are never another's, through the store and by SQL behind its back. */
+class StudiosApartTest {
+
+  @RegisterExtension static final TestDatabase database = new TestDatabase();
+
+  private static final SetupId SETUP = new SetupId("setup001");
+  private static final KitId KIT = new KitId("kit00001");
+
+  private static PersonId nora;
+  private static PersonId omar;
+  private static StudioId noras;
+  private static StudioId omars;
+
+  @BeforeAll
+  static void twoStudiosWithTheSameIdsInside() {
+    nora = database.newPerson();
+    omar = database.newPerson();
+    noras = database.newStudio(nora);
+    omars = database.newStudio(omar);
+    fill(noras, nora, "Nora's");
+    fill(omars, omar, "Omar's");
+  }
+
+  private static void fill(StudioId studio, PersonId person, String title) {
+    database
+        .open()
+        .inStudio(
+            studio,
+            person,
+            in -> {
+              new Kits(in).create(KIT, title, "{}", "");
+              return new Setups(in).create(SETUP, title, "{}", "");
+            });
+  }
+
+  @Test
+  void theSameIdIsAnotherSetupInAnotherStudio() {
+    assertEquals("Nora's", titleIn(noras, nora));
+    assertEquals("Omar's", titleIn(omars, omar));
+    database
+        .open()
+        .inStudio(noras, nora, in -> new Setups(in).replace(SETUP, 1, "Changed", "{}", ""));
+    assertEquals("Omar's", titleIn(omars, omar));
+    database
+        .open()
+        .inStudio(noras, nora, in -> new Setups(in).replace(SETUP, 2, "Nora's", "{}", ""));
+  }
+
+  private static String titleIn(StudioId studio, PersonId person) {
+    return database
+        .open()
+        .inStudio(studio, person, in -> new Setups(in).find(SETUP))
+        .orElseThrow()
+        .title();
+  }
+
+  @Test
+  void whatIsOnlyInAnotherStudioIsNotThere() {
+    SetupId only = new SetupId(database.ids().next());
+    database.open().inStudio(omars, omar, in -> new Setups(in).create(only, "Secret", "{}", ""));
+    database
+        .open()
+        .inStudio(
+            noras,
+            nora,
+            in -> {
+              Setups setups = new Setups(in);
+              assertTrue(setups.find(only).isEmpty());
+              assertTrue(setups.listRevisions(only).isEmpty());
+              assertTrue(setups.findRevision(only, 1).isEmpty());
+              assertEquals(new Saving.Absent(), setups.replace(only, 1, "x", "{}", ""));
+              assertEquals(new Saving.Absent(), setups.delete(only, 1, ""));
+              assertEquals(
+                  List.of("Nora's"),
+                  setups.list(Optional.empty(), 10).items().stream()
+                      .map(StoredSetup::title)
+                      .toList());
+              return setups.count();
+            });
+  }
+
+  @Test
+  void plainSqlOfTheWorkingRoleSeesNoRowWithoutAStudioAndItsOwnWithOne() throws SQLException {
+    for (String table :
+        List.of("studio", "member", "setup", "setup_revision", "kit", "kit_revision")) {
+      String key = table.equals("studio") ? "id" : "studio_id";
+      assertEquals(List.of(), database.sql("select " + key + " from lampwright." + table));
+      assertEquals(
+          List.of(noras.text()),
+          database.sql(
+              "begin",
+              "select set_config('lampwright.studio', '" + noras + "', true)",
+              "select distinct " + key + " from lampwright." + table));
+    }
+  }
+
+  @Test
+  void aPooledConnectionRemembersNoStudio() {
+    try (Database one = new Database(database.where(), 1, Clock.systemUTC())) {
+      for (int round = 0; round < 3; round++) {
+        assertEquals(
+            Optional.of("Nora's"),
+            one.inStudio(noras, nora, in -> new Setups(in).find(SETUP)).map(StoredSetup::title));
+        assertThrows(
+            IllegalStateException.class,
+            () ->
+                one.inStudio(
+                    noras,
+                    nora,
+                    in -> {
+                      throw new IllegalStateException("in the middle");
+                    }));
+        assertEquals(0, countWithoutStudio(one));
+        assertEquals(
+            Optional.of("Omar's"),
+            one.inStudio(omars, omar, in -> new Setups(in).find(SETUP)).map(StoredSetup::title));
+        assertEquals(0, countWithoutStudio(one));
+        assertEquals(
+            2,
+            one.<Long>asIndexer(
+                in ->
+                    new ChangeLog(in)
+                        .streamSetups()
+                        .filter(s -> s.setup().id().equals(SETUP))
+                        .count()));
+        assertEquals(0, countWithoutStudio(one));
+      }
+    }
+  }
+
+  private static int countWithoutStudio(Database one) {
+    return one.anonymous(in -> in.sql().fetchCount(lampwright.schema.generated.Tables.SETUP));
+  }
+
+  @Test
+  void aRowCannotBeMovedOrPutIntoAnotherStudio() {
+    DataAccessException refusal =
+        assertThrows(
+            DataAccessException.class,
+            () ->
+                database
+                    .open()
+                    .inStudio(
+                        noras,
+                        nora,
+                        in ->
+                            in.sql()
+                                .execute(
+                                    "insert into lampwright.member values ({0}, {1}, 'owner',"
+                                        + " now())",
+                                    org.jooq.impl.DSL.val(omars.text()),
+                                    org.jooq.impl.DSL.val(nora.text()))));
+    assertTrue(String.valueOf(refusal.getMessage()).contains("row-level security"));
+  }
+}
