@@ -62,8 +62,7 @@ record Extent(double left, double near, double right, double far) {
   /** Walks outward from the hit mark and stops where a wide gap begins. */
   private static double reach(List<Point> places) {
     double reach = ALWAYS_NEAR_M;
-    for (double distance :
-        places.stream().mapToDouble(Extent::fromHitMark).sorted().toArray()) {
+    for (double distance : places.stream().mapToDouble(Extent::fromHitMark).sorted().toArray()) {
       if (distance > FAR_OFF * reach) {
         break;
       }

@@ -33,13 +33,15 @@ public final class Plan {
   /**
    * The plan for a setup's page.
    *
-   * @param id begins the ids of its title and description; letters, digits and hyphens, and no other
-   *     drawing's on the same page
+   * @param id begins the ids of its title and description; letters, digits and hyphens, and no
+   *     other drawing's on the same page
    */
   public static Svg of(SetupDocument setup, Figures figures, String id) {
     if (!id.matches("[A-Za-z][A-Za-z0-9-]*")) {
       throw new IllegalArgumentException(
-          "Id (\"" + id + "\") must be a letter, then letters, digits and hyphens. Maybe \"plan\"?");
+          "Id (\""
+              + id
+              + "\") must be a letter, then letters, digits and hyphens. Maybe \"plan\"?");
     }
     return draw(setup, figures).svg(id);
   }
@@ -47,10 +49,7 @@ public final class Plan {
   /** The plan for a list: the same without ticks, figures and words, about 160 pixels wide. */
   public static Svg small(SetupDocument setup) {
     Drawing drawing =
-        draw(
-            setup,
-            light -> light.place().distanceTo(light.target().at()),
-            Sheet.Format.LIST);
+        draw(setup, light -> light.place().distanceTo(light.target().at()), Sheet.Format.LIST);
     return drawing.svg("small-plan-" + fingerprint(drawing.body));
   }
 
@@ -157,11 +156,7 @@ public final class Plan {
 
   /** A plan with its parts, before it has ids. */
   record Drawing(
-      SetupDocument setup,
-      Sheet sheet,
-      PlanLights lights,
-      List<Label.Placed> labels,
-      Markup body) {
+      SetupDocument setup, Sheet sheet, PlanLights lights, List<Label.Placed> labels, Markup body) {
 
     Svg svg(String id) {
       boolean page = sheet.format() == Sheet.Format.PAGE;

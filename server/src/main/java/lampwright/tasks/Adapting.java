@@ -47,8 +47,7 @@ public final class Adapting {
    * @param kit the kit's id
    * @throws Refused Invalid at {@code /kit} where the studio has no such kit
    */
-  public Adapted adapt(
-      Caller caller, StudioId studio, SetupId setup, String kit, Wishes wishes) {
+  public Adapted adapt(Caller caller, StudioId studio, SetupId setup, String kit, Wishes wishes) {
     Both both =
         database.inStudio(
             studio,
@@ -79,8 +78,7 @@ public final class Adapting {
   }
 
   private static KeptKit kit(StudioTransaction in, String id) {
-    Optional<KeptKit> found =
-        Ids.isId(id) ? KitKeeping.find(in, new KitId(id)) : Optional.empty();
+    Optional<KeptKit> found = Ids.isId(id) ? KitKeeping.find(in, new KitId(id)) : Optional.empty();
     return found.orElseThrow(
         () -> Refused.invalid("/kit", "Kit must be the id of one of the studio's kits."));
   }

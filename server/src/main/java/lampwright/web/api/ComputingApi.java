@@ -111,8 +111,7 @@ public final class ComputingApi {
   /** The figures of a setup of the catalogue. */
   public void figures(Context context) {
     Catalogued setup =
-        cataloguing.get(
-            door.caller(context), SetupApi.studio(context), SetupApi.setup(context));
+        cataloguing.get(door.caller(context), SetupApi.studio(context), SetupApi.setup(context));
     if (!Preconditions.isKnown(context, setup.revision())) {
       context.json(FiguresJson.of(FiguresComputation.of(setup.document())));
     }
@@ -122,8 +121,7 @@ public final class ComputingApi {
   public void figuresOfBody(Context context) {
     SetupDocument document = Documents.read(context, SetupDocument.FORM);
     context.json(
-        FiguresJson.of(
-            adapting.figures(door.caller(context), SetupApi.studio(context), document)));
+        FiguresJson.of(adapting.figures(door.caller(context), SetupApi.studio(context), document)));
   }
 
   /** A setup of the catalogue, recomputed for one of the studio's kits. */

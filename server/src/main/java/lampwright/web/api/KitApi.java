@@ -39,10 +39,7 @@ public final class KitApi {
 
     static One of(KeptKit kit) {
       return new One(
-          kit.id().text(),
-          kit.revision(),
-          kit.changedAt(),
-          Kit.FORM.writeObject(kit.document()));
+          kit.id().text(), kit.revision(), kit.changedAt(), Kit.FORM.writeObject(kit.document()));
     }
   }
 
@@ -75,16 +72,14 @@ public final class KitApi {
     Optional<Integer> based = basedOn(context);
     Kit document = Documents.read(context, Kit.FORM);
     KeptKit replaced =
-        kits.replace(
-            door.caller(context), SetupApi.studio(context), kit(context), based, document);
+        kits.replace(door.caller(context), SetupApi.studio(context), kit(context), based, document);
     Preconditions.show(context, replaced.revision());
     context.json(One.of(replaced));
   }
 
   /** Takes it away. */
   public void delete(Context context) {
-    kits.delete(
-        door.caller(context), SetupApi.studio(context), kit(context), basedOn(context));
+    kits.delete(door.caller(context), SetupApi.studio(context), kit(context), basedOn(context));
     context.status(HttpStatus.NO_CONTENT);
   }
 

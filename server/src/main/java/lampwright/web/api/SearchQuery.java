@@ -23,8 +23,7 @@ public final class SearchQuery {
   private static final String PLACE_KIND = "place_kind";
   private static final String LIMIT = "limit";
   private static final String CURSOR = "cursor";
-  private static final Set<String> KNOWN =
-      Set.of(TEXT, MOOD, PLACE, PLACE_KIND, LIMIT, CURSOR);
+  private static final Set<String> KNOWN = Set.of(TEXT, MOOD, PLACE, PLACE_KIND, LIMIT, CURSOR);
   private static final int USUAL_LIMIT = 20;
 
   private SearchQuery() {}
@@ -39,8 +38,10 @@ public final class SearchQuery {
     for (String name : context.queryParamMap().keySet()) {
       if (!KNOWN.contains(name)) {
         problems.add(
-            new Problem("/" + name, "There is no search by this name. Known are: q, mood, place,"
-                + " place_kind, limit, cursor."));
+            new Problem(
+                "/" + name,
+                "There is no search by this name. Known are: q, mood, place,"
+                    + " place_kind, limit, cursor."));
       }
     }
     int limit = limit(context, problems);

@@ -74,7 +74,8 @@ public final class SetupApi {
     }
   }
 
-  private record Facets(Map<String, Long> mood, Map<String, Long> place, Map<String, Long> placeKind) {
+  private record Facets(
+      Map<String, Long> mood, Map<String, Long> place, Map<String, Long> placeKind) {
 
     static Facets of(SearchResult.Facets facets) {
       return new Facets(facets.moods(), facets.places(), facets.placeKinds());
@@ -125,16 +126,14 @@ public final class SetupApi {
     Optional<Integer> based = basedOn(context);
     SetupDocument document = Documents.read(context, SetupDocument.FORM);
     Catalogued replaced =
-        cataloguing.replace(
-            door.caller(context), studio(context), setup(context), based, document);
+        cataloguing.replace(door.caller(context), studio(context), setup(context), based, document);
     Preconditions.show(context, replaced.revision());
     context.json(Setup.of(replaced));
   }
 
   /** Takes it out of the catalogue. */
   public void delete(Context context) {
-    cataloguing.delete(
-        door.caller(context), studio(context), setup(context), basedOn(context));
+    cataloguing.delete(door.caller(context), studio(context), setup(context), basedOn(context));
     context.status(HttpStatus.NO_CONTENT);
   }
 

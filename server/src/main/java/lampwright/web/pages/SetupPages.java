@@ -27,7 +27,12 @@ public final class SetupPages {
   private final StudioLayouts layouts;
 
   public SetupPages(
-      Door door, Cataloguing cataloguing, KitKeeping kits, Adapting adapting, Templates templates, StudioLayouts layouts) {
+      Door door,
+      Cataloguing cataloguing,
+      KitKeeping kits,
+      Adapting adapting,
+      Templates templates,
+      StudioLayouts layouts) {
     this.door = door;
     this.cataloguing = cataloguing;
     this.kits = kits;
@@ -88,9 +93,7 @@ public final class SetupPages {
             .map(
                 kit ->
                     new KitForm.Choice(
-                        kit.id().text(),
-                        kit.document().name(),
-                        kit.id().text().equals(chosen)))
+                        kit.id().text(), kit.document().name(), kit.id().text().equals(chosen)))
             .toList(),
         "");
   }
