@@ -1,5 +1,6 @@
 package lampwright.document;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
@@ -9,9 +10,19 @@ import java.util.function.Supplier;
 public final class Definitions {
 
   private final Map<String, Object> definitions = new TreeMap<>();
+  private final Map<String, Form<?>> owners = new HashMap<>();
 
-  /** A reference to the definition of this name, which is made on first use. */
-  Map<String, Object> reference(String name, Supplier<Map<String, Object>> definition) {
+  /**
+   * A reference to the definition of this name, which is made on first use.
+   *
+   * @param owner the form that is defined; two forms of one name would be a slip of ours
+   */
+  Map<String, Object> reference(
+      String name, Form<?> owner, Supplier<Map<String, Object>> definition) {
+    Form<?> before = owners.putIfAbsent(name, owner);
+    if (before != null && !before.equals(owner)) {
+      throw new IllegalStateException("Two forms are called " + name + " in one schema");
+    }
     if (!definitions.containsKey(name)) {
       definitions.put(name, Map.of());
       definitions.put(name, definition.get());

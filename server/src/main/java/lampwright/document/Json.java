@@ -7,6 +7,9 @@ import java.util.Map;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.StreamConstraintsException;
+import tools.jackson.core.exc.UnexpectedEndOfInputException;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
@@ -37,7 +40,7 @@ public final class Json {
 
   private Json() {}
 
-  /** Text that is not JSON, with the reason and the place as the parser tells them. */
+  /** Text that is not JSON; the message says where and why, and may be shown. */
   public static final class NotJson extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
@@ -59,18 +62,30 @@ public final class Json {
       }
       return plain(tree);
     } catch (JacksonException notJson) {
-      throw new NotJson(place(notJson));
+      throw new NotJson(reason(notJson));
     }
   }
 
-  private static String place(JacksonException notJson) {
-    var location = notJson.getLocation();
-    String reason = notJson.getOriginalMessage();
-    int end = reason.indexOf('\n');
-    String firstLine = end < 0 ? reason : reason.substring(0, end);
-    return location == null || location.getLineNr() < 0
-        ? firstLine
-        : "Line " + location.getLineNr() + ", column " + location.getColumnNr() + ": " + firstLine;
+  /** Where and why, in our own words: the parser's are for programmers. */
+  private static String reason(JacksonException notJson) {
+    TokenStreamLocation location = notJson.getLocation();
+    String where =
+        location == null || location.getLineNr() < 1
+            ? ""
+            : "Line " + location.getLineNr() + ", column " + location.getColumnNr() + ": ";
+    return where + why(notJson);
+  }
+
+  private static String why(JacksonException notJson) {
+    return switch (notJson) {
+      case StreamConstraintsException tooMuch ->
+          "nested too deep, or a text or number that is too long.";
+      case UnexpectedEndOfInputException cutOff -> "the text ends too early.";
+      default ->
+          notJson.getOriginalMessage().startsWith("Duplicate")
+              ? "a key stands twice in the same object."
+              : "this is not JSON. Maybe a comma, a quotation mark or a bracket is missing?";
+    };
   }
 
   private static Object plain(JsonNode node) {

@@ -28,12 +28,13 @@ final class KindForm<T> extends Form<T> {
     Optional<Kind<? extends T>> kind =
         kinds.stream().filter(k -> k.name().equals(object.get(tag))).findFirst();
     if (kind.isEmpty()) {
+      String names = kinds.stream().map(Kind::name).collect(Collectors.joining(", "));
+      Object given = object.get(tag);
       problems.add(
           at.field(tag),
-          Words.label(tag)
-              + " must be one of "
-              + kinds.stream().map(Kind::name).collect(Collectors.joining(", "))
-              + ".");
+          given == null
+              ? Words.label(tag) + " is missing. It must be one of " + names + "."
+              : Words.label(tag) + " (" + Words.shown(given) + ") must be one of " + names + ".");
       return Optional.empty();
     }
     Map<Object, Object> rest = new LinkedHashMap<>(object);

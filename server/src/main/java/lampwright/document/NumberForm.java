@@ -1,6 +1,7 @@
 package lampwright.document;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,16 +31,19 @@ public final class NumberForm extends Form<Double> {
     this.whole = whole;
   }
 
+  /**
+   * Nothing below the bound; it may go together with {@link #moreThan}, whose message comes first.
+   */
   public NumberForm atLeast(double bound) {
-    return new NumberForm(
-        unit, OptionalDouble.of(bound), OptionalDouble.empty(), atMost, suggestion, whole);
+    return new NumberForm(unit, OptionalDouble.of(bound), moreThan, atMost, suggestion, whole);
   }
 
+  /** Nothing at or below the bound. */
   public NumberForm moreThan(double bound) {
-    return new NumberForm(
-        unit, OptionalDouble.empty(), OptionalDouble.of(bound), atMost, suggestion, whole);
+    return new NumberForm(unit, atLeast, OptionalDouble.of(bound), atMost, suggestion, whole);
   }
 
+  /** Nothing above the bound. */
   public NumberForm atMost(double bound) {
     return new NumberForm(unit, atLeast, moreThan, OptionalDouble.of(bound), suggestion, whole);
   }
@@ -79,7 +83,7 @@ public final class NumberForm extends Form<Double> {
           at, Words.label(at) + " (" + quantity(value) + ") must be " + bound + "." + maybe());
       return Optional.empty();
     }
-    return Optional.of(value);
+    return Optional.of(value + 0.0); // no negative zero, which is equal to nothing but itself
   }
 
   private String brokenBound(double value) {
@@ -102,7 +106,7 @@ public final class NumberForm extends Form<Double> {
   }
 
   private String quantity(double value) {
-    return unit.isEmpty() ? Words.number(value) : Words.number(value) + " " + unit;
+    return Words.quantity(value, unit);
   }
 
   private String inUnit() {
@@ -128,7 +132,7 @@ public final class NumberForm extends Form<Double> {
     atLeast.ifPresent(bound -> schema.put("minimum", write(bound)));
     moreThan.ifPresent(bound -> schema.put("exclusiveMinimum", write(bound)));
     atMost.ifPresent(bound -> schema.put("maximum", write(bound)));
-    suggestion.ifPresent(value -> schema.put("examples", java.util.List.of(write(value))));
+    suggestion.ifPresent(value -> schema.put("examples", List.of(write(value))));
     return schema;
   }
 }

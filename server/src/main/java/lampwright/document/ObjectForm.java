@@ -154,11 +154,12 @@ public final class ObjectForm<T> extends Form<T> {
 
   @Override
   public Map<String, Object> schema(Definitions definitions) {
-    return definitions.reference(name, () -> body(Map.of(), definitions));
+    return definitions.reference(name, this, () -> body(Map.of(), definitions));
   }
 
   Map<String, Object> schemaWithTag(String tag, String kind, Definitions definitions) {
-    return definitions.reference(name, () -> body(Map.of(tag, Map.of("const", kind)), definitions));
+    return definitions.reference(
+        name, this, () -> body(Map.of(tag, Map.of("const", kind)), definitions));
   }
 
   private Map<String, Object> body(Map<String, Object> tags, Definitions definitions) {

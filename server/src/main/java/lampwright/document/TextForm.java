@@ -11,6 +11,8 @@ public final class TextForm extends Form<String> {
   /** What a text must be like, beyond its length. */
   private record Make(String pattern, Predicate<String> test, String words) {}
 
+  private static final int BYTE_ORDER_MARK = 0xFEFF;
+
   private final int longest;
   private final Optional<Make> make;
 
@@ -41,7 +43,7 @@ public final class TextForm extends Form<String> {
       problems.add(at, label + " (" + Words.shown(json) + ") must be text.");
       return Optional.empty();
     }
-    if (text.isBlank()) {
+    if (text.codePoints().allMatch(TextForm::isSpace)) {
       problems.add(
           at, label + " must not be empty. Leave the field out where there is nothing to say.");
       return Optional.empty();
@@ -57,8 +59,7 @@ public final class TextForm extends Form<String> {
               + " characters.");
       return Optional.empty();
     }
-    if (text.chars().anyMatch(c -> c < ' ' && c != '\n' && c != '\t' && c != '\r')
-        || hasLoneSurrogate(text)) {
+    if (text.codePoints().anyMatch(TextForm::isBroken)) {
       problems.add(at, label + " must not hold control characters or broken characters.");
       return Optional.empty();
     }
@@ -69,9 +70,19 @@ public final class TextForm extends Form<String> {
     return Optional.of(text);
   }
 
-  private static boolean hasLoneSurrogate(String text) {
-    return text.codePoints()
-        .anyMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
+  /** What Java calls a space and what the schema's regular expressions call one. */
+  private static boolean isSpace(int codePoint) {
+    return Character.isWhitespace(codePoint)
+        || Character.isSpaceChar(codePoint)
+        || codePoint == BYTE_ORDER_MARK;
+  }
+
+  /** Control characters but those of lines and columns, and halves of characters. */
+  private static boolean isBroken(int codePoint) {
+    boolean halfOfOne =
+        codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE;
+    boolean ofLines = codePoint == '\n' || codePoint == '\t' || codePoint == '\r';
+    return halfOfOne || (Character.isISOControl(codePoint) && !ofLines);
   }
 
   @Override

@@ -41,7 +41,12 @@ public record Body(
   }
 
   private static final Form<Millimetres> SIDE =
-      Forms.number("mm").moreThan(0).atMost(400).maybe(36).as(Millimetres::new, Millimetres::value);
+      Forms.number("mm")
+          .moreThan(0)
+          .atLeast(1)
+          .atMost(400)
+          .maybe(36)
+          .as(Millimetres::new, Millimetres::value);
 
   private static final Field<Body, String> NAME =
       required("name", GearForms.name(), Body::name, "What the studio calls it.");
@@ -68,11 +73,7 @@ public record Body(
   private static final Field<Body, Optional<Seconds>> TRAVEL =
       optional(
           "curtain_travel_ms",
-          Forms.number("ms")
-              .moreThan(0)
-              .atMost(50)
-              .maybe(3.1)
-              .as(milliseconds -> new Seconds(milliseconds / 1_000), s -> s.value() * 1_000),
+          GearForms.milliseconds(50, 3.1),
           Body::curtainTravel,
           "How long a curtain takes across the frame, in milliseconds.");
   private static final Field<Body, Iso> LOWEST =
@@ -118,11 +119,11 @@ public record Body(
                 if (body.lowestIso().value() > body.highestIso().value()) {
                   problems.add(
                       at.field("iso_lowest"),
-                      "Iso lowest ("
+                      "Lowest ISO ("
                           + body.lowestIso()
-                          + ") must not be above iso highest ("
+                          + ") must not be above the highest ("
                           + body.highestIso()
-                          + ").");
+                          + "). Maybe they are swapped?");
                 }
               });
 }

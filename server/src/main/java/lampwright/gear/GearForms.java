@@ -8,7 +8,6 @@ import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.Forms.Kind;
-import lampwright.document.NumberForm;
 import lampwright.document.ObjectForm;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
@@ -16,6 +15,7 @@ import lampwright.engine.exposure.MarkedScale;
 import lampwright.engine.exposure.ShutterTime;
 import lampwright.engine.light.EmittingFace;
 import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
 
 /** Forms that several pieces of gear, and the setup document, have in common. */
@@ -26,6 +26,9 @@ public final class GearForms {
 
   /** As long as a paragraph of remarks may be. */
   public static final int REMARK = 4_000;
+
+  /** A millimetre: less is a slip, and the squares of next to nothing are nothing. */
+  private static final double SHORTEST_M = 0.001;
 
   private GearForms() {}
 
@@ -38,11 +41,13 @@ public final class GearForms {
         .as(FNumber::ofMark, GearForms::printed);
   }
 
+  /** What is printed for it; an odd value, and a half stop that a third stop shadows, as it is. */
   private static double printed(FNumber fNumber) {
     return MarkedScale.APERTURE_THIRD
         .findExact(fNumber.value())
         .or(() -> MarkedScale.APERTURE_HALF.findExact(fNumber.value()))
         .map(MarkedScale.Mark::printed)
+        .filter(mark -> FNumber.ofMark(mark).equals(fNumber))
         .orElse(fNumber.value());
   }
 
@@ -59,6 +64,7 @@ public final class GearForms {
     return MarkedScale.ISO_THIRD
         .findExact(iso.value())
         .map(MarkedScale.Mark::printed)
+        .filter(mark -> Iso.ofMark(mark).equals(iso))
         .orElse(iso.value());
   }
 
@@ -72,9 +78,12 @@ public final class GearForms {
         .as(ShutterTime::parse, GearForms::printed);
   }
 
-  /** The camera's own text, without the unit. */
+  /** The camera's own text without the unit; the fraction where decimals would lose something. */
   private static String printed(ShutterTime time) {
-    return time.toString().replace(" s", "");
+    String text = time.toString().replace(" s", "");
+    String fraction = "1/" + Math.round(1 / time.seconds());
+    boolean lossy = !ShutterTime.parse(text).equals(time);
+    return lossy && ShutterTime.parse(fraction).equals(time) ? fraction : text;
   }
 
   private static boolean isShutterTime(String text) {
@@ -88,18 +97,40 @@ public final class GearForms {
     return seconds >= 1.0 / 32_000 && seconds <= 600;
   }
 
+  /**
+   * A short span that stands in milliseconds.
+   *
+   * @param atMost in milliseconds
+   * @param maybe in milliseconds
+   */
+  static Form<Seconds> milliseconds(double atMost, double maybe) {
+    return Forms.number("ms")
+        .moreThan(0)
+        .atMost(atMost)
+        .maybe(maybe)
+        .as(milliseconds -> new Seconds(milliseconds / 1_000), GearForms::inMilliseconds);
+  }
+
+  /** As it was written: 1.25, not the 1.2499999999999998 that multiplying back can give. */
+  private static double inMilliseconds(Seconds span) {
+    double product = span.value() * 1_000;
+    double tidy = Math.rint(product * 1e9) / 1e9;
+    return tidy / 1_000 == span.value() ? tidy : product;
+  }
+
   /** A level or a loss in stops between two bounds. */
   public static Form<Stops> stops(double atLeast, double atMost) {
     return Forms.number("stops").atLeast(atLeast).atMost(atMost).as(Stops::new, Stops::value);
   }
 
-  /** A length that is more than nothing. */
+  /** A length of a millimetre or more. */
   public static Form<Metres> length(double atMost, double maybe) {
-    return lengthNumber(atMost, maybe).as(Metres::new, Metres::value);
-  }
-
-  private static NumberForm lengthNumber(double atMost, double maybe) {
-    return Forms.number("m").moreThan(0).atMost(atMost).maybe(maybe);
+    return Forms.number("m")
+        .moreThan(0)
+        .atLeast(SHORTEST_M)
+        .atMost(atMost)
+        .maybe(maybe)
+        .as(Metres::new, Metres::value);
   }
 
   /** How many of a thing are there. */

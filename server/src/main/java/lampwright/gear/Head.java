@@ -62,6 +62,7 @@ public record Head(
           "energy_ws",
           Forms.number("W·s")
               .moreThan(0)
+              .atLeast(0.1)
               .atMost(10_000)
               .maybe(400)
               .as(WattSeconds::new, WattSeconds::value),
@@ -107,11 +108,7 @@ public record Head(
   private static final Field<Head, Optional<Seconds>> DURATION =
       optional(
           "duration_t05_ms",
-          Forms.number("ms")
-              .moreThan(0)
-              .atMost(100)
-              .maybe(1.25)
-              .as(milliseconds -> new Seconds(milliseconds / 1_000), s -> s.value() * 1_000),
+          GearForms.milliseconds(100, 1.25),
           Head::durationT05,
           "t0.5 at full power, in milliseconds.");
   private static final Field<Head, Optional<Seconds>> RECYCLE =

@@ -16,11 +16,13 @@ public record Kit(
     List<Lens> lenses,
     List<Several<Head>> heads,
     List<Several<Modifier>> modifiers,
+    List<Pairing> pairings,
     List<Several<Gel>> gels,
     List<NeutralDensity> neutralDensities,
     List<Several<Stand>> stands) {
 
   private static final int MOST_KINDS = 60;
+  private static final int MOST_PAIRINGS = 200;
 
   private static final Field<Kit, String> NAME =
       required("name", GearForms.name(), Kit::name, "What the studio calls it.");
@@ -38,6 +40,13 @@ public record Kit(
           MOST_KINDS,
           Kit::modifiers,
           "Modifiers; each head has its standard reflector besides.");
+  private static final Field<Kit, List<Pairing>> PAIRINGS =
+      list(
+          "pairings",
+          Pairing.FORM,
+          MOST_PAIRINGS,
+          Kit::pairings,
+          "Readings of heads with modifiers on, which win over a modifier's stated loss.");
   private static final Field<Kit, List<Several<Gel>>> GELS =
       list("gels", Several.form("gel", Gel.FORM), MOST_KINDS, Kit::gels, "Gels.");
   private static final Field<Kit, List<NeutralDensity>> DENSITIES =
@@ -52,19 +61,31 @@ public record Kit(
 
   /** The kit as a document. */
   public static final ObjectForm<Kit> FORM =
-      ObjectForm.of(
-          "kit",
-          "The gear that somebody has tonight.",
-          values ->
-              new Kit(
-                  values.get(NAME),
-                  values.get(NOTE),
-                  values.get(BODIES),
-                  values.get(LENSES),
-                  values.get(HEADS),
-                  values.get(MODIFIERS),
-                  values.get(GELS),
-                  values.get(DENSITIES),
-                  values.get(STANDS)),
-          List.of(NAME, NOTE, BODIES, LENSES, HEADS, MODIFIERS, GELS, DENSITIES, STANDS));
+      ObjectForm.<Kit>of(
+              "kit",
+              "The gear that somebody has tonight. Pairings name heads and modifiers of the kit,"
+                  + " each pair once.",
+              values ->
+                  new Kit(
+                      values.get(NAME),
+                      values.get(NOTE),
+                      values.get(BODIES),
+                      values.get(LENSES),
+                      values.get(HEADS),
+                      values.get(MODIFIERS),
+                      values.get(PAIRINGS),
+                      values.get(GELS),
+                      values.get(DENSITIES),
+                      values.get(STANDS)),
+              List.of(
+                  NAME, NOTE, BODIES, LENSES, HEADS, MODIFIERS, PAIRINGS, GELS, DENSITIES, STANDS))
+          .checked(KitChecks::check);
+
+  /** What somebody metered of this head with this modifier on, by their names. */
+  public Optional<Output.ByReading> findPairing(Head head, Modifier modifier) {
+    return pairings.stream()
+        .filter(p -> p.head().equals(head.name()) && p.modifier().equals(modifier.name()))
+        .map(Pairing::reading)
+        .findFirst();
+  }
 }

@@ -33,6 +33,7 @@ public record Lens(
           "focal_length_mm",
           Forms.number("mm")
               .moreThan(0)
+              .atLeast(1)
               .atMost(2_000)
               .maybe(50)
               .as(Millimetres::new, Millimetres::value),
@@ -79,11 +80,11 @@ public record Lens(
                 if (lens.widest().value() > lens.smallest().value()) {
                   problems.add(
                       at.field("widest_f_number"),
-                      "Widest f number ("
+                      "Widest aperture ("
                           + lens.widest()
-                          + ") must not be above smallest f number ("
+                          + ") must not be smaller than the smallest ("
                           + lens.smallest()
-                          + ").");
+                          + "). Maybe they are swapped?");
                 }
               });
 }

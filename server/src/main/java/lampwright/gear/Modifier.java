@@ -76,7 +76,12 @@ public record Modifier(
   private static final Field<Modifier, Optional<Degrees>> SPREAD =
       optional(
           "spread_deg",
-          Forms.number("°").moreThan(0).atMost(180).maybe(65).as(Degrees::new, Degrees::value),
+          Forms.number("°")
+              .moreThan(0)
+              .atLeast(0.1)
+              .atMost(180)
+              .maybe(65)
+              .as(Degrees::new, Degrees::value),
           Modifier::spread,
           "Full angle at half the peak.");
   private static final Field<Modifier, Boolean> GRID =

@@ -45,6 +45,7 @@ public sealed interface Output {
             "guide_number_m",
             Forms.number("m")
                 .moreThan(0)
+                .atLeast(0.1)
                 .atMost(1_000)
                 .maybe(64)
                 .as(GuideNumber::new, GuideNumber::metresAtIso100),
@@ -70,7 +71,8 @@ public sealed interface Output {
   }
 
   /**
-   * A reading of the head with its standard reflector by a flat incident meter that points at it.
+   * A reading of the head by a flat incident meter that points at it: with its standard reflector
+   * where it stands in a head, with a modifier where it stands in a {@link Pairing} or a light.
    *
    * @param stopsDown how far below full power the head stood
    */
@@ -103,21 +105,41 @@ public sealed interface Output {
             "How far below full power the head stood; usually 0.");
 
     static final ObjectForm<ByReading> OBJECT =
-        ObjectForm.of(
+        form(
             "output_by_reading",
-            "A head's output as a meter found it, with the standard reflector.",
-            values ->
-                new ByReading(
-                    values.get(F_NUMBER),
-                    values.get(ISO),
-                    values.get(DISTANCE),
-                    values.get(STOPS_DOWN)),
-            List.of(F_NUMBER, ISO, DISTANCE, STOPS_DOWN));
+            "A head's output as a meter found it, with the standard reflector.");
+
+    /** The same reading with a modifier on the head. */
+    public static final ObjectForm<ByReading> WITH_MODIFIER =
+        form(
+            "output_with_modifier",
+            "What a flat incident meter gave that pointed at a head with its modifier on.");
+
+    private static ObjectForm<ByReading> form(String name, String meaning) {
+      return ObjectForm.of(
+          name,
+          meaning,
+          values ->
+              new ByReading(
+                  values.get(F_NUMBER),
+                  values.get(ISO),
+                  values.get(DISTANCE),
+                  values.get(STOPS_DOWN)),
+          List.of(F_NUMBER, ISO, DISTANCE, STOPS_DOWN));
+    }
 
     @Override
     public HeadOutput toHeadOutput() {
-      return HeadOutput.ofStandardReflector(
-          new MeteredReading(fNumber, iso, distance, stopsDown, MeterConstant.FLAT));
+      return HeadOutput.ofStandardReflector(reading());
+    }
+
+    /** How the engine sees it where the modifier was on the head. */
+    public HeadOutput toHeadOutputWithModifier() {
+      return HeadOutput.ofModifier(reading());
+    }
+
+    private MeteredReading reading() {
+      return new MeteredReading(fNumber, iso, distance, stopsDown, MeterConstant.FLAT);
     }
 
     @Override

@@ -15,12 +15,15 @@ import lampwright.gear.GearForms;
 import lampwright.gear.Gel;
 import lampwright.gear.Head;
 import lampwright.gear.Modifier;
+import lampwright.gear.Output;
 
 /**
  * One source in a setup.
  *
  * @param reason why it is there
  * @param heads how many heads of this kind fire together from this place
+ * @param output a reading of one such head with its modifier on, which wins over the head's own
+ *     output and the modifier's loss
  * @param place of its emitting face
  * @param aim the point that it is aimed at; absent means its target
  * @param stopsDown how far below full power it stands; absent means unknown
@@ -32,6 +35,7 @@ public record Light(
     Head head,
     int heads,
     Optional<Modifier> modifier,
+    Optional<Output.ByReading> output,
     List<Gel> gels,
     Point place,
     Optional<Point> aim,
@@ -60,6 +64,13 @@ public record Light(
           Modifier.FORM,
           Light::modifier,
           "What shapes its light; left out for the head's standard reflector.");
+  private static final Field<Light, Optional<Output.ByReading>> OUTPUT =
+      optional(
+          "output",
+          Output.ByReading.WITH_MODIFIER,
+          Light::output,
+          "A reading of one such head with this modifier on and no gel, taken anywhere; it wins"
+              + " over the head's output and the modifier's loss.");
   private static final Field<Light, List<Gel>> GELS =
       Field.list("gels", Gel.FORM, 6, Light::gels, "Its gels, from the head outward.");
   private static final Field<Light, Point> PLACE =
@@ -81,7 +92,8 @@ public record Light(
       ObjectForm.<Light>of(
               "light",
               "One source in a setup. It needs stops_down or a reading, must not stand on its"
-                  + " target, and its power must be within its head's range.",
+                  + " target or aim, its power must be within its head's range, and a target"
+                  + " that is held on_surface needs surface_facing_deg.",
               values ->
                   new Light(
                       values.get(ID),
@@ -90,6 +102,7 @@ public record Light(
                       values.get(HEAD),
                       values.get(HEADS),
                       values.get(MODIFIER),
+                      values.get(OUTPUT),
                       values.get(GELS),
                       values.get(PLACE),
                       values.get(AIM),
@@ -103,6 +116,7 @@ public record Light(
                   HEAD,
                   HEADS,
                   MODIFIER,
+                  OUTPUT,
                   GELS,
                   PLACE,
                   AIM,

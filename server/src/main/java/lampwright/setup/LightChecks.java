@@ -2,6 +2,7 @@ package lampwright.setup;
 
 import lampwright.document.Pointer;
 import lampwright.document.Problems;
+import lampwright.engine.light.Point;
 
 /** What the fields of a light must fulfil together. */
 final class LightChecks {
@@ -10,6 +11,10 @@ final class LightChecks {
   private static final double NEAREST_M = 0.05;
 
   private LightChecks() {}
+
+  private static boolean isNear(Point one, Point other) {
+    return one.distanceTo(other).value() < NEAREST_M;
+  }
 
   static void check(Light light, Pointer at, Problems problems) {
     if (light.stopsDown().isEmpty() && light.reading().isEmpty()) {
@@ -25,15 +30,23 @@ final class LightChecks {
                 problems.add(
                     at.field("stops_down"),
                     "Stops down ("
-                        + down.value()
+                        + down
                         + ") must be within the head's range of "
-                        + light.head().range().value()
-                        + " stops."));
-    double distance = light.place().distanceTo(light.target().at()).value();
-    if (distance < NEAREST_M) {
+                        + light.head().range()
+                        + "."));
+    if (isNear(light.place(), light.target().at())) {
       problems.add(
           at.field("place"),
-          "Place must be away from the target: they are " + distance + " m apart. Maybe 1.5 m?");
+          "Place must be at least "
+              + NEAREST_M
+              + " m away from the target. Maybe one of them is meant elsewhere?");
+    }
+    if (light.aim().filter(aim -> isNear(light.place(), aim)).isPresent()) {
+      problems.add(
+          at.field("aim"),
+          "Aim must be at least "
+              + NEAREST_M
+              + " m away from the light's own place. Maybe leave it out: it is the target then.");
     }
     boolean onSurface = light.target().held() == Target.Held.ON_SURFACE;
     if (onSurface && light.target().surfaceFacing().isEmpty()) {

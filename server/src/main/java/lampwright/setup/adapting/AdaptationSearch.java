@@ -14,12 +14,13 @@ import lampwright.engine.unit.Stops;
 import lampwright.gear.Head;
 import lampwright.gear.Kit;
 import lampwright.gear.Modifier;
-import lampwright.setup.Light;
+import lampwright.gear.Several;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.AmbientFigures;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
+import lampwright.setup.figures.LightFigures;
 
 /**
  * Finds how a kit can make a setup.
@@ -54,6 +55,7 @@ public final class AdaptationSearch {
   private final Optional<Ev100> ambient;
   private final CameraChoice camera;
   private final List<Modifier> modifiers;
+  private final PairedReadings readings;
   private final HeadChoice heads;
 
   private AdaptationSearch(
@@ -70,8 +72,9 @@ public final class AdaptationSearch {
     this.ambient = newAmbient.or(() -> setup.ambient().map(lampwright.setup.Ambient::level));
     this.camera = CameraChoice.of(setup, kit);
     this.modifiers = ModifierChoice.of(original.lights(), kit, weights);
+    this.readings = new PairedReadings(setup, kit);
     List<Head> units = GearUnits.of(kit.heads(), setup.lights().size());
-    this.heads = new HeadChoice(setup, original.lights(), modifiers, units, weights);
+    this.heads = new HeadChoice(setup, original.lights(), modifiers, units, readings, weights);
   }
 
   /**
@@ -92,24 +95,31 @@ public final class AdaptationSearch {
   record Candidate(CameraChoice.Setting setting, HeadChoice.Chosen heads, double cost) {}
 
   private Answer solve() {
-    List<String> contradictions = camera.contradictions(setup.exposure().time(), limits);
+    List<String> contradictions = camera.contradictions(limits);
     if (!contradictions.isEmpty()) {
       return new Answer.NotEnoughGear(contradictions, List.of(), List.of(), List.of());
     }
     List<Candidate> chosen = different(candidates());
     AdaptedDocument documents =
-        new AdaptedDocument(setup, kit, original, camera, modifiers, ambient);
-    List<Adaptation> adaptations = chosen.stream().map(documents::of).toList();
+        new AdaptedDocument(setup, kit, original, camera, modifiers, readings, ambient);
     List<LightId> unlit = unlit(chosen.getFirst());
+    if (unlit.size() == setup.lights().size()) {
+      return new Answer.NotEnoughGear(reasons(unlit), unlit, remedies(unlit), List.of());
+    }
+    List<Adaptation> adaptations =
+        chosen.stream().filter(this::lightsAny).map(documents::of).toList();
     return unlit.isEmpty()
         ? new Answer.Adapted(adaptations)
-        : new Answer.NotEnoughGear(
-            reasons(unlit), unlit, List.of(moreHeads(unlit.size())), adaptations);
+        : new Answer.NotEnoughGear(reasons(unlit), unlit, remedies(unlit), adaptations);
+  }
+
+  private boolean lightsAny(Candidate candidate) {
+    return unlit(candidate).size() < setup.lights().size();
   }
 
   private List<Candidate> candidates() {
     List<Candidate> candidates = new ArrayList<>();
-    for (CameraChoice.Setting setting : camera.settings(setup.exposure().time(), limits)) {
+    for (CameraChoice.Setting setting : camera.settings(limits)) {
       HeadChoice.Chosen lit = heads.at(setting.exposure().requiredExposure(MeterConstant.FLAT));
       candidates.add(new Candidate(setting, lit, lit.cost() + costOf(setting.exposure())));
     }
@@ -179,24 +189,40 @@ public final class AdaptationSearch {
 
   private List<String> reasons(List<LightId> unlit) {
     List<String> reasons = new ArrayList<>();
+    int count = kit.heads().stream().mapToInt(Several::count).sum();
+    int lights = setup.lights().size();
     for (LightId id : unlit) {
-      boolean known = original.get(id).level().isPresent();
-      reasons.add(
-          known
-              ? "No head is left for “" + id + "”."
-              : "The level of “" + id + "” is not known, so it cannot be made again.");
+      if (original.get(id).level().isEmpty()) {
+        reasons.add("The level of “" + id + "” is not known, so it cannot be made again.");
+      } else if (count >= lights) {
+        reasons.add("No head of the kit comes near what “" + id + "” needs.");
+      } else {
+        reasons.add("No head is left for “" + id + "”.");
+      }
     }
-    int count = kit.heads().stream().mapToInt(lampwright.gear.Several::count).sum();
-    int lights = (int) setup.lights().stream().map(Light::id).count();
     if (count < lights) {
-      reasons.add("The kit has " + count + " heads for " + lights + " lights.");
+      reasons.add(
+          "The kit has "
+              + (count == 1 ? "1 head" : count + " heads")
+              + " for "
+              + (lights == 1 ? "1 light." : lights + " lights."));
     }
     return reasons;
   }
 
-  private static String moreHeads(int missing) {
-    return missing == 1
-        ? "One more head, or give up that light."
-        : missing + " more heads, or give up those lights.";
+  private List<String> remedies(List<LightId> unlit) {
+    List<String> remedies = new ArrayList<>();
+    for (LightId id : unlit) {
+      LightFigures light = original.get(id);
+      remedies.add(
+          light.level().isEmpty()
+              ? "Meter “" + id + "” or say its power in the setup."
+              : "One more head of about "
+                  + light.light().head().energy()
+                  + " for “"
+                  + id
+                  + "”, or give it up.");
+    }
+    return remedies;
   }
 }

@@ -43,6 +43,7 @@ final class AdaptedDocument {
   private final Figures original;
   private final CameraChoice camera;
   private final List<Modifier> modifiers;
+  private final PairedReadings readings;
   private final Optional<Ev100> ambient;
 
   AdaptedDocument(
@@ -51,12 +52,14 @@ final class AdaptedDocument {
       Figures original,
       CameraChoice camera,
       List<Modifier> modifiers,
+      PairedReadings readings,
       Optional<Ev100> ambient) {
     this.setup = setup;
     this.kit = kit;
     this.original = original;
     this.camera = camera;
     this.modifiers = modifiers;
+    this.readings = readings;
     this.ambient = ambient;
   }
 
@@ -159,6 +162,7 @@ final class AdaptedDocument {
         head,
         1,
         Optional.of(modifier),
+        readings.of(head, modifier),
         old.gels(),
         old.place(),
         old.aim(),

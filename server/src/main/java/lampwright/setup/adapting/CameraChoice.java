@@ -1,8 +1,11 @@
 package lampwright.setup.adapting;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
@@ -15,6 +18,7 @@ import lampwright.gear.Lens;
 import lampwright.gear.NeutralDensity;
 import lampwright.setup.Camera;
 import lampwright.setup.SetupDocument;
+import lampwright.setup.ShootingExposure;
 
 /**
  * The camera that a kit makes of a setup's: the body and lens that frame most alike, and every
@@ -22,19 +26,27 @@ import lampwright.setup.SetupDocument;
  *
  * @param framingChange see {@link Adaptation}
  * @param wantedAperture the f-number with the setup's depth of field on this format
+ * @param own what the setup was shot with
  */
 record CameraChoice(
     Optional<Body> body,
     Optional<Lens> lens,
     Optional<Double> framingChange,
     FNumber wantedAperture,
-    List<NeutralDensity> filters) {
+    List<NeutralDensity> filters,
+    Own own) {
 
   /** Shutter times farther than this from the setup's, in stops, make another picture. */
   private static final double FARTHEST_TIME_STOPS = 4;
 
   /** Far below a third of a stop, far above what rounding does to an exact mark. */
   private static final double ROUNDING = 1e-6;
+
+  /**
+   * The setup's own settings; a setting that is on no scale can be made again where body or lens is
+   * the same, or is not known.
+   */
+  record Own(ShootingExposure exposure, boolean sameBody, boolean sameLens) {}
 
   /** A setting and the filter it needs. */
   record Setting(ExposureSettings exposure, Optional<NeutralDensity> filter) {}
@@ -51,13 +63,17 @@ record CameraChoice(
                 lens,
                 framingChange(oldBody, oldLens, body, lens),
                 wantedAperture(setup.exposure().fNumber(), oldBody, body),
-                kit.neutralDensities());
+                kit.neutralDensities(),
+                new Own(
+                    setup.exposure(),
+                    body.isEmpty() || body.equals(oldBody),
+                    lens.isEmpty() || lens.equals(oldLens)));
         if (best == null || choice.framingMiss() < best.framingMiss()) {
           best = choice;
         }
       }
     }
-    return java.util.Objects.requireNonNull(best, "orOwn() never gives an empty list");
+    return Objects.requireNonNull(best, "orOwn() never gives an empty list");
   }
 
   /** The kit's pieces; the setup's own where the kit has none, for a kit of lights only. */
@@ -94,10 +110,10 @@ record CameraChoice(
   }
 
   /** Every setting that the camera and the limits allow. */
-  List<Setting> settings(ShutterTime oldTime, Limits limits) {
+  List<Setting> settings(Limits limits) {
     List<Setting> settings = new ArrayList<>();
     for (FNumber aperture : apertures(limits)) {
-      for (ShutterTime time : times(oldTime, limits)) {
+      for (ShutterTime time : times(limits)) {
         for (Iso iso : isos(limits)) {
           ExposureSettings open = ExposureSettings.of(aperture, time, iso);
           settings.add(new Setting(open, Optional.empty()));
@@ -111,37 +127,46 @@ record CameraChoice(
   }
 
   /** What makes the limits impossible for this camera; empty where some setting fulfils them. */
-  List<String> contradictions(ShutterTime oldTime, Limits limits) {
+  List<String> contradictions(Limits limits) {
     List<String> found = new ArrayList<>();
-    if (isos(limits).isEmpty()) {
-      found.add(
-          limits.isoAtMost().orElseThrow()
-              + " at most is asked for, but the lowest of "
-              + bodyName()
-              + " is "
-              + lowestIso()
-              + ".");
-    }
-    if (apertures(limits).isEmpty()) {
-      found.add(
-          limits.keepFNumber().orElseThrow()
-              + " is to be kept, but "
-              + lens.map(Lens::name).orElse("the lens")
-              + " goes from "
-              + widest()
-              + " to "
-              + smallest()
-              + ".");
-    }
-    if (times(oldTime, limits).isEmpty()) {
-      found.add(
-          limits.keepTime().map(time -> time + " is to be kept").orElse("No shutter time fits")
-              + ", but "
-              + bodyName()
-              + " takes flash at "
-              + body.map(b -> b.sync().toString()).orElse("the setup's own time")
-              + " at the shortest.");
-    }
+    limits
+        .isoAtMost()
+        .filter(most -> isos(limits).isEmpty())
+        .ifPresent(
+            most ->
+                found.add(
+                    most
+                        + " at most is asked for, but the lowest of "
+                        + bodyName()
+                        + " is "
+                        + lowestIso()
+                        + "."));
+    limits
+        .keepFNumber()
+        .filter(kept -> apertures(limits).isEmpty())
+        .ifPresent(
+            kept ->
+                found.add(
+                    kept
+                        + " is to be kept, but "
+                        + lens.map(Lens::name).orElse("the lens")
+                        + " goes from "
+                        + widest()
+                        + " to "
+                        + smallest()
+                        + "."));
+    limits
+        .keepTime()
+        .filter(kept -> times(limits).isEmpty())
+        .ifPresent(
+            kept ->
+                found.add(
+                    kept
+                        + " is to be kept, but "
+                        + bodyName()
+                        + " takes flash at "
+                        + shortestTime()
+                        + " at the shortest."));
     return found;
   }
 
@@ -149,63 +174,91 @@ record CameraChoice(
     return body.map(Body::name).orElse("the camera");
   }
 
+  /** An unknown lens has an ordinary range, and the setup's own aperture in any case. */
   private FNumber widest() {
-    return lens.map(Lens::widest).orElse(new FNumber(1));
+    return lens.map(Lens::widest)
+        .orElse(new FNumber(Math.min(1, own.exposure().fNumber().value())));
   }
 
   private FNumber smallest() {
-    return lens.map(Lens::smallest).orElse(new FNumber(64));
+    return lens.map(Lens::smallest)
+        .orElse(new FNumber(Math.max(64, own.exposure().fNumber().value())));
   }
 
+  /** An unknown body has an ordinary range, and the setup's own speed in any case. */
   private Iso lowestIso() {
-    return body.map(Body::lowestIso).orElse(Iso.HUNDRED);
+    return body.map(Body::lowestIso).orElse(new Iso(Math.min(100, own.exposure().iso().value())));
   }
 
   private Iso highestIso() {
-    return body.map(Body::highestIso).orElse(new Iso(6_400));
+    return body.map(Body::highestIso)
+        .orElse(new Iso(Math.max(6_400, own.exposure().iso().value())));
   }
 
+  private ShutterTime shortestTime() {
+    return body.map(Body::sync).orElse(own.exposure().time());
+  }
+
+  /** The lens's own ends count even where they are between the marks, as f/1.7 is. */
   private List<FNumber> apertures(Limits limits) {
     if (limits.keepFNumber().isPresent()) {
       FNumber kept = limits.keepFNumber().get();
-      boolean possible =
-          kept.stopsAbove(widest()).value() > -ROUNDING
-              && kept.stopsAbove(smallest()).value() < ROUNDING;
-      return possible ? List.of(kept) : List.of();
+      return isWithin(kept) ? List.of(kept) : List.of();
     }
-    return MarkedScale.APERTURE_THIRD.marksBetween(widest().value(), smallest().value()).stream()
+    Set<FNumber> apertures = new LinkedHashSet<>();
+    apertures.add(widest());
+    MarkedScale.APERTURE_THIRD.marksBetween(widest().value(), smallest().value()).stream()
         .map(mark -> new FNumber(mark.exact()))
-        .toList();
+        .forEach(apertures::add);
+    apertures.add(smallest());
+    if (own.sameLens() && isWithin(own.exposure().fNumber())) {
+      apertures.add(own.exposure().fNumber());
+    }
+    return List.copyOf(apertures);
   }
 
-  private List<ShutterTime> times(ShutterTime old, Limits limits) {
-    double shortest = body.map(b -> b.sync().seconds()).orElse(old.seconds()) * (1 - ROUNDING);
+  private boolean isWithin(FNumber aperture) {
+    return aperture.stopsAbove(widest()).value() > -ROUNDING
+        && aperture.stopsAbove(smallest()).value() < ROUNDING;
+  }
+
+  private List<ShutterTime> times(Limits limits) {
+    ShutterTime old = own.exposure().time();
+    double shortest = shortestTime().seconds() * (1 - ROUNDING);
     if (limits.keepTime().isPresent()) {
       ShutterTime kept = limits.keepTime().get();
       return kept.seconds() >= shortest ? List.of(kept) : List.of();
     }
-    List<ShutterTime> times =
-        new ArrayList<>(
-            MarkedScale.SHUTTER_THIRD.marks().stream()
-                .map(mark -> new ShutterTime(mark.exact()))
-                .filter(time -> time.seconds() >= shortest)
-                .filter(time -> Math.abs(time.stopsOver(old).value()) <= FARTHEST_TIME_STOPS)
-                .toList());
-    if (times.isEmpty() && body.isPresent()) {
-      times.add(body.get().sync());
+    Set<ShutterTime> times = new LinkedHashSet<>();
+    times.add(shortestTime());
+    MarkedScale.SHUTTER_THIRD.marks().stream()
+        .map(mark -> new ShutterTime(mark.exact()))
+        .forEach(times::add);
+    if (own.sameBody()) {
+      times.add(old);
     }
-    return times;
+    List<ShutterTime> near =
+        times.stream()
+            .filter(time -> time.seconds() >= shortest)
+            .filter(time -> Math.abs(time.stopsOver(old).value()) <= FARTHEST_TIME_STOPS)
+            .toList();
+    return near.isEmpty() ? List.of(shortestTime()) : near;
   }
 
   private List<Iso> isos(Limits limits) {
-    double highest =
-        limits
-            .isoAtMost()
-            .map(Iso::value)
-            .filter(v -> v < highestIso().value())
-            .orElse(highestIso().value());
-    return MarkedScale.ISO_THIRD.marksBetween(lowestIso().value(), highest).stream()
+    Set<Iso> isos = new LinkedHashSet<>();
+    isos.add(lowestIso());
+    MarkedScale.ISO_THIRD.marksBetween(lowestIso().value(), highestIso().value()).stream()
         .map(mark -> new Iso(mark.exact()))
+        .forEach(isos::add);
+    if (own.sameBody()) {
+      isos.add(own.exposure().iso());
+    }
+    double most =
+        Math.min(limits.isoAtMost().map(Iso::value).orElse(Double.MAX_VALUE), highestIso().value());
+    return isos.stream()
+        .filter(iso -> iso.value() >= lowestIso().value() * (1 - ROUNDING))
+        .filter(iso -> iso.value() <= most * (1 + ROUNDING))
         .toList();
   }
 }

@@ -45,6 +45,7 @@ final class HeadChoice {
       List<LightFigures> lights,
       List<Modifier> modifiers,
       List<Head> heads,
+      PairedReadings readings,
       Weights weights) {
     this.lights = lights;
     this.heads = heads;
@@ -53,7 +54,13 @@ final class HeadChoice {
     for (int i = 0; i < lights.size(); i++) {
       List<LightAtTarget> row = new ArrayList<>();
       for (Head head : heads) {
-        row.add(LightComputation.atTarget(setup, lights.get(i).light(), head, modifiers.get(i)));
+        row.add(
+            LightComputation.atTarget(
+                setup,
+                lights.get(i).light(),
+                head,
+                modifiers.get(i),
+                readings.of(head, modifiers.get(i))));
       }
       atTargets.add(row);
     }

@@ -1,14 +1,16 @@
 package lampwright.setup.adapting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import lampwright.engine.exposure.ExposureSettings;
+import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.SetupDocument;
 
-/** What an adaptation loses against the setup, in words, the weightiest first. */
+/** What an adaptation loses against the setup, in words: the lights first, by their weight. */
 record Losses(
     SetupDocument setup,
     ExposureSettings settings,
@@ -22,24 +24,65 @@ record Losses(
 
   private static final double NOTICED_FRAMING = 0.03;
 
+  /** Half a doubling of a face's size changes the edge of a shadow; common practice, no source. */
+  private static final double NOTICED_DOUBLINGS = 0.5;
+
+  private static final double NOTICED_ISO_STOPS = 1 - 1e-9;
+
   List<String> inWords() {
     List<String> losses = new ArrayList<>();
-    for (AdaptedLight light : lights) {
-      String name = "“" + light.original().light().id() + "”";
-      if (light.made().isEmpty()) {
-        losses.add(name + " is given up.");
-      } else if (Math.abs(light.made().get().deviation().value()) >= VISIBLE_STOPS) {
-        losses.add(name + " is " + brighterOrDarker(light.made().get().deviation()) + ".");
-      }
-    }
+    lights.stream()
+        .sorted(Comparator.comparingDouble(Losses::weight).reversed())
+        .forEach(light -> ofLight(light, losses));
     ambientChange
         .filter(change -> Math.abs(change.value()) >= VISIBLE_STOPS)
         .ifPresent(change -> losses.add("The ambient is " + brighterOrDarker(change) + "."));
-    if (Math.abs(depthChange.value()) >= VISIBLE_STOPS) {
+    ofCamera(losses);
+    framingChange
+        .filter(change -> Math.abs(change) >= NOTICED_FRAMING)
+        .ifPresent(change -> losses.add(framing(change)));
+    return losses;
+  }
+
+  private static double weight(AdaptedLight light) {
+    return Weights.ofRole(light.original().light().role())
+        * light
+            .made()
+            .map(made -> Math.abs(made.deviation().value()))
+            .orElse(Weights.GIVEN_UP_STOPS);
+  }
+
+  private static void ofLight(AdaptedLight light, List<String> losses) {
+    String name = "“" + light.original().light().id() + "”";
+    if (light.made().isEmpty()) {
+      losses.add(name + " is given up.");
+      return;
+    }
+    AdaptedLight.Made made = light.made().get();
+    if (Math.abs(made.deviation().value()) >= VISIBLE_STOPS) {
+      losses.add(name + " is " + brighterOrDarker(made.deviation()) + ".");
+    }
+    Degrees before = light.original().angularSize();
+    double doublings = ModifierChoice.doublings(before, made.angularSize());
+    if (Math.abs(doublings) >= NOTICED_DOUBLINGS) {
       losses.add(
-          "Depth of field is that of "
-              + Remedies.stops(Math.abs(depthChange.value()))
-              + (depthChange.value() > 0 ? " more closed." : " more open."));
+          name
+              + (doublings > 0 ? " is softer" : " is harder")
+              + ": seen from its target it is "
+              + degrees(made.angularSize())
+              + " wide instead of "
+              + degrees(before)
+              + ".");
+    }
+  }
+
+  private void ofCamera(List<String> losses) {
+    double depth = depthChange.value();
+    if (Math.abs(depth) >= VISIBLE_STOPS) {
+      losses.add(
+          depth > 0
+              ? "More is sharp, as if closed down by " + Remedies.stops(depth) + "."
+              : "Less is sharp, as if opened up by " + Remedies.stops(-depth) + ".");
     }
     double time = settings.time().stopsOver(setup.exposure().time()).value();
     if (Math.abs(time) >= VISIBLE_STOPS) {
@@ -47,14 +90,12 @@ record Losses(
           settings.time()
               + " instead of "
               + setup.exposure().time()
-              + (time > 0
-                  ? ": movement in the ambient smears more."
-                  : ": movement in the ambient smears less."));
+              + ": movement in the ambient smears "
+              + (time > 0 ? "more." : "less."));
     }
-    framingChange
-        .filter(change -> Math.abs(change) >= NOTICED_FRAMING)
-        .ifPresent(change -> losses.add(framing(change)));
-    return losses;
+    if (settings.iso().stopsOver(setup.exposure().iso()).value() >= NOTICED_ISO_STOPS) {
+      losses.add(settings.iso() + " instead of " + setup.exposure().iso() + ": more noise.");
+    }
   }
 
   private static String brighterOrDarker(Stops change) {
@@ -62,10 +103,14 @@ record Losses(
         + (change.value() > 0 ? " brighter than in the setup" : " darker than in the setup");
   }
 
+  private static String degrees(Degrees size) {
+    return size.value() < 1 ? "less than 1°" : String.format(Locale.ROOT, "%.0f°", size.value());
+  }
+
   private static String framing(double change) {
     return String.format(
         Locale.ROOT,
-        "The lens shows %.0f %% %s on the subject.",
+        "The lens takes in %.0f %% %s at the subject.",
         Math.abs(change) * 100,
         change > 0 ? "more" : "less");
   }

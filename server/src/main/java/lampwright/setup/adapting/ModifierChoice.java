@@ -54,21 +54,23 @@ final class ModifierChoice {
     double size = softer(figures.distance(), own, other);
     double kind = own.kind() == other.kind() ? 0 : OTHER_KIND;
     double grid = own.grid() == other.grid() ? 0 : GRID_DIFFERS;
-    double spread = PER_DOUBLING_OF_SPREAD * doublings(own.spread(), other.spread());
+    double spread = PER_DOUBLING_OF_SPREAD * spreadDiffers(own.spread(), other.spread());
     double carried = weights.carryPerKg() * other.weightKg().orElse(0.0);
     return weights.softness() * Math.abs(size) + kind + grid + spread + carried;
   }
 
   /** By how many doublings the other modifier looks larger from the target. */
   static double softer(Metres distance, Modifier own, Modifier other) {
-    return Stops.ofRatio(seen(other, distance) / seen(own, distance)).value();
+    return doublings(own.face().angularSize(distance), other.face().angularSize(distance));
   }
 
-  private static double seen(Modifier modifier, Metres distance) {
-    return Math.max(LEAST_SIZE.value(), modifier.face().angularSize(distance).value());
+  /** By how many doublings a size is larger than another, both taken to be a degree at least. */
+  static double doublings(Degrees from, Degrees to) {
+    double before = Math.max(LEAST_SIZE.value(), from.value());
+    return Stops.ofRatio(Math.max(LEAST_SIZE.value(), to.value()) / before).value();
   }
 
-  private static double doublings(Optional<Degrees> own, Optional<Degrees> other) {
+  private static double spreadDiffers(Optional<Degrees> own, Optional<Degrees> other) {
     if (own.isEmpty() || other.isEmpty()) {
       return 0;
     }

@@ -21,6 +21,12 @@ final class Remedies {
   /** Nearer than this a head is in the picture or in somebody's face. */
   private static final double NEAREST_M = 0.4;
 
+  /** Four heads on one light are the most that anybody rigs. */
+  private static final double MOST_BY_HEADS_STOPS = 2;
+
+  /** Beyond this the picture is another one. */
+  private static final double MOST_BY_CAMERA_STOPS = 3;
+
   private Remedies() {}
 
   static List<String> of(LightFigures light, Modifier modifier, PowerSetting power) {
@@ -28,19 +34,22 @@ final class Remedies {
     double missing = power.shortfall().value();
     if (missing > WORTH_MENDING) {
       closer(light, modifier, power.shortfall()).ifPresent(remedies::add);
-      int heads = HeadCount.neededFor(power.shortfall());
-      if (heads <= 4) {
-        remedies.add(heads + " such heads on this light.");
+      if (missing <= MOST_BY_CAMERA_STOPS) {
+        remedies.add(
+            "Open up or raise the ISO by "
+                + stops(missing)
+                + ", which lifts every light and the ambient.");
       }
-      remedies.add(
-          stops(missing) + " more ISO or aperture, which lifts every light and the ambient.");
+      if (missing <= MOST_BY_HEADS_STOPS) {
+        remedies.add(heads(HeadCount.neededFor(power.shortfall())));
+      }
     }
     if (power.excess().value() > WORTH_MENDING) {
       FallOff.distanceForGain(modifier.face(), light.distance(), power.excess().negated())
           .ifPresent(
               farther ->
                   remedies.add(
-                      "Farther away: from "
+                      "Move it farther away: from "
                           + metres(light.distance())
                           + " to "
                           + metres(farther)
@@ -53,7 +62,19 @@ final class Remedies {
   private static Optional<String> closer(LightFigures light, Modifier modifier, Stops shortfall) {
     return FallOff.distanceForGain(modifier.face(), light.distance(), shortfall)
         .filter(near -> near.value() >= NEAREST_M)
-        .map(near -> "Closer: from " + metres(light.distance()) + " to " + metres(near) + ".");
+        .map(
+            near ->
+                "Move it closer: from " + metres(light.distance()) + " to " + metres(near) + ".");
+  }
+
+  private static String heads(int count) {
+    String words =
+        switch (count) {
+          case 2 -> "Two";
+          case 3 -> "Three";
+          default -> "Four";
+        };
+    return words + " such heads on this light.";
   }
 
   static String stops(double value) {

@@ -24,6 +24,7 @@ import lampwright.engine.unit.Stops;
 import lampwright.engine.unit.WattSeconds;
 import lampwright.gear.Head;
 import lampwright.gear.Modifier;
+import lampwright.gear.Output;
 import lampwright.setup.Known;
 import lampwright.setup.Light;
 import lampwright.setup.MeterReading;
@@ -32,6 +33,9 @@ import lampwright.setup.Target;
 
 /** Computes the figures of one light: what the meter said, and what the engine says. */
 public final class LightComputation {
+
+  /** Below this a light only grazes the meter, and what doubles leave over is no light. */
+  private static final double GRAZING = 1e-9;
 
   private final SetupDocument setup;
   private final ExposureSettings settings;
@@ -46,11 +50,18 @@ public final class LightComputation {
    * A light as the engine sees it.
    *
    * @param head which head stands there; it need not be the document's own
+   * @param together a reading of that head with that modifier on, where there is one
    */
   public static LightAtTarget atTarget(
-      SetupDocument setup, Light light, Head head, Modifier modifier) {
+      SetupDocument setup,
+      Light light,
+      Head head,
+      Modifier modifier,
+      Optional<Output.ByReading> together) {
     return new LightAtTarget(
-        head.output().toHeadOutput(),
+        together
+            .map(Output.ByReading::toHeadOutputWithModifier)
+            .orElseGet(() -> head.output().toHeadOutput()),
         modifier.effect(),
         gelOf(light),
         light.place().distanceTo(light.target().at()),
@@ -71,11 +82,13 @@ public final class LightComputation {
   private static double cosine(SetupDocument setup, Light light) {
     Target target = light.target();
     UnitVector toLight = UnitVector.between(target.at(), light.place());
-    return switch (target.held()) {
-      case TOWARD_LIGHT -> 1;
-      case TOWARD_CAMERA -> toLight.receivedBy(towardCamera(setup, target.at()));
-      case ON_SURFACE -> toLight.receivedBy(surfaceNormal(target));
-    };
+    double cosine =
+        switch (target.held()) {
+          case TOWARD_LIGHT -> 1;
+          case TOWARD_CAMERA -> toLight.receivedBy(towardCamera(setup, target.at()));
+          case ON_SURFACE -> toLight.receivedBy(surfaceNormal(target));
+        };
+    return cosine < GRAZING ? 0 : cosine;
   }
 
   private static UnitVector surfaceNormal(Target target) {
@@ -94,7 +107,8 @@ public final class LightComputation {
 
   /** The figures of one light, without its level against the key. */
   LightFigures figures(Light light, String pointer) {
-    LightAtTarget atTarget = atTarget(setup, light, light.head(), light.modifierOrStandard());
+    LightAtTarget atTarget =
+        atTarget(setup, light, light.head(), light.modifierOrStandard(), light.output());
     List<String> needs = new ArrayList<>();
     Optional<Level> metered =
         light.reading().flatMap(reading -> metered(light, reading, pointer, needs));
@@ -161,7 +175,11 @@ public final class LightComputation {
                 one,
                 Working.given("heads", light.heads(), ""));
     return Optional.of(
-        level(exposure, Known.COMPUTED, Uncertainty.ofModel(light.head().output(), atTarget), all));
+        level(exposure, Known.COMPUTED, Uncertainty.ofModel(isMetered(light), atTarget), all));
+  }
+
+  private static boolean isMetered(Light light) {
+    return light.output().isPresent() || light.head().output().isMetered();
   }
 
   private Optional<Level> metered(

@@ -3,7 +3,6 @@ package lampwright.setup.figures;
 import lampwright.engine.light.EmittingFace;
 import lampwright.engine.light.LightAtTarget;
 import lampwright.engine.unit.Stops;
-import lampwright.gear.Output;
 import lampwright.setup.Known;
 
 /**
@@ -31,9 +30,13 @@ final class Uncertainty {
         });
   }
 
-  /** Of a level computed from a head's output, its modifier and the distance. */
-  static Stops ofModel(Output output, LightAtTarget light) {
-    double source = output.isMetered() ? METER : MAKERS_GUIDE_NUMBER;
+  /**
+   * Of a level computed from a head's output, its modifier and the distance.
+   *
+   * @param metered whether a meter found the output, which is surer than a maker's word
+   */
+  static Stops ofModel(boolean metered, LightAtTarget light) {
+    double source = metered ? METER : MAKERS_GUIDE_NUMBER;
     EmittingFace face = light.modifier().face();
     boolean close = light.distance().value() < face.largestDimension().value();
     double model = close ? MODEL_INSIDE_ONE_DIAGONAL : MODEL;

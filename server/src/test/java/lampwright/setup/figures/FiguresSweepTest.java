@@ -1,0 +1,70 @@
+package lampwright.setup.figures;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Random;
+import lampwright.engine.Working;
+import lampwright.setup.RandomDocuments;
+import lampwright.setup.SetupDocument;
+import org.junit.jupiter.api.Test;
+
+/** Random valid documents at the ends of all bounds give figures, never an error, never NaN. */
+class FiguresSweepTest {
+
+  private static final int SETUPS = 2_000;
+
+  @Test
+  void everyValidSetupHasFigures() {
+    int withLevel = 0;
+    int grazed = 0;
+    for (int seed = 0; seed < SETUPS; seed++) {
+      SetupDocument setup = RandomDocuments.setup(new Random(seed));
+      Figures figures;
+      try {
+        figures = FiguresComputation.of(setup);
+      } catch (RuntimeException e) {
+        throw new AssertionError("seed " + seed, e);
+      }
+      check(setup, figures, "seed " + seed);
+      withLevel += (int) figures.lights().stream().filter(l -> l.level().isPresent()).count();
+      grazed += (int) figures.lights().stream().filter(l -> l.atTarget().cosine() == 0).count();
+      assertEquals(figures, FiguresComputation.of(setup), "seed " + seed);
+    }
+    assertTrue(withLevel > SETUPS && grazed > 100, withLevel + " levels, " + grazed + " grazed");
+  }
+
+  private static void check(SetupDocument setup, Figures figures, String where) {
+    assertEquals(setup.lights().size(), figures.lights().size(), where);
+    for (int i = 0; i < figures.lights().size(); i++) {
+      LightFigures light = figures.lights().get(i);
+      light.level().ifPresent(level -> check(level, where));
+      light.fromKey().ifPresent(stops -> finite(stops.value(), where));
+      light.energy().ifPresent(energy -> finite(energy.value(), where));
+      finite(light.angularSize().value(), where);
+      assertTrue(light.level().isPresent() || !light.needs().isEmpty(), where);
+    }
+    for (TargetFigures target : figures.targets()) {
+      finite(target.offset().value(), where);
+      finite(target.reading().value(), where);
+      finite(target.working(), where);
+    }
+    assertEquals(setup.ambient().isEmpty(), figures.needs().contains("/ambient"), where);
+  }
+
+  private static void check(Level level, String where) {
+    finite(level.exposure().value(), where);
+    finite(level.fromShooting().value(), where);
+    finite(level.working(), where);
+    assertTrue(level.uncertainty().value() > 0, where);
+  }
+
+  private static void finite(Working working, String where) {
+    finite(working.value(), where + working);
+    working.parts().forEach(part -> finite(part, where));
+  }
+
+  private static void finite(double value, String where) {
+    assertTrue(Double.isFinite(value), where);
+  }
+}
