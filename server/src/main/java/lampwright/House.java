@@ -10,11 +10,15 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lampwright.document.Definitions;
+import lampwright.gear.Kit;
 import lampwright.people.Ids;
 import lampwright.schema.WorkingDatabase;
+import lampwright.setup.SetupDocument;
 import lampwright.store.Database;
 import lampwright.store.DatabaseUnavailable;
 import lampwright.tasks.Closed;
+import lampwright.tasks.DemoLoader;
 import lampwright.tasks.DemoStudio;
 import lampwright.tasks.FailedSignIns;
 import lampwright.tasks.FirstOwner;
@@ -23,9 +27,12 @@ import lampwright.tasks.SigningIn;
 import lampwright.tasks.Studios;
 import lampwright.tasks.Tokens;
 import lampwright.web.Routes;
+import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
+import lampwright.web.api.KitApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
+import lampwright.web.api.SetupApi;
 import lampwright.web.api.StudioApi;
 import lampwright.web.api.TokenApi;
 import lampwright.web.http.CsrfTokens;
@@ -39,11 +46,14 @@ import lampwright.web.http.SessionCookie;
 import lampwright.web.http.Visitors;
 import lampwright.web.pages.AssetFiles;
 import lampwright.web.pages.Assets;
+import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
 import lampwright.web.pages.HomePages;
 import lampwright.web.pages.Layouts;
 import lampwright.web.pages.ProblemPages;
+import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.SignInPages;
+import lampwright.web.pages.StudioLayouts;
 import lampwright.web.pages.Templates;
 
 /**
@@ -51,8 +61,6 @@ import lampwright.web.pages.Templates;
  * opened first is closed last.
  */
 public final class House implements AutoCloseable {
-
-  private static final String DEMO_STUDIO_NAME = "Quernhouse Pictures";
 
   private final Settings settings;
   private final PrintStream console;
@@ -62,6 +70,7 @@ public final class House implements AutoCloseable {
   private final Database database;
   private final FirstOwner firstOwner;
   private final DemoStudio demoStudio;
+  private final Catalogue catalogue;
   private final HttpServer server;
 
   private House(Settings settings, WorkingDatabase where, Clock clock, PrintStream console) {
@@ -77,6 +86,7 @@ public final class House implements AutoCloseable {
       Tokens tokens = new Tokens(database, ids, closed);
       firstOwner = new FirstOwner(database, ids, passwords, signingIn);
       demoStudio = new DemoStudio(database, ids, passwords);
+      catalogue = keep(new Catalogue(database, settings.data(), ids));
       furnish();
       server = keep(serve(signingIn, tokens));
     } catch (RuntimeException | Error e) {
@@ -123,7 +133,8 @@ public final class House implements AutoCloseable {
                 firstOwner.ensure(
                     new FirstOwner.Wish("Studio", owner.name(), owner.email(), owner.password())));
     if (settings.demo()) {
-      demoStudio.ensure(DEMO_STUDIO_NAME, settings.demoPassword());
+      DemoLoader demo = new DemoLoader();
+      catalogue.load(demo, demoStudio.ensure(demo.studioName(), settings.demoPassword()));
     }
   }
 
@@ -137,13 +148,25 @@ public final class House implements AutoCloseable {
     Assets assets = Assets.fromClassPath();
     Layouts layouts = new Layouts(assets);
     Studios studios = new Studios(database);
+    StudioLayouts studioLayouts = new StudioLayouts(door, studios, layouts);
     Routes.Api api =
         new Routes.Api(
-            new HealthApi(List.of(new HealthApi.Check("database", this::databaseTrouble))),
+            new HealthApi(
+                List.of(
+                    new HealthApi.Check("database", this::databaseTrouble),
+                    new HealthApi.Check("search", catalogue::trouble))),
             new SessionApi(door, signingIn, visitors),
             new TokenApi(door, tokens),
             new StudioApi(door, studios),
-            new SchemaApi(Map.of()));
+            new SchemaApi(
+                Map.of(
+                    "setup",
+                    () -> Definitions.schemaOf(SetupDocument.FORM, "/api/schemas/setup.json"),
+                    "kit",
+                    () -> Definitions.schemaOf(Kit.FORM, "/api/schemas/kit.json"))),
+            new SetupApi(door, catalogue.cataloguing(), catalogue.finding()),
+            new KitApi(door, catalogue.kits()),
+            new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()));
     SignInPages signInPages =
         new SignInPages(
             door,
@@ -159,7 +182,15 @@ public final class House implements AutoCloseable {
             signInPages,
             new FirstOwnerPages(door, firstOwner, templates, layouts),
             problemPages,
-            new AssetFiles(assets));
+            new AssetFiles(assets),
+            new FindPages(door, catalogue.finding(), templates, studioLayouts),
+            new SetupPages(
+                door,
+                catalogue.cataloguing(),
+                catalogue.kits(),
+                catalogue.adapting(),
+                templates,
+                studioLayouts));
     ProblemPage problemPage =
         (problem, context) ->
             problem.kind() == ProblemKind.NOT_SIGNED_IN
@@ -200,7 +231,7 @@ public final class House implements AutoCloseable {
                       ", ", DemoStudio.MEMBERS.stream().map(DemoStudio.DemoMember::email).toList()),
                   settings.demoPassword()));
     }
-    if (firstOwner.isMissing()) {
+    if (!settings.demo() && firstOwner.isMissing()) {
       console.println(
           "Nobody owns a studio here yet. This link makes its bearer the first owner; it works once and for 24 hours: %s/first-owner/%s"
               .formatted(address, firstOwner.invite()));

@@ -68,7 +68,7 @@ final class Account {
       return view;
     }
     throw new DataFolderUnusable(
-        "PostgreSQL does not run as root, and the user that it runs as (uid %d) cannot reach the folder %s. Choose a folder whose parents everybody may enter by LAMPWRIGHT_DATA, for example /var/lib/lampwright."
+        "PostgreSQL does not run as root, and the user that it runs as (uid %d) cannot reach the folder %s or may not run programs there. Choose a folder whose parents everybody may enter by LAMPWRIGHT_DATA, for example /var/lib/lampwright."
             .formatted(NOBODY, folder));
   }
 

@@ -94,6 +94,11 @@ final class Cluster {
                 "--builtin-locale=C.UTF-8",
                 "--locale=C",
                 "--data-checksums"));
+    if (initdb.output().contains("could not look up effective user ID")) {
+      throw new DataFolderUnusable(
+          "PostgreSQL cannot fill the data folder %s as a user whom /etc/passwd does not name. Start Lampwright as one whom it names, or give LAMPWRIGHT_DATABASE_URL a PostgreSQL of your own."
+              .formatted(folder.root()));
+    }
     if (!initdb.succeeded()) {
       throw DataFolder.unusable(folder.root(), Postmaster.reasonIn(initdb.output()));
     }

@@ -5,7 +5,8 @@ import java.util.stream.Stream;
 
 /**
  * The truth that the index follows. Both calls may throw any unchecked exception, which the
- * follower takes as "not now" and tries again.
+ * follower takes as "not now" and tries again: so one document that cannot be read is for the
+ * source to leave out, or nothing behind it is ever found.
  */
 public interface ChangeSource {
 

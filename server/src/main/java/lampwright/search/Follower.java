@@ -168,11 +168,7 @@ public final class Follower implements AutoCloseable {
     }
     List<Change> changes = source.after(position, BATCH);
     for (Change change : changes) {
-      switch (change) {
-        case Change.Kept(_, IndexEntry entry) -> index.put(entry);
-        case Change.Gone(_, String studio, String setup, int revision) ->
-            index.delete(studio, setup, revision);
-      }
+      take(change);
       position = change.at();
       uncommitted = true;
     }
@@ -182,6 +178,19 @@ public final class Follower implements AutoCloseable {
     boolean all = changes.size() < BATCH;
     progress.pulled(position, all);
     return all;
+  }
+
+  private void take(Change change) {
+    try {
+      switch (change) {
+        case Change.Kept(_, IndexEntry entry) -> index.put(entry);
+        case Change.Gone(_, String studio, String setup, int revision) ->
+            index.delete(studio, setup, revision);
+      }
+    } catch (IllegalArgumentException e) {
+      // One document that the index refuses must not keep all later ones from being found.
+      LOG.error("The change at {} cannot be indexed and is left out", change.at(), e);
+    }
   }
 
   private void commitIfDue() {
@@ -213,7 +222,7 @@ public final class Follower implements AutoCloseable {
             ? String.valueOf(failure.getMessage())
             : "The change log could not be read: " + cause.getClass().getSimpleName();
     progress.show(new FollowerState.Failed(reason));
-    if (cause instanceof IndexFailure) {
+    if (cause instanceof IndexFailure && !progress.isClosing()) {
       beginAtLastCommit();
     }
   }

@@ -24,7 +24,7 @@ import java.util.Optional;
  * @param placeKind the kind of place
  * @param written what people wrote elsewhere: reasons of lights, outcome, notes
  * @param gear names of heads, modifiers, gels, bodies, lenses
- * @param roles what the lights are for
+ * @param roles what the lights are for, in lower case, each once
  * @param lightCount number of lights
  */
 public record IndexEntry(
@@ -70,7 +70,7 @@ public record IndexEntry(
     placeKind = name(placeKind);
     written = texts(written);
     gear = texts(gear);
-    roles = texts(roles);
+    roles = texts(roles).stream().map(IndexEntry::role).distinct().toList();
   }
 
   /** Starts an entry with what every setup has. */
@@ -81,6 +81,10 @@ public record IndexEntry(
   /** A mood word as the index counts it: lower case, spaces collapsed. */
   static String mood(String written) {
     return cut(written.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT), LONGEST_NAME);
+  }
+
+  private static String role(String name) {
+    return name.strip().replace('_', ' ').toLowerCase(Locale.ROOT);
   }
 
   static void requireId(String name, String id) {

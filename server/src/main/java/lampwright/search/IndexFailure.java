@@ -6,6 +6,10 @@ package lampwright.search;
 public abstract sealed class IndexFailure extends RuntimeException {
   private static final long serialVersionUID = 1;
 
+  private IndexFailure(String message) {
+    super(message);
+  }
+
   private IndexFailure(String message, Throwable cause) {
     super(message, cause);
   }
@@ -25,6 +29,10 @@ public abstract sealed class IndexFailure extends RuntimeException {
    */
   public static final class NotWritten extends IndexFailure {
     private static final long serialVersionUID = 1;
+
+    NotWritten(String message) {
+      super(message);
+    }
 
     NotWritten(String message, Throwable cause) {
       super(message, cause);

@@ -31,6 +31,7 @@ public final class SetupIndex implements AutoCloseable {
   private final Words words = new Words();
   private volatile Generation live;
   private volatile Optional<String> needsRebuild = Optional.empty();
+  private boolean closed;
 
   private SetupIndex(Path folder, String identity, Generations.Opening files) throws IOException {
     this.folder = folder;
@@ -133,6 +134,7 @@ public final class SetupIndex implements AutoCloseable {
   /** Closes the files at the last commit; what came later is read from the change log again. */
   @Override
   public synchronized void close() {
+    closed = true;
     try {
       live.close();
     } catch (IOException e) {
@@ -215,7 +217,7 @@ public final class SetupIndex implements AutoCloseable {
     @Override
     public void close() {
       synchronized (SetupIndex.this) {
-        if (!finished && building.isPresent() && live != made()) {
+        if (!finished && !closed && building.isPresent() && live != made()) {
           write(() -> Generations.discard(made()));
         }
       }
@@ -239,6 +241,9 @@ public final class SetupIndex implements AutoCloseable {
   }
 
   private void write(Writing writing) {
+    if (closed) {
+      throw new IndexFailure.NotWritten("The index is closed.");
+    }
     try {
       writing.run();
     } catch (IOException e) {

@@ -6,6 +6,7 @@ import static org.jooq.impl.DSL.row;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lampwright.people.PersonId;
 import org.jooq.Condition;
 import org.jooq.JSONB;
@@ -88,6 +89,15 @@ final class Documents {
     Stored last = found.get(limit - 1);
     return new Page<>(
         found.subList(0, limit), Optional.of(new Page.Place(last.changedAt(), last.id())));
+  }
+
+  /** What the documents are called, of deleted ones too. */
+  Set<String> labelsEver() {
+    return in.sql()
+        .select(now.label())
+        .from(now.table())
+        .where(now.studio().eq(in.studio().text()))
+        .fetchSet(now.label());
   }
 
   int count() {

@@ -2,6 +2,7 @@ package lampwright.store;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lampwright.setup.SetupId;
 
 /** The setups of the studio that the transaction is in. */
@@ -30,6 +31,11 @@ public final class Setups {
   public Page<StoredSetup> list(Optional<Page.Place> after, int limit) {
     Page<Documents.Stored> page = documents.list(after, limit);
     return new Page<>(page.items().stream().map(Setups::setup).toList(), page.next());
+  }
+
+  /** The titles that setups have now, and that deleted ones had last. */
+  public Set<String> titlesEver() {
+    return documents.labelsEver();
   }
 
   public int count() {

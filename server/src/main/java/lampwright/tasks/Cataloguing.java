@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lampwright.people.Ids;
 import lampwright.people.Permission;
@@ -95,6 +96,17 @@ public final class Cataloguing {
         .flatMap(Optional::stream)
         .map(s -> catalogued(s, names.getOrDefault(s.changedBy(), "a former member")))
         .toList();
+  }
+
+  /** The titles of all setups that a studio has or has deleted; for loading what is missing. */
+  public Set<String> titlesEver(Caller caller, StudioId studio) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Leave.ask(in, Permission.READ_SETUPS);
+          return new Setups(in).titlesEver();
+        });
   }
 
   /**

@@ -20,9 +20,13 @@ import lampwright.store.Database;
 import lampwright.store.IndexerTransaction;
 import lampwright.store.SetupChange;
 import lampwright.store.StoredSetup;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The database as the search index follows it: every studio's setups, and what changed. */
 public final class IndexedStudios implements ChangeSource {
+
+  private static final Logger LOG = LoggerFactory.getLogger(IndexedStudios.class);
 
   private final Database database;
 
@@ -54,7 +58,9 @@ public final class IndexedStudios implements ChangeSource {
     IndexerTransaction in = database.beginAsIndexer();
     ChangeLog log = new ChangeLog(in);
     Stream<IndexEntry> entries =
-        log.streamSetups().map(setup -> entry(setup.studio(), setup.setup())).onClose(in::close);
+        log.streamSetups()
+            .flatMap(setup -> entry(setup.studio(), setup.setup()).stream())
+            .onClose(in::close);
     return new Everything(bookmark(log.newestBookmark()), log.countSetups(), entries);
   }
 
@@ -65,7 +71,8 @@ public final class IndexedStudios implements ChangeSource {
   private static Change change(SetupChange change) {
     return change
         .now()
-        .<Change>map(setup -> new Change.Kept(bookmark(change.at()), entry(change.studio(), setup)))
+        .flatMap(setup -> entry(change.studio(), setup))
+        .<Change>map(entry -> new Change.Kept(bookmark(change.at()), entry))
         .orElseGet(
             () ->
                 new Change.Gone(
@@ -75,8 +82,18 @@ public final class IndexedStudios implements ChangeSource {
                     change.revision()));
   }
 
-  private static IndexEntry entry(StudioId studio, StoredSetup stored) {
-    SetupDocument setup = StoredDocuments.read(SetupDocument.FORM, stored.document());
+  /** One document that cannot be read must not keep all others from being found. */
+  private static Optional<IndexEntry> entry(StudioId studio, StoredSetup stored) {
+    try {
+      return Optional.of(
+          entry(studio, stored, StoredDocuments.read(SetupDocument.FORM, stored.document())));
+    } catch (IllegalStateException unreadable) {
+      LOG.error("Setup {} of studio {} is not indexed", stored.id(), studio, unreadable);
+      return Optional.empty();
+    }
+  }
+
+  private static IndexEntry entry(StudioId studio, StoredSetup stored, SetupDocument setup) {
     IndexEntry.Builder entry =
         IndexEntry.of(studio.text(), stored.id().text(), stored.revision(), setup.title())
             .changedAt(stored.changedAt())

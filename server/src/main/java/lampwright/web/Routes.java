@@ -3,16 +3,21 @@ package lampwright.web;
 import static lampwright.web.http.Access.ANYONE;
 import static lampwright.web.http.Access.SIGNED_IN;
 
+import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
+import lampwright.web.api.KitApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
+import lampwright.web.api.SetupApi;
 import lampwright.web.api.StudioApi;
 import lampwright.web.api.TokenApi;
 import lampwright.web.http.RouteList;
 import lampwright.web.pages.AssetFiles;
+import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
 import lampwright.web.pages.HomePages;
 import lampwright.web.pages.ProblemPages;
+import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.SignInPages;
 
 /** Every URL: verb, path, handler, and who may come in. No logic. */
@@ -24,7 +29,10 @@ public record Routes(Api api, Pages pages) {
       SessionApi session,
       TokenApi tokens,
       StudioApi studios,
-      SchemaApi schemas) {}
+      SchemaApi schemas,
+      SetupApi setups,
+      KitApi kits,
+      ComputingApi computing) {}
 
   /** What people visit. */
   public record Pages(
@@ -32,7 +40,9 @@ public record Routes(Api api, Pages pages) {
       SignInPages signIn,
       FirstOwnerPages firstOwner,
       ProblemPages problems,
-      AssetFiles assets) {}
+      AssetFiles assets,
+      FindPages find,
+      SetupPages setups) {}
 
   public void addTo(RouteList routes) {
     routes.get("/health/live", api.health()::live, ANYONE);
@@ -47,6 +57,22 @@ public record Routes(Api api, Pages pages) {
     routes.get("/api/studios", api.studios()::list, SIGNED_IN);
     routes.get("/api/schemas/{file}", api.schemas()::show, ANYONE);
 
+    routes.get("/api/studios/{studio}/setups", api.setups()::find, SIGNED_IN);
+    routes.post("/api/studios/{studio}/setups", api.setups()::create, SIGNED_IN);
+    routes.get("/api/studios/{studio}/setups/{setup}", api.setups()::get, SIGNED_IN);
+    routes.put("/api/studios/{studio}/setups/{setup}", api.setups()::replace, SIGNED_IN);
+    routes.delete("/api/studios/{studio}/setups/{setup}", api.setups()::delete, SIGNED_IN);
+    routes.get("/api/studios/{studio}/setups/{setup}/figures", api.computing()::figures, SIGNED_IN);
+    routes.post(
+        "/api/studios/{studio}/setups/{setup}/adaptations", api.computing()::adapt, SIGNED_IN);
+    routes.post("/api/studios/{studio}/figures", api.computing()::figuresOfBody, SIGNED_IN);
+    routes.post("/api/studios/{studio}/adaptations", api.computing()::adaptBody, SIGNED_IN);
+    routes.get("/api/studios/{studio}/kits", api.kits()::list, SIGNED_IN);
+    routes.post("/api/studios/{studio}/kits", api.kits()::create, SIGNED_IN);
+    routes.get("/api/studios/{studio}/kits/{kit}", api.kits()::get, SIGNED_IN);
+    routes.put("/api/studios/{studio}/kits/{kit}", api.kits()::replace, SIGNED_IN);
+    routes.delete("/api/studios/{studio}/kits/{kit}", api.kits()::delete, SIGNED_IN);
+
     routes.get("/", pages.home()::show, ANYONE);
     routes.get("/sign-in", pages.signIn()::show, ANYONE);
     routes.post("/sign-in", pages.signIn()::signIn, ANYONE);
@@ -54,6 +80,9 @@ public record Routes(Api api, Pages pages) {
     routes.get("/first-owner/{secret}", pages.firstOwner()::show, ANYONE);
     routes.post("/first-owner/{secret}", pages.firstOwner()::become, ANYONE);
     routes.get("/problems/{kind}", pages.problems()::explain, ANYONE);
+    routes.get("/studios/{studio}/setups", pages.find()::find, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/{setup}", pages.setups()::show, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/{setup}/adapted", pages.setups()::adapted, SIGNED_IN);
     routes.get("/assets/{hash}/<name>", pages.assets()::show, ANYONE);
   }
 }

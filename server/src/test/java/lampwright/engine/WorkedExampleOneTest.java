@@ -2,44 +2,30 @@ package lampwright.engine;
 
 import static lampwright.engine.WorkedExamples.assertResult;
 import static lampwright.engine.WorkedExamples.number;
-import static lampwright.engine.WorkedExamples.point;
 import static lampwright.engine.WorkedExamples.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import lampwright.engine.exposure.Ambient;
 import lampwright.engine.exposure.Ev100;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
-import lampwright.engine.exposure.MarkedScale;
 import lampwright.engine.exposure.MeterConstant;
-import lampwright.engine.exposure.ShutterTime;
 import lampwright.engine.lens.CropBasis;
 import lampwright.engine.lens.DepthOfField;
 import lampwright.engine.lens.FocusedLens;
 import lampwright.engine.lens.Movement;
 import lampwright.engine.lens.SensorFormat;
-import lampwright.engine.light.Direction;
 import lampwright.engine.light.FallOff;
-import lampwright.engine.light.GuideNumber;
-import lampwright.engine.light.HeadOutput;
-import lampwright.engine.light.LightAtTarget;
 import lampwright.engine.light.LightSum;
 import lampwright.engine.light.LightingRatio;
-import lampwright.engine.light.ModifierEffect;
 import lampwright.engine.light.Pattern;
-import lampwright.engine.light.Point;
-import lampwright.engine.light.UnitVector;
 import lampwright.engine.power.FlashBudget;
 import lampwright.engine.power.FlashPulse;
 import lampwright.engine.power.HeadCount;
-import lampwright.engine.power.PowerRange;
-import lampwright.engine.power.PowerSetting;
 import lampwright.engine.power.ShutterLoss;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Metres;
@@ -48,7 +34,6 @@ import lampwright.engine.unit.Micrometres;
 import lampwright.engine.unit.Millimetres;
 import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
-import lampwright.engine.unit.WattSeconds;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -57,8 +42,7 @@ import tools.jackson.databind.JsonNode;
 /** The dancer on the slipway (worked example 1, invented): six heads, two kits, four plans. */
 final class WorkedExampleOneTest {
 
-  private static final Stops STEP = new Stops(0.1);
-
+  private final SlipwayScene scene;
   private final JsonNode inputs;
   private final JsonNode results;
 
@@ -66,11 +50,8 @@ final class WorkedExampleOneTest {
     JsonNode example = WorkedExamples.read("example_1");
     inputs = example.required("inputs");
     results = example.required("results");
+    scene = new SlipwayScene(inputs);
   }
-
-  /** Everything about one head of a kit in one plan. */
-  private record Head(
-      LightAtTarget light, Direction direction, PowerSetting power, LuxSeconds set) {}
 
   @TestFactory
   Stream<DynamicTest> headsOfKitAComeOutAsPublished() {
@@ -85,7 +66,8 @@ final class WorkedExampleOneTest {
             "plan_2_keep_ambient_and_dof_with_nd",
             "plan_3_accept_brighter_ambient",
             "plan_4_long_burst_1_500")
-        .flatMap(plan -> heads("kit_b", plans.required(plan), burstLoss(plans.required(plan))));
+        .flatMap(
+            plan -> heads("kit_b", plans.required(plan), scene.burstLoss(plans.required(plan))));
   }
 
   private Stream<DynamicTest> heads(String kit, JsonNode plan, Stops burstLoss) {
@@ -95,14 +77,14 @@ final class WorkedExampleOneTest {
         .map(
             light ->
                 DynamicTest.dynamicTest(
-                    kit + ", " + settings(plan) + ": " + text(light, "name"),
+                    kit + ", " + scene.settings(plan) + ": " + text(light, "name"),
                     () -> checkHead(kit, plan, burstLoss, light)));
   }
 
   private void checkHead(String kit, JsonNode plan, Stops burstLoss, JsonNode light) {
     String name = text(light, "name");
     JsonNode expected = plan.required("heads").required(name);
-    Head head = head(kit, plan, burstLoss, light);
+    SlipwayScene.Head head = scene.head(kit, plan, burstLoss, light);
     JsonNode gear = inputs.required(kit).required("head");
     Stops down = head.power().set();
 
@@ -122,11 +104,11 @@ final class WorkedExampleOneTest {
     assertResult(expected, "inverse_square_error_stops", head.light().inverseSquareError().value());
     assertEquals(text(expected, "pattern"), Pattern.of(head.direction()).tradeName());
 
-    FlashBudget budget = budget(gear);
+    FlashBudget budget = SlipwayScene.budget(gear);
     assertResult(expected, "energy_w_s", budget.energyAt(down).value());
     assertResult(expected, "recycle_s", budget.recycleAt(down).value());
     assertResult(expected, "flashes_per_battery", budget.flashesPerChargeAt(down).orElseThrow());
-    FlashPulse pulse = pulse(gear);
+    FlashPulse pulse = SlipwayScene.pulse(gear);
     assertResult(expected, "t05_s", pulse.halfTime(down).value());
     assertResult(expected, "t01_s", pulse.tenthTime(down).value());
   }
@@ -134,14 +116,14 @@ final class WorkedExampleOneTest {
   @Test
   void allLightTowardTheCameraOfKitAComesOutAsPublished() {
     JsonNode plan = results.required("kit_a");
-    ExposureSettings settings = settings(plan);
+    ExposureSettings settings = scene.settings(plan);
     assertResult(plan, "ev100_set", settings.ev100().value());
     assertResult(plan, "h_set_lx_s", settings.requiredExposure(MeterConstant.FLAT).value());
     Ambient ambient = new Ambient(new Ev100(number(inputs, "ambient_ev100")));
     assertResult(plan, "ambient_offset_stops", ambient.offset(settings).value());
     assertResult(plan, "ambient_lx", ambient.toLux(MeterConstant.FLAT).value());
 
-    List<LuxSeconds> facing = facing("kit_a", plan, Stops.ZERO);
+    List<LuxSeconds> facing = scene.facing("kit_a", plan, Stops.ZERO);
     LightSum sum = LightSum.of(facing, ambient.exposure(settings.time(), MeterConstant.FLAT));
     assertResult(plan, "ambient_lx_s", sum.ambient().value());
     assertResult(plan, "facing_flash_lx_s", sum.flash().value());
@@ -166,12 +148,12 @@ final class WorkedExampleOneTest {
         .forEach(
             each -> {
               JsonNode plan = each.getValue();
-              ExposureSettings settings = settings(plan);
+              ExposureSettings settings = scene.settings(plan);
               // Long burst loses on its way to the sensor what its heads were asked to give more.
-              Stops burst = burstLoss(plan);
+              Stops burst = scene.burstLoss(plan);
               LightSum sum =
                   LightSum.of(
-                      facing("kit_b", plan, burst).stream().map(h -> h.minus(burst)).toList(),
+                      scene.facing("kit_b", plan, burst).stream().map(h -> h.minus(burst)).toList(),
                       ambient.exposure(settings.time(), MeterConstant.FLAT));
               assertResult(plan, "ev100_set", settings.ev100().value());
               assertResult(
@@ -198,7 +180,7 @@ final class WorkedExampleOneTest {
         .forEach(
             light -> {
               JsonNode expected = remedies.required(text(light, "name"));
-              Head head = head("kit_b", plan, Stops.ZERO, light);
+              SlipwayScene.Head head = scene.head("kit_b", plan, Stops.ZERO, light);
               Stops shortfall = head.power().shortfall();
               assertResult(expected, "shortfall_stops", shortfall.value());
               assertResult(
@@ -213,7 +195,7 @@ final class WorkedExampleOneTest {
   void slowFlashesAreCutAtTheFirstRowsAsPublished() {
     JsonNode kit = results.required("kit_b");
     JsonNode gear = inputs.required("kit_b");
-    FlashPulse pulse = pulse(gear.required("head"));
+    FlashPulse pulse = SlipwayScene.pulse(gear.required("head"));
     Seconds traverse = new Seconds(number(gear.required("camera"), "traverse_s"));
     for (String number : List.of("1", "3")) {
       JsonNode losses = kit.required("sync_edge_loss_stops_plan_" + number);
@@ -223,15 +205,15 @@ final class WorkedExampleOneTest {
                   ? "plan_1_keep_ambient_stop_down"
                   : "plan_3_accept_brighter_ambient");
       for (JsonNode light : inputs.required("lights")) {
-        Head head = head("kit_b", plan, Stops.ZERO, light);
-        Seconds open = settings(plan).time().toSeconds();
+        SlipwayScene.Head head = scene.head("kit_b", plan, Stops.ZERO, light);
+        Seconds open = scene.settings(plan).time().toSeconds();
         assertResult(
             losses,
             text(light, "name"),
             ShutterLoss.syncEdge(pulse, head.power().set(), open, traverse).orElseThrow().value());
       }
     }
-    FlashPulse slow = pulse(inputs.required("kit_a").required("head"));
+    FlashPulse slow = SlipwayScene.pulse(inputs.required("kit_a").required("head"));
     assertResult(
         results.required("kit_a"),
         "leaf_clip_loss_full_power_stops",
@@ -271,7 +253,8 @@ final class WorkedExampleOneTest {
     JsonNode motion = results.required("kit_a").required("motion");
     Movement body = Movement.across(lens, new MetresPerSecond(3.2));
     Movement limbs = Movement.across(lens, new MetresPerSecond(6));
-    Seconds flash = pulse(inputs.required("kit_a").required("head")).tenthTime(new Stops(1.8));
+    Seconds flash =
+        SlipwayScene.pulse(inputs.required("kit_a").required("head")).tenthTime(new Stops(1.8));
     Seconds open = new Seconds(1.0 / 512);
     assertResult(motion, "body_image_speed_mm_s", body.imageSpeed().value());
     assertResult(motion, "body_blur_flash_px", body.blurPixels(flash, pitch));
@@ -280,78 +263,5 @@ final class WorkedExampleOneTest {
     assertResult(motion, "limb_blur_ambient_px", limbs.blurPixels(open, pitch));
     assertResult(motion, "takeoff_m_s", Movement.takeOff(new Metres(0.45)).value());
     assertResult(motion, "air_time_s", Movement.airTime(new Metres(0.45)).value());
-  }
-
-  private Head head(String kit, JsonNode plan, Stops burstLoss, JsonNode light) {
-    JsonNode gear = inputs.required(kit);
-    JsonNode modifier = gear.required("modifiers").required(text(light, "name"));
-    Point place = point(light, "head_m");
-    boolean atWall = light.has("aim");
-    Point target = atWall ? point(light, "aim") : point(inputs, "subject_m");
-    double cosine =
-        atWall ? UnitVector.between(target, place).receivedBy(UnitVector.TOWARD_CAMERA) : 1;
-    LightAtTarget at =
-        LightAtTarget.of(
-                HeadOutput.of(new GuideNumber(number(gear.required("head"), "guide_number_m"))),
-                new ModifierEffect(
-                    WorkedExamples.face(modifier),
-                    new Stops(number(modifier, "loss_stops")),
-                    new Metres(number(gear.required("head"), "reference_m"))),
-                target.distanceTo(place))
-            .withCosine(cosine);
-    Stops offset = new Stops(number(light, "offset_stops"));
-    LuxSeconds wanted =
-        settings(plan).requiredExposure(MeterConstant.FLAT).plus(offset).plus(burstLoss);
-    PowerSetting power =
-        new PowerRange(new Stops(number(gear.required("head"), "range_stops")), STEP)
-            .quantise(at.stopsDownFor(wanted).orElseThrow());
-    return new Head(at, Direction.of(target, place), power, at.at(power.set()));
-  }
-
-  /** What each head but the background's gives a receiver that faces the camera. */
-  private List<LuxSeconds> facing(String kit, JsonNode plan, Stops burstLoss) {
-    Point subject = point(inputs, "subject_m");
-    UnitVector normal = UnitVector.between(subject, point(inputs, "camera_m"));
-    List<LuxSeconds> facing = new ArrayList<>();
-    for (JsonNode light : inputs.required("lights")) {
-      if (!light.has("aim")) {
-        UnitVector toLight = UnitVector.between(subject, point(light, "head_m"));
-        facing.add(head(kit, plan, burstLoss, light).set().times(toLight.receivedBy(normal)));
-      }
-    }
-    return facing;
-  }
-
-  private ExposureSettings settings(JsonNode plan) {
-    // The file's ISO and shutter are exact values behind marks, rounded to nine digits.
-    double iso = plan.has("iso") ? number(plan, "iso") : 100;
-    return new ExposureSettings(
-        new FNumber(number(plan, "f_number")).nearestMark(MarkedScale.APERTURE_THIRD),
-        new ShutterTime(number(plan, "shutter_s")).nearestMark(MarkedScale.SHUTTER_THIRD),
-        new Iso(iso).nearestMark(MarkedScale.ISO_THIRD),
-        new Stops(plan.has("nd_stops") ? number(plan, "nd_stops") : 0));
-  }
-
-  private Stops burstLoss(JsonNode plan) {
-    if (!plan.has("hss_loss_stops")) {
-      return Stops.ZERO;
-    }
-    double traverse = number(inputs.required("kit_b").required("camera"), "traverse_s");
-    Stops loss =
-        ShutterLoss.longBurst(settings(plan).time().toSeconds(), new Seconds(traverse), 0.8);
-    assertResult(plan, "hss_loss_stops", loss.value());
-    return loss;
-  }
-
-  private static FlashBudget budget(JsonNode gear) {
-    return new FlashBudget(
-        new WattSeconds(number(gear, "full_w_s")),
-        new Seconds(number(gear, "recycle_full_s")),
-        new Seconds(number(gear, "recycle_floor_s")),
-        Optional.of(number(gear, "flashes_full")));
-  }
-
-  private static FlashPulse pulse(JsonNode gear) {
-    return new FlashPulse.Cut(new Seconds(number(gear, "t05_full_s")));
   }
 }

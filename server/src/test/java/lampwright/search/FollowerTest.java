@@ -22,11 +22,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
-@Timeout(60)
+@Timeout(180)
 class FollowerTest {
 
-  private static final Duration LONG = Duration.ofSeconds(20);
+  private static final Duration LONG = Duration.ofSeconds(60);
 
   @TempDir Path folder;
 
@@ -142,10 +144,13 @@ class FollowerTest {
     assertEquals(2, total(index(), ""));
   }
 
-  @Test
-  void aFailedCommitHealsAndNothingIsLost() throws InterruptedException {
+  @ParameterizedTest
+  @ValueSource(strings = {"", ".nothing"})
+  void aFailedCommitHealsAndNothingIsLost(String refused) throws InterruptedException {
     AtomicBoolean full = new AtomicBoolean();
-    start(SetupIndex.open(folder, "catalogue", place -> new SetupIndexTest.Disk(place, full)));
+    start(
+        SetupIndex.open(
+            folder, "catalogue", place -> new SetupIndexTest.Disk(place, full, refused)));
     assertTrue(follower().await(log.put(entry("pier", 1, "Pier")), LONG));
     full.set(true);
     log.put(entry("crane", 1, "Crane"));
@@ -211,7 +216,7 @@ class FollowerTest {
     Thread closer = Thread.ofPlatform().daemon().name("closer").start(follower()::close);
     waitFor(() -> closer.getState() == Thread.State.TIMED_WAITING);
     log.gate.countDown();
-    assertTrue(closer.join(Duration.ofSeconds(5)));
+    assertTrue(closer.join(LONG));
     assertTrue(index().needsRebuild().isPresent());
   }
 

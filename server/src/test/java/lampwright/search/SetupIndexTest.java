@@ -20,8 +20,12 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.store.FilterDirectory;
+import org.apache.lucene.store.IOContext;
+import org.apache.lucene.store.IndexOutput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SetupIndexTest {
 
@@ -165,11 +169,13 @@ class SetupIndexTest {
     }
   }
 
-  @Test
-  void aFullDiskIsTypedAndHeals() {
+  @ParameterizedTest
+  @ValueSource(strings = {"", ".nothing"})
+  void aFullDiskIsTypedAndHeals(String refused) {
     build(folder, "catalogue");
     AtomicBoolean full = new AtomicBoolean();
-    try (SetupIndex index = SetupIndex.open(folder, "catalogue", place -> new Disk(place, full))) {
+    try (SetupIndex index =
+        SetupIndex.open(folder, "catalogue", place -> new Disk(place, full, refused))) {
       index.put(IndexEntry.of("demo", "crane", 1, "Crane").build());
       index.refresh();
       full.set(true);
@@ -275,13 +281,26 @@ class SetupIndexTest {
     }
   }
 
-  /** A disk that may be full: then nothing reaches it for good. */
+  /**
+   * A disk that may be full: then nothing reaches it for good, and files with the refused ending
+   * are not even begun.
+   */
   static final class Disk extends FilterDirectory {
     private final AtomicBoolean full;
+    private final String refused;
 
-    Disk(Path place, AtomicBoolean full) throws IOException {
+    Disk(Path place, AtomicBoolean full, String refused) throws IOException {
       super(FSDirectory.open(place));
       this.full = full;
+      this.refused = refused;
+    }
+
+    @Override
+    public IndexOutput createOutput(String name, IOContext context) throws IOException {
+      if (full.get() && name.endsWith(refused)) {
+        throw new IOException("No space left on device");
+      }
+      return super.createOutput(name, context);
     }
 
     @Override

@@ -64,7 +64,11 @@ public record LightAtTarget(
     return atFullPower().minus(stopsDown);
   }
 
-  /** Returns what a meter at the target reads so many stops below full power. */
+  /**
+   * Returns what a meter at the target reads so many stops below full power.
+   *
+   * @throws IllegalArgumentException where no light reaches the target (cosine 0): nothing to read
+   */
   public FNumber readingAt(Stops stopsDown, Iso iso, MeterConstant constant) {
     return FNumber.ofExposure(at(stopsDown), iso, constant);
   }
@@ -103,6 +107,26 @@ public record LightAtTarget(
         Working.given("power below full", stopsDown.value(), "stops"),
         Working.given("loss of the gels", gel.loss().value(), "stops"),
         Working.given("cosine of the receiver", cosine, ""));
+  }
+
+  /**
+   * Returns the steps to the power that gives the wanted exposure, in stops below full; empty where
+   * no light reaches the target.
+   *
+   * @param wanted how much light is wanted, in lux seconds above 0, with its own steps
+   */
+  public Optional<Working> powerWorking(String name, Working wanted) {
+    return stopsDownFor(new LuxSeconds(wanted.value()))
+        .map(
+            down ->
+                Working.of(
+                    "power of the " + name + " below full",
+                    down.value(),
+                    "stops",
+                    "log2(H_full / H_wanted)",
+                    Source.DERIVED,
+                    exposureWorking(name, Stops.ZERO),
+                    wanted));
   }
 
   /** Returns the steps to what a meter reads so many stops below full power. */

@@ -8,8 +8,8 @@ import lampwright.engine.unit.Stops;
 /**
  * The powers that a head can be set to: from full down by equal steps.
  *
- * @param range stops from full to lowest power, 0 or more
- * @param step stops between settings, above 0; a tenth or a third on most heads
+ * @param range stops from full to lowest power, 0 to 20; 0 for a head of one power
+ * @param step stops between settings, 0.01 to 20; a tenth or a third on most heads
  */
 public record PowerRange(Stops range, Stops step) {
 
@@ -18,8 +18,9 @@ public record PowerRange(Stops range, Stops step) {
 
   /** Checks the bounds. */
   public PowerRange {
-    Bounds.requireZeroOrMore("Power range", range.value(), "stops");
-    Bounds.requirePositive("Power step", step.value(), "stops");
+    // No head spans more; the bounds keep the list of settings short whatever somebody types.
+    Bounds.requireBetween("Power range", range.value(), "stops", 0, 20);
+    Bounds.requireBetween("Power step", step.value(), "stops", 0.01, 20);
   }
 
   /** Returns a range from stops. */

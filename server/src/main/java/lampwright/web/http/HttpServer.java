@@ -1,5 +1,6 @@
 package lampwright.web.http;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.compression.Gzip;
@@ -113,6 +114,8 @@ public final class HttpServer implements AutoCloseable {
           new JavalinJackson3(
               JsonMapper.builder()
                   .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+                  .changeDefaultPropertyInclusion(
+                      inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_ABSENT))
                   .build(),
               true));
       config.jetty.addConnector(this::listening);

@@ -17,7 +17,7 @@ import lampwright.setup.Caution;
  * @param ambientNote how and where the ambient was taken, what the sun did; may be empty
  * @param camera camera figures; may be empty
  * @param cameraNote body, lens, place; may be empty
- * @param leftOut figures that are missing, each with what it needs
+ * @param leftOut what the figures do not take into account, and what is missing for others
  * @param revision "Revision 3, by …, 4 May 2031"
  * @param actions what this member may do with it (change, field sheet, revisions)
  */
@@ -38,7 +38,7 @@ public record SetupPage(
     String cameraNote,
     List<Caution> cautions,
     Outcome outcome,
-    List<LeftOut> leftOut,
+    List<String> leftOut,
     KitForm kitForm,
     String revision,
     List<Link> actions) {
@@ -54,9 +54,6 @@ public record SetupPage(
     leftOut = List.copyOf(leftOut);
     actions = List.copyOf(actions);
   }
-
-  /** A figure that could not be computed and what it would need. */
-  public record LeftOut(String figure, String needs) {}
 
   /** Whether the table of lights has the column of deviations. */
   public boolean hasOff() {

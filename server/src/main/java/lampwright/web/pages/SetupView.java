@@ -249,14 +249,10 @@ final class SetupView {
         .toList();
   }
 
-  private List<SetupPage.LeftOut> leftOut() {
-    List<SetupPage.LeftOut> left = new ArrayList<>();
-    for (String needs : figures.needs()) {
-      left.add(new SetupPage.LeftOut("A figure is missing.", "It needs " + needs + "."));
-    }
-    for (String words : figures.leftOut()) {
-      left.add(new SetupPage.LeftOut("", words));
-    }
+  private List<String> leftOut() {
+    List<String> left = new ArrayList<>();
+    figures.needs().forEach(field -> left.add("A figure is missing; it needs " + field + "."));
+    left.addAll(figures.leftOut());
     return left;
   }
 }

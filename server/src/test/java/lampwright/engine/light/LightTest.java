@@ -179,6 +179,11 @@ final class LightTest {
     for (String key : List.of("iso-2720", "guide-number", "howell", "given", "derived")) {
       assertTrue(text.contains("[" + key + "]"), text);
     }
+    Working wanted = Working.given("wanted", 20, "lx·s");
+    assertEquals(
+        light.stopsDownFor(new LuxSeconds(20)).orElseThrow().value(),
+        light.powerWorking("key", wanted).orElseThrow().value());
+    assertEquals(Optional.empty(), light.withCosine(0).powerWorking("key", wanted));
     Working exposure = light.exposureWorking("key", new Stops(1.8));
     assertEquals(
         2 * exposure.value(),
@@ -230,6 +235,23 @@ final class LightTest {
     assertEquals(
         "between butterfly and flat/on-axis", Pattern.named(Direction.of(0, 22)).toString());
     assertTrue(Pattern.isSoft(new EmittingFace.Disc(new Metres(0.6)).angularSize(new Metres(1.5))));
+  }
+
+  /** The boundaries of DEPARTURES.md: each belongs to the zone further from the nose. */
+  @ParameterizedTest
+  @CsvSource({
+    "15, 30, BUTTERFLY, LOOP",
+    "40, 30, LOOP, REMBRANDT",
+    "40, 10, LOOP, LOW_SIDE",
+    "70, 30, REMBRANDT, SPLIT",
+    "110, 30, SPLIT, KICKER",
+    "150, 30, KICKER, HAIR",
+    "150, 10, KICKER, RIM"
+  })
+  void boundariesBelongToTheFurtherZone(
+      double azimuth, double elevation, Pattern before, Pattern from) {
+    assertEquals(before, Pattern.of(Direction.of(azimuth - 1e-6, elevation)));
+    assertEquals(from, Pattern.of(Direction.of(azimuth, elevation)));
   }
 
   @Test

@@ -50,8 +50,8 @@ final class SetupPreviews {
             List.of("Reflection of light 4 in the second window."),
             List.of("Start twenty minutes earlier; the sky died before the last takes.")),
         List.of(
-            new SetupPage.LeftOut("Recycle of light 5", "needs the head’s recycle time"),
-            new SetupPage.LeftOut("Ghost on the coat", "needs the coat’s reflectance")),
+            "Recycle of light 5 needs the head’s recycle time.",
+            "Ghost on the coat needs the coat’s reflectance."),
         PagePreviews.kitForm(""),
         "Revision 3, by Imke Tal, 15 October 2030",
         List.of(
@@ -93,8 +93,8 @@ final class SetupPreviews {
         List.of(),
         new Outcome(List.of(), List.of(), List.of(), List.of(), List.of()),
         List.of(
-            new SetupPage.LeftOut("Plan", "needs the places of the light and the camera"),
-            new SetupPage.LeftOut("Ambient offset", "needs an ambient reading")),
+            "Plan needs the places of the light and the camera.",
+            "Ambient offset needs an ambient reading."),
         new KitForm("/demo/setups/w1/adapted", List.of(), "/demo/kits/new"),
         "",
         List.of());

@@ -1,0 +1,112 @@
+package lampwright;
+
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import lampwright.document.Form;
+import lampwright.document.Reading;
+import lampwright.gear.Kit;
+import lampwright.people.Ids;
+import lampwright.search.Follower;
+import lampwright.search.FollowerState;
+import lampwright.search.Search;
+import lampwright.search.SetupIndex;
+import lampwright.setup.SetupDocument;
+import lampwright.store.Database;
+import lampwright.tasks.Adapting;
+import lampwright.tasks.Caller;
+import lampwright.tasks.Cataloguing;
+import lampwright.tasks.DemoLoader;
+import lampwright.tasks.DemoStudio;
+import lampwright.tasks.Finding;
+import lampwright.tasks.IndexedStudios;
+import lampwright.tasks.KitKeeping;
+
+/** The catalogue's own part of the house: the search index that follows, and the tasks on it. */
+final class Catalogue implements AutoCloseable {
+
+  private static final String INDEX = "index";
+
+  private final SetupIndex index;
+  private final Follower follower;
+  private final Cataloguing cataloguing;
+  private final KitKeeping kits;
+  private final Finding finding;
+  private final Adapting adapting;
+
+  /**
+   * Opens the index in the data folder and lets it follow the database.
+   *
+   * @throws lampwright.search.IndexFailure where another process has the folder, or it cannot be
+   *     written
+   */
+  Catalogue(Database database, Path data, Ids ids) {
+    IndexedStudios studios = new IndexedStudios(database);
+    index = SetupIndex.open(data.resolve(INDEX), studios.identity());
+    follower = Follower.start(index, studios);
+    cataloguing = new Cataloguing(database, follower, ids);
+    kits = new KitKeeping(database, ids);
+    finding = new Finding(database, new Search(index));
+    adapting = new Adapting(database);
+  }
+
+  Cataloguing cataloguing() {
+    return cataloguing;
+  }
+
+  KitKeeping kits() {
+    return kits;
+  }
+
+  Finding finding() {
+    return finding;
+  }
+
+  Adapting adapting() {
+    return adapting;
+  }
+
+  /** Loads the demo's setups and kits, where they are not there yet. */
+  void load(DemoLoader demo, Caller owner) {
+    demo.load(
+        new DemoLoader.Shelf(
+            () -> names(owner), json -> kits.create(owner, DemoStudio.ID, sound(Kit.FORM, json))),
+        new DemoLoader.Shelf(
+            () -> cataloguing.titlesEver(owner, DemoStudio.ID),
+            json -> cataloguing.create(owner, DemoStudio.ID, sound(SetupDocument.FORM, json))));
+  }
+
+  private Set<String> names(Caller owner) {
+    Set<String> names = new HashSet<>();
+    kits.list(owner, DemoStudio.ID).forEach(kit -> names.add(kit.document().name()));
+    return names;
+  }
+
+  private static <T> T sound(Form<T> form, Object json) {
+    return switch (form.read(json)) {
+      case Reading.Sound<T>(T value) -> value;
+      case Reading.Faulty<T> faulty ->
+          throw new IllegalStateException("Faulty seed data: " + faulty.problems());
+    };
+  }
+
+  /** Why a search might miss something now; empty where it does not. */
+  Optional<String> trouble() {
+    return switch (follower.state()) {
+      case FollowerState.Ready ready -> Optional.empty();
+      case FollowerState.Behind behind -> Optional.of("The search index is catching up.");
+      case FollowerState.Rebuilding building ->
+          Optional.of(
+              "The search index is being built: %d of about %d setups."
+                  .formatted(building.done(), building.total()));
+      case FollowerState.Failed failed -> Optional.of("The search index: " + failed.reason());
+    };
+  }
+
+  @Override
+  public void close() {
+    follower.close();
+    index.close();
+  }
+}
