@@ -7,8 +7,6 @@ import io.javalin.compression.Gzip;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.json.JavalinJackson3;
-import io.javalin.util.JavalinBindException;
-import io.javalin.util.JavalinException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -17,7 +15,10 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.LoggerFactory;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.json.JsonMapper;
@@ -72,16 +73,7 @@ public final class HttpServer implements AutoCloseable {
               routes.accept(new RouteList(config.routes));
             });
     List<ServedRoute> served = Door.mustGuardEveryRoute(javalin);
-    try {
-      javalin.start();
-    } catch (JavalinBindException e) {
-      throw new AddressUnusable(place.host(), place.port(), e);
-    } catch (JavalinException e) {
-      if (e.getCause() instanceof IOException) {
-        throw new AddressUnusable(place.host(), place.port(), e);
-      }
-      throw e;
-    }
+    javalin.start();
     return new HttpServer(javalin, served);
   }
 
@@ -126,8 +118,7 @@ public final class HttpServer implements AutoCloseable {
                       inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_ABSENT))
                   .build(),
               true));
-      config.jetty.host = place.host();
-      config.jetty.port = place.port();
+      config.jetty.addConnector(this::listening);
       config.jetty.modifyHttpConfiguration(this::apply);
       config.jetty.modifyServer(this::apply);
       config.jetty.modifyServletContextHandler(
@@ -166,7 +157,23 @@ public final class HttpServer implements AutoCloseable {
       http.setIdleTimeout(IDLE_MILLIS);
     }
 
+    /** Takes the address before anything starts, so that a taken one is told by us alone. */
+    private ServerConnector listening(Server server, HttpConfiguration http) {
+      ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+      connector.setHost(place.host());
+      connector.setPort(place.port());
+      connector.setIdleTimeout(IDLE_MILLIS);
+      try {
+        connector.open();
+      } catch (IOException e) {
+        throw new AddressUnusable(place.host(), place.port(), e);
+      }
+      return connector;
+    }
+
     private void apply(Server server) {
+      // Waits, when the server stops, for the requests that are being answered.
+      server.insertHandler(new GracefulHandler());
       server.setErrorHandler(brokenRequests());
       server.setStopTimeout(STOP_MILLIS);
     }

@@ -13,6 +13,7 @@ import java.security.SecureRandom;
 import java.util.List;
 import java.util.Optional;
 import lampwright.Visitor;
+import lampwright.web.api.HealthApi;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -51,7 +52,15 @@ class PlantedRoutesTest {
     routes.get("/api/planted/fault", PlantedRoutesTest::fail, Access.ANYONE);
     routes.get("/api/planted/text", PlantedRoutesTest::write, Access.ANYONE);
     routes.get("/planted/fault", PlantedRoutesTest::fail, Access.ANYONE);
+    routes.get("/api/planted/ready", troubled()::ready, Access.ANYONE);
     routes.get("/api/planted/error", PlantedRoutesTest::overflow, Access.ANYONE);
+  }
+
+  private static HealthApi troubled() {
+    return new HealthApi(
+        List.of(
+            new HealthApi.Check("lamp", () -> Optional.of("The lamp is out.")),
+            new HealthApi.Check("oil", Optional::empty)));
   }
 
   private static void read(Context context) {
@@ -152,6 +161,17 @@ class PlantedRoutesTest {
     assertEquals(500, answer.statusCode());
     assertFalse(answer.body().contains("secret"));
     assertEquals("/problems/our-fault", Visitor.object(answer).get("type"));
+  }
+
+  @Test
+  void whatIsNotReadySaysWhy() {
+    HttpResponse<String> answer = visitor.get("/api/planted/ready");
+    assertEquals(503, answer.statusCode());
+    assertTrue(answer.headers().firstValue("Retry-After").isPresent());
+    assertEquals(
+        "{\"status\":\"not_ready\",\"reasons\":[{\"name\":\"lamp\",\"reason\":\"The lamp is"
+            + " out.\"}]}",
+        answer.body());
   }
 
   @Test
