@@ -35,10 +35,7 @@ record Box(double left, double top, double right, double bottom) {
   }
 
   boolean contains(Box other) {
-    return left <= other.left
-        && other.right <= right
-        && top <= other.top
-        && other.bottom <= bottom;
+    return left <= other.left && other.right <= right && top <= other.top && other.bottom <= bottom;
   }
 
   boolean contains(Spot spot) {

@@ -20,6 +20,9 @@ record Extent(double left, double near, double right, double far) {
   /** The ends of a long wall may go this much farther out than what stands before it. */
   private static final double WALL_REACH = 1.5;
 
+  /** The hit mark has at least this much ground round it, less the margin. */
+  private static final double ROUND_HIT_MARK_M = 0.8;
+
   private static final double LEAST_MARGIN_M = 0.55;
   private static final double MARGIN_SHARE = 0.09;
   private static final double LEAST_SIDE_M = 3;
@@ -37,10 +40,10 @@ record Extent(double left, double near, double right, double far) {
    */
   static Extent around(List<Point> places, List<Point> wallEnds) {
     double reach = reach(places);
-    double left = 0;
-    double near = 0;
-    double right = 0;
-    double far = 0;
+    double left = -ROUND_HIT_MARK_M;
+    double near = -ROUND_HIT_MARK_M;
+    double right = ROUND_HIT_MARK_M;
+    double far = ROUND_HIT_MARK_M;
     for (int i = 0; i < places.size() + wallEnds.size(); i++) {
       boolean wall = i >= places.size();
       Point point = wall ? wallEnds.get(i - places.size()) : places.get(i);
@@ -62,8 +65,7 @@ record Extent(double left, double near, double right, double far) {
   /** Walks outward from the hit mark and stops where a wide gap begins. */
   private static double reach(List<Point> places) {
     double reach = ALWAYS_NEAR_M;
-    for (double distance :
-        places.stream().mapToDouble(Extent::fromHitMark).sorted().toArray()) {
+    for (double distance : places.stream().mapToDouble(Extent::fromHitMark).sorted().toArray()) {
       if (distance > FAR_OFF * reach) {
         break;
       }

@@ -53,8 +53,7 @@ record Label(
           case END -> wish.at().x() - width;
         };
     double half = TextSize.line(size) / 2;
-    return new Box(
-        left - AIR, wish.at().y() - half, left + width + AIR, wish.at().y() + half);
+    return new Box(left - AIR, wish.at().y() - half, left + width + AIR, wish.at().y() + half);
   }
 
   /** A label that found its place. */

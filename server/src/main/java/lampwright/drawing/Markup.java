@@ -3,8 +3,8 @@ package lampwright.drawing;
 import lampwright.engine.unit.Bounds;
 
 /**
- * SVG text in the making. Every word and every attribute passes through {@link Svg#escaped}, so that
- * no drawing can let what people wrote become markup.
+ * SVG text in the making. Every word and every attribute passes through {@link Svg#escaped}, so
+ * that no drawing can let what people wrote become markup.
  */
 final class Markup {
 

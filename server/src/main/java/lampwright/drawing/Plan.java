@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.zip.CRC32;
 import lampwright.engine.light.Point;
+import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Metres;
 import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
@@ -33,13 +34,15 @@ public final class Plan {
   /**
    * The plan for a setup's page.
    *
-   * @param id begins the ids of its title and description; letters, digits and hyphens, and no other
-   *     drawing's on the same page
+   * @param id begins the ids of its title and description; letters, digits and hyphens, and no
+   *     other drawing's on the same page
    */
   public static Svg of(SetupDocument setup, Figures figures, String id) {
     if (!id.matches("[A-Za-z][A-Za-z0-9-]*")) {
       throw new IllegalArgumentException(
-          "Id (\"" + id + "\") must be a letter, then letters, digits and hyphens. Maybe \"plan\"?");
+          "Id (\""
+              + id
+              + "\") must be a letter, then letters, digits and hyphens. Maybe \"plan\"?");
     }
     return draw(setup, figures).svg(id);
   }
@@ -47,11 +50,8 @@ public final class Plan {
   /** The plan for a list: the same without ticks, figures and words, about 160 pixels wide. */
   public static Svg small(SetupDocument setup) {
     Drawing drawing =
-        draw(
-            setup,
-            light -> light.place().distanceTo(light.target().at()),
-            Sheet.Format.LIST);
-    return drawing.svg("small-plan-" + fingerprint(drawing.body));
+        draw(setup, light -> light.place().distanceTo(light.target().at()), Sheet.Format.LIST);
+    return drawing.svgWithoutIds();
   }
 
   static Drawing draw(SetupDocument setup, Figures figures) {
@@ -69,7 +69,7 @@ public final class Plan {
     PlanLights lights = new PlanLights(sheet, onPlan);
     Optional<PlanCamera> camera = setup.camera().map(one -> new PlanCamera(sheet, one));
     PlanFrame frame = new PlanFrame(sheet, camera.flatMap(PlanCamera::north));
-    List<Label.Placed> labels = labels(sheet, ground, lights, camera, frame);
+    PlacedLabels labels = new PlacedLabels(format, labels(sheet, ground, lights, camera, frame));
 
     Markup body = new Markup();
     openClipped(body, sheet);
@@ -81,12 +81,13 @@ public final class Plan {
     camera.ifPresent(one -> one.draw(body));
     ground.drawPaths(body);
     ground.drawHitMark(body);
+    labels.drawLeaders(body);
     lights.drawAims(body, ground.subjects());
     lights.drawFaces(body);
     lights.drawFarOff(body);
     ground.drawSubjects(body);
-    new PlacedLabels(format, labels).draw(body);
-    return new Drawing(setup, sheet, lights, labels, body);
+    labels.draw(body);
+    return new Drawing(setup, sheet, lights, labels.labels(), body);
   }
 
   private static Extent extent(SetupDocument setup, List<LightOnPlan> lights) {
@@ -157,43 +158,38 @@ public final class Plan {
 
   /** A plan with its parts, before it has ids. */
   record Drawing(
-      SetupDocument setup,
-      Sheet sheet,
-      PlanLights lights,
-      List<Label.Placed> labels,
-      Markup body) {
+      SetupDocument setup, Sheet sheet, PlanLights lights, List<Label.Placed> labels, Markup body) {
 
+    /** With a title and a description that screen readers are led to. */
     Svg svg(String id) {
-      boolean page = sheet.format() == Sheet.Format.PAGE;
+      return svg(
+          "plan",
+          List.of("aria-labelledby", id + "-title", "aria-describedby", id + "-desc"),
+          new Markup()
+              .words("title", title(), "id", id + "-title")
+              .words("desc", description(), "id", id + "-desc"));
+    }
+
+    /** With a title only and no ids: in a list a copied setup may look the same as another. */
+    Svg svgWithoutIds() {
+      return svg("plan plan-small", List.of(), new Markup().words("title", title()));
+    }
+
+    private Svg svg(String cssClass, List<String> references, Markup words) {
       String width = Markup.number(sheet.width());
       String height = Markup.number(sheet.height());
-      Markup markup =
-          new Markup()
-              .open(
-                  "svg",
-                  "xmlns",
-                  "http://www.w3.org/2000/svg",
-                  "class",
-                  page ? "plan" : "plan plan-small",
-                  "viewBox",
-                  "0 0 " + width + " " + height,
-                  "width",
-                  width,
-                  "height",
-                  height,
-                  "role",
-                  "img",
-                  "aria-labelledby",
-                  id + "-title",
-                  "aria-describedby",
-                  id + "-desc",
-                  "data-units-per-metre",
-                  Markup.number(sheet.unitsPerMetre()))
-              .words("title", "Plan of " + setup.title(), "id", id + "-title")
-              .words("desc", description(), "id", id + "-desc")
-              .add(body)
-              .close("svg");
-      return Svg.trusted(markup.toString());
+      List<String> attributes =
+          new ArrayList<>(List.of("xmlns", "http://www.w3.org/2000/svg", "class", cssClass));
+      attributes.addAll(List.of("viewBox", "0 0 " + width + " " + height));
+      attributes.addAll(List.of("width", width, "height", height, "role", "img"));
+      attributes.addAll(references);
+      attributes.addAll(List.of("data-units-per-metre", Bounds.rounded(sheet.unitsPerMetre(), 2)));
+      Markup markup = new Markup().open("svg", attributes.toArray(String[]::new));
+      return Svg.trusted(markup.add(words).add(body).close("svg").toString());
+    }
+
+    private String title() {
+      return "Plan of " + setup.title();
     }
 
     private String description() {

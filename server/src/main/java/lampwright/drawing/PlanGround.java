@@ -9,7 +9,9 @@ import lampwright.setup.SetupDocument;
 import lampwright.setup.Subject;
 import lampwright.setup.Surface;
 
-/** What a plan shows on the ground besides lights and camera: surfaces, subjects and their paths. */
+/**
+ * What a plan shows on the ground besides lights and camera: surfaces, subjects and their paths.
+ */
 record PlanGround(Sheet sheet, SetupDocument setup) {
 
   /** Nearer than this, a mark is where the subject already stands. */
@@ -149,8 +151,8 @@ record PlanGround(Sheet sheet, SetupDocument setup) {
             Kind.QUIET_WORDS,
             origin,
             Wishes.around(origin, subject * 2, half),
-            30,
-            subject * 5));
+            LabelPlacer.ONLY_NEARBY,
+            subject * 6));
     return labels;
   }
 

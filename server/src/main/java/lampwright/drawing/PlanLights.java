@@ -35,11 +35,9 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
 
   private void drawWedge(Markup markup, LightOnPlan light) {
     double spread =
-        Math.min(
-            WIDEST_WEDGE_DEG, HalfPeakSpread.of(light.light().modifierOrStandard()).value());
+        Math.min(WIDEST_WEDGE_DEG, HalfPeakSpread.of(light.light().modifierOrStandard()).value());
     double most = sheet.format().longestWedge;
-    double reach =
-        Math.clamp(aim(light).length() * WEDGE_SHARE, most * SHORTEST_WEDGE_SHARE, most);
+    double reach = Math.clamp(aim(light).length() * WEDGE_SHARE, most * SHORTEST_WEDGE_SHARE, most);
     Spot apex = sheet.spot(light.light().place());
     Spot heading = light.heading();
     markup.path(
@@ -78,7 +76,7 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
         continue;
       }
       if (light.isSteep() && light.faceWidthM() > 0) {
-        markup.path("plan-outline", outline(light));
+        markup.path("plan-outline plan-overhead", outline(light));
       } else {
         markup.path("plan-light", new Strokes().line(face(light)));
       }
@@ -190,8 +188,7 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
   }
 
   private Segment aim(LightOnPlan light) {
-    return new Segment(
-        sheet.spot(light.light().place()), sheet.spot(light.light().target().at()));
+    return new Segment(sheet.spot(light.light().place()), sheet.spot(light.light().target().at()));
   }
 
   private Segment aim(LightOnPlan light, List<Spot> subjects) {

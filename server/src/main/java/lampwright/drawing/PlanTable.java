@@ -17,8 +17,8 @@ import lampwright.setup.Surface;
 import lampwright.setup.figures.Figures;
 
 /**
- * What a plan shows, as rows: the lights in build order, then camera, subjects with their marks, and
- * surfaces.
+ * What a plan shows, as rows: the lights in build order, then camera, subjects with their marks,
+ * and surfaces.
  */
 public record PlanTable(List<Row> rows) {
 
@@ -85,7 +85,13 @@ public record PlanTable(List<Row> rows) {
     setup.camera().flatMap(PlanTable::camera).ifPresent(rows::add);
     for (Subject subject : setup.subjects()) {
       rows.add(
-          row(Optional.empty(), subject.name(), facing(subject), subject.place(), "", setup.camera()));
+          row(
+              Optional.empty(),
+              subject.name(),
+              facing(subject),
+              subject.place(),
+              "",
+              setup.camera()));
       for (Subject.Mark mark : subject.path()) {
         String what = mark.name() + " (mark)";
         String cue = mark.cue().orElse("");
@@ -98,8 +104,7 @@ public record PlanTable(List<Row> rows) {
       String name = surface.name();
       rows.add(
           row(Optional.empty(), name + ", one end", height, surface.from(), "", setup.camera()));
-      rows.add(
-          row(Optional.empty(), name + ", other end", "", surface.to(), "", setup.camera()));
+      rows.add(row(Optional.empty(), name + ", other end", "", surface.to(), "", setup.camera()));
     }
     return new PlanTable(rows);
   }

@@ -35,10 +35,8 @@ final class Wishes {
       wishes.add(new Wish(new Spot(spot.x() + slant, below), Side.START, cost + 2));
       wishes.add(new Wish(new Spot(spot.x() - slant, above), Side.END, cost + 4));
       wishes.add(new Wish(new Spot(spot.x() - slant, below), Side.END, cost + 5));
-      wishes.add(
-          new Wish(new Spot(spot.x(), spot.y() - off - halfLine), Side.MIDDLE, cost + 4));
-      wishes.add(
-          new Wish(new Spot(spot.x(), spot.y() + off + halfLine), Side.MIDDLE, cost + 5));
+      wishes.add(new Wish(new Spot(spot.x(), spot.y() - off - halfLine), Side.MIDDLE, cost + 4));
+      wishes.add(new Wish(new Spot(spot.x(), spot.y() + off + halfLine), Side.MIDDLE, cost + 5));
     }
     return wishes;
   }

@@ -1,24 +1,23 @@
 package lampwright.drawing;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.figures.FiguresComputation;
 
-/** Drawings made by hand, for previews of pages only. */
+/** Drawings of an invented setup with five lights, for previews of pages. */
 public final class PreviewDrawings {
+
+  private static final int LIGHTS = 5;
 
   private PreviewDrawings() {}
 
-  /** A plan of an invented setup with five lights. */
+  /** The plan as it stands on a setup's page. */
   public static Svg plan() {
-    try (InputStream in = PreviewDrawings.class.getResourceAsStream("preview-plan.svg")) {
-      if (in == null) {
-        throw new IllegalStateException("preview-plan.svg is missing from the test resources");
-      }
-      return Svg.trusted(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    SetupDocument setup = InventedSetups.round(LIGHTS);
+    return Plan.of(setup, FiguresComputation.of(setup));
+  }
+
+  /** The plan as it stands beside a hit. */
+  public static Svg smallPlan() {
+    return Plan.small(InventedSetups.round(LIGHTS));
   }
 }
