@@ -31,7 +31,7 @@ final class LabelPlacer {
 
   LabelPlacer(Sheet sheet) {
     this.format = sheet.format();
-    this.frame = sheet.frame().grown(-4);
+    this.frame = sheet.frame().grown(-format.gap);
   }
 
   /** Nothing may stand here. */
@@ -92,7 +92,7 @@ final class LabelPlacer {
   }
 
   private boolean isFree(Box box) {
-    Box stroke = box.grown(4);
+    Box stroke = box.grown(format.gap);
     return frame.contains(box)
         && taken.stream().noneMatch(box::overlaps)
         && strokes.stream().noneMatch(stroke::touches);

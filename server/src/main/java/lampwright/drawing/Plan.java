@@ -64,7 +64,7 @@ public final class Plan {
     for (Light light : setup.lightsInBuildOrder()) {
       onPlan.add(LightOnPlan.of(onPlan.size() + 1, light, distance.apply(light)));
     }
-    Sheet sheet = new Sheet(format, extent(setup, onPlan));
+    Sheet sheet = new Sheet(format, extent(setup, onPlan, format));
     PlanGround ground = new PlanGround(sheet, setup);
     PlanLights lights = new PlanLights(sheet, onPlan);
     Optional<PlanCamera> camera = setup.camera().map(one -> new PlanCamera(sheet, one));
@@ -90,7 +90,8 @@ public final class Plan {
     return new Drawing(setup, sheet, lights, labels.labels(), body);
   }
 
-  private static Extent extent(SetupDocument setup, List<LightOnPlan> lights) {
+  private static Extent extent(
+      SetupDocument setup, List<LightOnPlan> lights, Sheet.Format format) {
     List<Point> places = new ArrayList<>();
     lights.forEach(light -> places.add(light.light().place()));
     for (Subject subject : setup.subjects()) {
@@ -105,7 +106,7 @@ public final class Plan {
       ends.add(surface.from());
       ends.add(surface.to());
     }
-    return Extent.around(places, ends);
+    return Extent.around(places, ends, format.groundShare);
   }
 
   private static List<Label.Placed> labels(

@@ -150,7 +150,7 @@ record PlanGround(Sheet sheet, SetupDocument setup) {
             "hit mark",
             Kind.QUIET_WORDS,
             origin,
-            Wishes.around(origin, subject * 2, half),
+            Wishes.around(origin, subject * 2.4, half),
             LabelPlacer.ONLY_NEARBY,
             subject * 6));
     return labels;

@@ -16,6 +16,12 @@ public final class PreviewDrawings {
     return Plan.of(setup, FiguresComputation.of(setup));
   }
 
+  /** The same as rows. */
+  public static PlanTable planTable() {
+    SetupDocument setup = InventedSetups.round(LIGHTS);
+    return PlanTable.of(setup, FiguresComputation.of(setup));
+  }
+
   /** The plan as it stands beside a hit. */
   public static Svg smallPlan() {
     return Plan.small(InventedSetups.round(LIGHTS));

@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import java.util.List;
+import lampwright.drawing.PlanTable;
 import lampwright.drawing.Svg;
 
 /**
@@ -13,6 +14,17 @@ public record PlanView(Svg drawing, List<Place> places) {
 
   public PlanView {
     places = List.copyOf(places);
+  }
+
+  /** A drawing beside the rows that say the same. */
+  public static PlanView of(Svg drawing, PlanTable table) {
+    return new PlanView(
+        drawing,
+        table.rows().stream()
+            .map(
+                row ->
+                    new Place(row.numbered(), row.across(), row.away(), row.height(), row.note()))
+            .toList());
   }
 
   /**
