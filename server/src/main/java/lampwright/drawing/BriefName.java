@@ -9,6 +9,9 @@ final class BriefName {
 
   private static final int LONGEST = 24;
 
+  /** Words that a name cannot well end with. */
+  private static final String LOOSE_END = "( (a|an|the|of|on|in|with|and|at|to|for))+$";
+
   private BriefName() {}
 
   static String of(String name) {
@@ -22,6 +25,7 @@ final class BriefName {
     }
     String cut = line.substring(0, line.offsetByCodePoints(0, LONGEST - 1));
     int space = cut.lastIndexOf(' ');
-    return (space > LONGEST / 2 ? cut.substring(0, space) : cut).strip() + "…";
+    String whole = space > LONGEST / 2 ? cut.substring(0, space) : cut;
+    return whole.replaceAll(LOOSE_END, "").strip() + "…";
   }
 }

@@ -20,8 +20,10 @@ record Extent(double left, double near, double right, double far) {
   /** The ends of a long wall may go this much farther out than what stands before it. */
   private static final double WALL_REACH = 1.5;
 
+  /** The hit mark has at least this much ground round it, less the margin. */
+  private static final double ROUND_HIT_MARK_M = 0.8;
+
   private static final double LEAST_MARGIN_M = 0.55;
-  private static final double MARGIN_SHARE = 0.09;
   private static final double LEAST_SIDE_M = 3;
 
   /** Height by width; beyond these a drawing is a strip that no page has room for. */
@@ -34,13 +36,14 @@ record Extent(double left, double near, double right, double far) {
    *
    * @param places what must be seen, with the hit mark among it or not
    * @param wallEnds what should be seen if it is not much farther out
+   * @param marginShare ground left free round them, as a share of the longer side
    */
-  static Extent around(List<Point> places, List<Point> wallEnds) {
+  static Extent around(List<Point> places, List<Point> wallEnds, double marginShare) {
     double reach = reach(places);
-    double left = 0;
-    double near = 0;
-    double right = 0;
-    double far = 0;
+    double left = -ROUND_HIT_MARK_M;
+    double near = -ROUND_HIT_MARK_M;
+    double right = ROUND_HIT_MARK_M;
+    double far = ROUND_HIT_MARK_M;
     for (int i = 0; i < places.size() + wallEnds.size(); i++) {
       boolean wall = i >= places.size();
       Point point = wall ? wallEnds.get(i - places.size()) : places.get(i);
@@ -51,7 +54,7 @@ record Extent(double left, double near, double right, double far) {
         far = Math.max(far, point.y());
       }
     }
-    double margin = Math.max(LEAST_MARGIN_M, MARGIN_SHARE * Math.max(right - left, far - near));
+    double margin = Math.max(LEAST_MARGIN_M, marginShare * Math.max(right - left, far - near));
     return new Extent(left - margin, near - margin, right + margin, far + margin).readable();
   }
 

@@ -51,6 +51,6 @@ record FarOff(Sheet sheet, Spot tip, Spot way, double metres) {
     String words = (name.isEmpty() ? "" : name + ", ") + Lengths.onDrawing(metres) + " off";
     double half = TextSize.line(sheet.format().words) / 2;
     return new Label(
-        words, Kind.WORDS, tip, Wishes.around(tail(), size() * 0.7, half), 75, size() * 3.5);
+        words, Kind.WORDS, tip, Wishes.around(tail(), size() * 0.7, half), 92, size() * 3.5);
   }
 }

@@ -18,6 +18,9 @@ final class LabelPlacer {
   /** Side of the grid that is searched when no wish is free. */
   private static final double GRID = 12;
 
+  /** What matters no more than this stands near by or not at all. */
+  static final int ONLY_NEARBY = 30;
+
   private final Sheet.Format format;
   private final Box frame;
   private final List<Box> taken = new ArrayList<>();
@@ -28,7 +31,7 @@ final class LabelPlacer {
 
   LabelPlacer(Sheet sheet) {
     this.format = sheet.format();
-    this.frame = sheet.frame().grown(-4);
+    this.frame = sheet.frame().grown(-format.gap);
   }
 
   /** Nothing may stand here. */
@@ -67,7 +70,9 @@ final class LabelPlacer {
 
   private Optional<Placed> best(Label label) {
     Optional<Placed> wished = cheapest(label, label.wishes());
-    return wished.isPresent() ? wished : cheapest(label, anywhere(label));
+    return wished.isPresent() || label.importance() <= ONLY_NEARBY
+        ? wished
+        : cheapest(label, anywhere(label));
   }
 
   private Optional<Placed> cheapest(Label label, List<Wish> wishes) {
@@ -87,7 +92,7 @@ final class LabelPlacer {
   }
 
   private boolean isFree(Box box) {
-    Box stroke = box.grown(4);
+    Box stroke = box.grown(format.gap);
     return frame.contains(box)
         && taken.stream().noneMatch(box::overlaps)
         && strokes.stream().noneMatch(stroke::touches);

@@ -6,7 +6,8 @@ import lampwright.drawing.Label.Kind;
 /** Labels in their places, written over everything else. */
 record PlacedLabels(Sheet.Format format, List<Label.Placed> labels) {
 
-  void draw(Markup markup) {
+  /** Drawn before what they lead from, which then hides their beginnings. */
+  void drawLeaders(Markup markup) {
     Strokes leaders = new Strokes();
     for (Label.Placed placed : labels) {
       if (placed.isFar()) {
@@ -14,6 +15,9 @@ record PlacedLabels(Sheet.Format format, List<Label.Placed> labels) {
       }
     }
     markup.path("plan-leader", leaders);
+  }
+
+  void draw(Markup markup) {
     for (Label.Placed placed : labels) {
       Label label = placed.label();
       Spot at = placed.wish().at();

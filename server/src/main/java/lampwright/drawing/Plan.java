@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.zip.CRC32;
 import lampwright.engine.light.Point;
+import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Metres;
 import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
@@ -50,7 +51,7 @@ public final class Plan {
   public static Svg small(SetupDocument setup) {
     Drawing drawing =
         draw(setup, light -> light.place().distanceTo(light.target().at()), Sheet.Format.LIST);
-    return drawing.svg("small-plan-" + fingerprint(drawing.body));
+    return drawing.svgWithoutIds();
   }
 
   static Drawing draw(SetupDocument setup, Figures figures) {
@@ -63,12 +64,12 @@ public final class Plan {
     for (Light light : setup.lightsInBuildOrder()) {
       onPlan.add(LightOnPlan.of(onPlan.size() + 1, light, distance.apply(light)));
     }
-    Sheet sheet = new Sheet(format, extent(setup, onPlan));
+    Sheet sheet = new Sheet(format, extent(setup, onPlan, format));
     PlanGround ground = new PlanGround(sheet, setup);
     PlanLights lights = new PlanLights(sheet, onPlan);
     Optional<PlanCamera> camera = setup.camera().map(one -> new PlanCamera(sheet, one));
     PlanFrame frame = new PlanFrame(sheet, camera.flatMap(PlanCamera::north));
-    List<Label.Placed> labels = labels(sheet, ground, lights, camera, frame);
+    PlacedLabels labels = new PlacedLabels(format, labels(sheet, ground, lights, camera, frame));
 
     Markup body = new Markup();
     openClipped(body, sheet);
@@ -80,15 +81,16 @@ public final class Plan {
     camera.ifPresent(one -> one.draw(body));
     ground.drawPaths(body);
     ground.drawHitMark(body);
+    labels.drawLeaders(body);
     lights.drawAims(body, ground.subjects());
     lights.drawFaces(body);
     lights.drawFarOff(body);
     ground.drawSubjects(body);
-    new PlacedLabels(format, labels).draw(body);
-    return new Drawing(setup, sheet, lights, labels, body);
+    labels.draw(body);
+    return new Drawing(setup, sheet, lights, labels.labels(), body);
   }
 
-  private static Extent extent(SetupDocument setup, List<LightOnPlan> lights) {
+  private static Extent extent(SetupDocument setup, List<LightOnPlan> lights, Sheet.Format format) {
     List<Point> places = new ArrayList<>();
     lights.forEach(light -> places.add(light.light().place()));
     for (Subject subject : setup.subjects()) {
@@ -103,7 +105,7 @@ public final class Plan {
       ends.add(surface.from());
       ends.add(surface.to());
     }
-    return Extent.around(places, ends);
+    return Extent.around(places, ends, format.groundShare);
   }
 
   private static List<Label.Placed> labels(
@@ -158,37 +160,36 @@ public final class Plan {
   record Drawing(
       SetupDocument setup, Sheet sheet, PlanLights lights, List<Label.Placed> labels, Markup body) {
 
+    /** With a title and a description that screen readers are led to. */
     Svg svg(String id) {
-      boolean page = sheet.format() == Sheet.Format.PAGE;
+      return svg(
+          "plan",
+          List.of("aria-labelledby", id + "-title", "aria-describedby", id + "-desc"),
+          new Markup()
+              .words("title", title(), "id", id + "-title")
+              .words("desc", description(), "id", id + "-desc"));
+    }
+
+    /** With a title only and no ids: in a list a copied setup may look the same as another. */
+    Svg svgWithoutIds() {
+      return svg("plan plan-small", List.of(), new Markup().words("title", title()));
+    }
+
+    private Svg svg(String cssClass, List<String> references, Markup words) {
       String width = Markup.number(sheet.width());
       String height = Markup.number(sheet.height());
-      Markup markup =
-          new Markup()
-              .open(
-                  "svg",
-                  "xmlns",
-                  "http://www.w3.org/2000/svg",
-                  "class",
-                  page ? "plan" : "plan plan-small",
-                  "viewBox",
-                  "0 0 " + width + " " + height,
-                  "width",
-                  width,
-                  "height",
-                  height,
-                  "role",
-                  "img",
-                  "aria-labelledby",
-                  id + "-title",
-                  "aria-describedby",
-                  id + "-desc",
-                  "data-units-per-metre",
-                  Markup.number(sheet.unitsPerMetre()))
-              .words("title", "Plan of " + setup.title(), "id", id + "-title")
-              .words("desc", description(), "id", id + "-desc")
-              .add(body)
-              .close("svg");
-      return Svg.trusted(markup.toString());
+      List<String> attributes =
+          new ArrayList<>(List.of("xmlns", "http://www.w3.org/2000/svg", "class", cssClass));
+      attributes.addAll(List.of("viewBox", "0 0 " + width + " " + height));
+      attributes.addAll(List.of("width", width, "height", height, "role", "img"));
+      attributes.addAll(references);
+      attributes.addAll(List.of("data-units-per-metre", Bounds.rounded(sheet.unitsPerMetre(), 2)));
+      Markup markup = new Markup().open("svg", attributes.toArray(String[]::new));
+      return Svg.trusted(markup.add(words).add(body).close("svg").toString());
+    }
+
+    private String title() {
+      return "Plan of " + setup.title();
     }
 
     private String description() {

@@ -150,9 +150,9 @@ record PlanGround(Sheet sheet, SetupDocument setup) {
             "hit mark",
             Kind.QUIET_WORDS,
             origin,
-            Wishes.around(origin, subject * 2, half),
-            30,
-            subject * 5));
+            Wishes.around(origin, subject * 2.4, half),
+            LabelPlacer.ONLY_NEARBY,
+            subject * 6));
     return labels;
   }
 

@@ -76,7 +76,7 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
         continue;
       }
       if (light.isSteep() && light.faceWidthM() > 0) {
-        markup.path("plan-outline", outline(light));
+        markup.path("plan-outline plan-overhead", outline(light));
       } else {
         markup.path("plan-light", new Strokes().line(face(light)));
       }

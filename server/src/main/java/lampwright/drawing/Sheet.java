@@ -15,15 +15,22 @@ record Sheet(Format format, Extent extent) {
    */
   enum Format {
     /** On a setup's page, about 790 pixels wide or as wide as a phone. */
-    PAGE(790, 50, 16, 16, 40, 21, 19, 16, 14, 112),
+    PAGE(790, 50, 16, 16, 40, 0.09, 4, 21, 19, 16, 14, 112),
     /** In a list, about 160 pixels wide. */
-    LIST(160, 1, 1, 1, 1, 9, 9, 6.5, 4, 30);
+    LIST(160, 1, 1, 1, 1, 0.13, 1, 9, 9, 5.5, 4, 30);
 
     final double width;
     final double leftMargin;
     final double rightMargin;
     final double topMargin;
     final double bottomMargin;
+
+    /** Ground left free round what is shown, as a share of the longer side. */
+    final double groundShare;
+
+    /** Least way between a label and a heavy stroke or the frame. */
+    final double gap;
+
     final double words;
     final double figures;
     final double disc;
@@ -36,6 +43,8 @@ record Sheet(Format format, Extent extent) {
         double rightMargin,
         double topMargin,
         double bottomMargin,
+        double groundShare,
+        double gap,
         double words,
         double figures,
         double disc,
@@ -46,6 +55,8 @@ record Sheet(Format format, Extent extent) {
       this.rightMargin = rightMargin;
       this.topMargin = topMargin;
       this.bottomMargin = bottomMargin;
+      this.groundShare = groundShare;
+      this.gap = gap;
       this.words = words;
       this.figures = figures;
       this.disc = disc;

@@ -1,34 +1,29 @@
 package lampwright.drawing;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.figures.FiguresComputation;
 
-/** Drawings made by hand, for previews of pages only. */
+/** Drawings of an invented setup with five lights, for previews of pages. */
 public final class PreviewDrawings {
+
+  private static final int LIGHTS = 5;
 
   private PreviewDrawings() {}
 
-  /** A plan of an invented setup with five lights. */
+  /** The plan as it stands on a setup's page. */
   public static Svg plan() {
-    return Svg.trusted(read("preview-plan.svg"));
+    SetupDocument setup = InventedSetups.round(LIGHTS);
+    return Plan.of(setup, FiguresComputation.of(setup));
   }
 
-  /** A small plan for a list, the one of this number on the page. */
-  public static Svg smallPlan(int number) {
-    return Svg.trusted(
-        read("preview-small-plan.svg").replace("small-plan-", "small-plan-" + number + "-"));
+  /** The same as rows. */
+  public static PlanTable planTable() {
+    SetupDocument setup = InventedSetups.round(LIGHTS);
+    return PlanTable.of(setup, FiguresComputation.of(setup));
   }
 
-  private static String read(String name) {
-    try (InputStream in = PreviewDrawings.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IllegalStateException(name + " is missing from the test resources");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  /** The plan as it stands beside a hit. */
+  public static Svg smallPlan() {
+    return Plan.small(InventedSetups.round(LIGHTS));
   }
 }

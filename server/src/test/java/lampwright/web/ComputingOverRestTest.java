@@ -8,8 +8,8 @@ import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import lampwright.TestHouse;
+import lampwright.Told;
 import lampwright.Visitor;
 import lampwright.document.Json;
 import org.junit.jupiter.api.BeforeAll;
@@ -31,14 +31,6 @@ class ComputingOverRestTest {
     reader = house.withToken("reader@demo.example");
   }
 
-  private static Map<?, ?> first(Object list) {
-    return (Map<?, ?>) ((List<?>) list).getFirst();
-  }
-
-  private static double number(Map<?, ?> object, String key) {
-    return (Double) Objects.requireNonNull(object.get(key), key);
-  }
-
   /**
    * GN 64 m at 2 m is f/32; three stops down f/11.31, exact marks (definition of the guide number).
    */
@@ -47,12 +39,12 @@ class ComputingOverRestTest {
     HttpResponse<String> answer =
         reader.post(STUDIO + "/figures", Documents.json(Documents.setup("At two metres")));
     assertEquals(200, answer.statusCode(), answer.body());
-    Map<?, ?> light = first(Visitor.object(answer).get("lights"));
-    assertEquals(2, number(light, "distance_m"), 1e-12);
-    Map<?, ?> level = (Map<?, ?>) Objects.requireNonNull(light.get("level"));
-    assertEquals(32 / Math.sqrt(8), number(level, "f_number"), 1e-9);
-    assertEquals("computed", level.get("known"));
-    assertEquals(2, number(level, "from_shooting_stops"), 1e-9);
+    Object light = Told.at(Visitor.object(answer), "lights", 0);
+    assertEquals(2, Told.number(light, "distance_m"), 1e-12);
+    Object level = Told.at(light, "level");
+    assertEquals(32 / Math.sqrt(8), Told.number(level, "f_number"), 1e-9);
+    assertEquals("computed", Told.at(level, "known"));
+    assertEquals(2, Told.number(level, "from_shooting_stops"), 1e-9);
   }
 
   /** f/5.6, 1/125, ISO 100 asks for EV100 12; common practice, no source (TRADE-FACTS). */
@@ -60,18 +52,15 @@ class ComputingOverRestTest {
   void anAmbientOfEvElevenIsOneStopUnderFiveSixAtAHundredAndTwentyFifth() {
     HttpResponse<String> answer =
         reader.post(STUDIO + "/figures", Documents.json(Documents.setup("One stop under")));
-    Map<?, ?> ambient = (Map<?, ?>) Objects.requireNonNull(Visitor.object(answer).get("ambient"));
-    assertEquals(-1, number(ambient, "offset_stops"), 1e-9);
+    assertEquals(-1, Told.number(Visitor.object(answer), "ambient", "offset_stops"), 1e-9);
   }
 
   @Test
   void everyLevelShowsItsWorkingWithTheKeyOfASource() {
     HttpResponse<String> answer =
         reader.post(STUDIO + "/figures", Documents.json(Documents.setup("Explain yourself")));
-    Map<?, ?> light = first(Visitor.object(answer).get("lights"));
-    Map<?, ?> level = (Map<?, ?>) Objects.requireNonNull(light.get("level"));
-    Map<?, ?> working = (Map<?, ?>) Objects.requireNonNull(level.get("working"));
-    assertFalse(((List<?>) Objects.requireNonNull(working.get("parts"))).isEmpty());
+    List<?> parts = Told.list(Visitor.object(answer), "lights", 0, "level", "working", "parts");
+    assertFalse(parts.isEmpty());
     assertTrue(answer.body().contains("\"source\":\"guide-number\""), answer.body());
   }
 
@@ -82,19 +71,16 @@ class ComputingOverRestTest {
     assertTrue(setups.size() >= 8 && kits.size() >= 2);
     Map<String, Integer> outcomes = new HashMap<>();
     for (Object setup : setups) {
-      String path = STUDIO + "/setups/" + ((Map<?, ?>) setup).get("id");
+      String path = STUDIO + "/setups/" + Told.at(setup, "id");
       assertEquals(200, reader.get(path + "/figures").statusCode());
       for (Object kit : kits) {
         HttpResponse<String> answer =
-            reader.post(
-                path + "/adaptations",
-                Json.print(Map.of("kit", Objects.requireNonNull(((Map<?, ?>) kit).get("id")))));
+            reader.post(path + "/adaptations", Json.print(Map.of("kit", Told.at(kit, "id"))));
         assertEquals(200, answer.statusCode(), answer.body());
-        Map<?, ?> best = first(Visitor.object(answer).get("adaptations"));
-        HttpResponse<String> figures =
-            reader.post(STUDIO + "/figures", Json.print(best.get("document")));
+        Object best = Told.at(Visitor.object(answer), "adaptations", 0, "document");
+        HttpResponse<String> figures = reader.post(STUDIO + "/figures", Json.print(best));
         assertEquals(200, figures.statusCode(), "An adaptation is a complete setup");
-        outcomes.merge((String) Visitor.object(answer).get("outcome"), 1, Integer::sum);
+        outcomes.merge(Told.at(Visitor.object(answer), "outcome").toString(), 1, Integer::sum);
       }
     }
     assertEquals(setups.size() * kits.size(), outcomes.values().stream().mapToInt(n -> n).sum());
@@ -104,7 +90,7 @@ class ComputingOverRestTest {
 
   @Test
   void documentsInTheBodyAreAdaptedWithoutBeingKept() {
-    Object before = Visitor.object(reader.get(STUDIO + "/setups")).get("total");
+    double before = Told.number(Visitor.object(reader.get(STUDIO + "/setups")), "total");
     HttpResponse<String> answer =
         reader.post(
             STUDIO + "/adaptations",
@@ -117,13 +103,11 @@ class ComputingOverRestTest {
                     "limits",
                     Map.of("keep_f_number", 5.6))));
     assertEquals(200, answer.statusCode(), answer.body());
-    Map<?, ?> best = first(Visitor.object(answer).get("adaptations"));
-    Map<?, ?> light = first(best.get("lights"));
-    Map<?, ?> made = (Map<?, ?>) Objects.requireNonNull(light.get("made"));
+    Object made = Told.at(Visitor.object(answer), "adaptations", 0, "lights", 0, "made");
     // A guide number of 45 is 1.016 stops below 64; one stop less power makes up for it.
-    assertEquals("200 W·s battery head", made.get("head"));
-    assertEquals(2, number(made, "stops_down"), 1e-9);
-    assertEquals(before, Visitor.object(reader.get(STUDIO + "/setups")).get("total"));
+    assertEquals("200 W·s battery head", Told.at(made, "head"));
+    assertEquals(2, Told.number(made, "stops_down"), 1e-9);
+    assertEquals(before, Told.number(Visitor.object(reader.get(STUDIO + "/setups")), "total"));
   }
 
   @Test
@@ -153,7 +137,7 @@ class ComputingOverRestTest {
   @Test
   void aKitThatIsNotThereIsPointedAt() {
     List<?> setups = Visitor.items(reader.get(STUDIO + "/setups?limit=1"));
-    String path = STUDIO + "/setups/" + ((Map<?, ?>) setups.getFirst()).get("id");
+    String path = STUDIO + "/setups/" + Told.at(setups, 0, "id");
     HttpResponse<String> answer =
         reader.post(path + "/adaptations", "{\"kit\":\"zzzz9zzzz9zzzz9z\"}");
     assertEquals(422, answer.statusCode());

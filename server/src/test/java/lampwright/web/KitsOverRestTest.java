@@ -7,6 +7,7 @@ import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
 import lampwright.TestHouse;
+import lampwright.Told;
 import lampwright.Visitor;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -49,7 +50,7 @@ class KitsOverRestTest {
   void theListNamesEachKitWithItsHeads() {
     List<?> kits = Visitor.items(author.get(KITS));
     assertTrue(kits.size() >= 2);
-    assertTrue(kits.stream().allMatch(kit -> ((Double) ((Map<?, ?>) kit).get("heads")) >= 1));
+    assertTrue(kits.stream().allMatch(kit -> Told.number(kit, "heads") >= 1));
   }
 
   @Test

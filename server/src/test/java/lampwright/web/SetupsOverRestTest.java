@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import lampwright.TestHouse;
+import lampwright.Told;
 import lampwright.Visitor;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -53,8 +54,8 @@ class SetupsOverRestTest {
     HttpResponse<String> read = author.get(answer.headers().firstValue("Location").orElseThrow());
     assertEquals(200, read.statusCode());
     assertEquals("\"1\"", read.headers().firstValue("ETag").orElseThrow());
-    assertEquals("1/125", at(Visitor.object(read), "document", "exposure", "time"));
-    assertEquals(5.6, at(Visitor.object(read), "document", "exposure", "f_number"));
+    assertEquals("1/125", Told.at(Visitor.object(read), "document", "exposure", "time"));
+    assertEquals(5.6, Told.at(Visitor.object(read), "document", "exposure", "f_number"));
     assertEquals(Visitor.object(answer), Visitor.object(read));
   }
 
@@ -63,7 +64,7 @@ class SetupsOverRestTest {
     created("Zephyrine at the turnstile");
     List<?> items = Visitor.items(author.get(SETUPS + "?q=zephyrine"));
     assertEquals(1, items.size());
-    assertEquals("Zephyrine at the turnstile", ((Map<?, ?>) items.getFirst()).get("title"));
+    assertEquals("Zephyrine at the turnstile", Told.at(items, 0, "title"));
   }
 
   @Test
@@ -111,12 +112,12 @@ class SetupsOverRestTest {
     for (int i = 0; i < 7; i++) {
       created("Numbered print " + i);
     }
-    long total = ((Double) Visitor.object(author.get(SETUPS)).get("total")).longValue();
+    double total = Told.number(Visitor.object(author.get(SETUPS)), "total");
     Set<Object> seen = new LinkedHashSet<>();
     String next = SETUPS + "?limit=3";
     while (!next.isEmpty()) {
       HttpResponse<String> page = author.get(next);
-      Visitor.items(page).forEach(item -> assertTrue(seen.add(((Map<?, ?>) item).get("id"))));
+      Visitor.items(page).forEach(item -> assertTrue(seen.add(Told.at(item, "id"))));
       next =
           page.headers()
               .firstValue("Link")
@@ -215,17 +216,17 @@ class SetupsOverRestTest {
   @MethodSource("wrongDocuments")
   void aWrongDocumentIsAnsweredWithAPointerAndChangesNothing(
       Map<String, Object> document, String pointer) {
-    Object before = Visitor.object(author.get(SETUPS)).get("total");
+    double before = Told.number(Visitor.object(author.get(SETUPS)), "total");
     HttpResponse<String> answer = create(document);
     assertEquals(422, answer.statusCode(), answer.body());
     assertEquals(
         "application/problem+json",
         answer.headers().firstValue("Content-Type").orElseThrow().replaceAll(";.*", ""));
-    List<?> errors = (List<?>) Visitor.object(answer).get("errors");
+    List<?> errors = Told.list(Visitor.object(answer), "errors");
     assertTrue(
-        errors.stream().anyMatch(error -> pointer.equals(((Map<?, ?>) error).get("pointer"))),
+        errors.stream().anyMatch(error -> pointer.equals(Told.at(error, "pointer"))),
         answer.body());
-    assertEquals(before, Visitor.object(author.get(SETUPS)).get("total"));
+    assertEquals(before, Told.number(Visitor.object(author.get(SETUPS)), "total"));
   }
 
   @Test
@@ -261,13 +262,5 @@ class SetupsOverRestTest {
   @Test
   void twoSetupsHaveDifferentIds() {
     assertNotEquals(created("One of two"), created("Two of two"));
-  }
-
-  private static Object at(Object json, String... path) {
-    Object found = json;
-    for (String key : path) {
-      found = java.util.Objects.requireNonNull(((Map<?, ?>) found).get(key), key);
-    }
-    return found;
   }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import lampwright.drawing.Plan;
+import lampwright.drawing.PlanTable;
 import lampwright.drawing.StopRuler;
 import lampwright.drawing.Svg;
 import lampwright.engine.unit.Stops;
@@ -75,13 +77,19 @@ final class AdaptedView {
         enough,
         SetupFigures.strip(adaptation.document().exposure(), adaptation.figures()),
         alternatives(address, shown),
-        Optional.of(SetupPlan.of(adaptation.document(), adaptation.figures())),
+        Optional.of(plan(adaptation)),
         lights(adaptation),
         AdaptedCamera.settings(setup, adaptation),
         adaptation.losses(),
         shortfalls(Optional.of(adaptation)),
         Cautions.of(adaptation.document()),
         kits);
+  }
+
+  private static PlanView plan(Adaptation adaptation) {
+    return PlanView.of(
+        Plan.of(adaptation.document(), adaptation.figures()),
+        PlanTable.of(adaptation.document(), adaptation.figures()));
   }
 
   private String verdict(Adaptation adaptation) {

@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import java.util.List;
+import lampwright.drawing.PlanTable;
 import lampwright.drawing.Svg;
 
 /**
@@ -19,6 +20,17 @@ public record PlanView(Svg drawing, String lengths, List<Place> places) {
   /** A plan in metres. */
   public PlanView(Svg drawing, List<Place> places) {
     this(drawing, "Metres", places);
+  }
+
+  /** A drawing beside the rows that say the same. */
+  public static PlanView of(Svg drawing, PlanTable table) {
+    return new PlanView(
+        drawing,
+        table.rows().stream()
+            .map(
+                row ->
+                    new Place(row.numbered(), row.across(), row.away(), row.height(), row.note()))
+            .toList());
   }
 
   /**

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lampwright.drawing.Plan;
+import lampwright.drawing.PlanTable;
 import lampwright.drawing.StopRuler;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.Ambient;
@@ -58,7 +60,7 @@ final class SetupView {
         setup.intent().orElse(""),
         moods(setup, findPath),
         SetupFigures.strip(setup.exposure(), figures),
-        Optional.of(SetupPlan.of(setup, figures)),
+        Optional.of(PlanView.of(Plan.of(setup, figures), PlanTable.of(setup, figures))),
         lights(),
         "Off the model",
         buildOrder(),

@@ -52,7 +52,7 @@ final class FindPreviews {
                 List.of(word, "slow", "quiet", "patient"),
                 List.of("“" + word + "” stands in its intent"),
                 figures("f/5.6", "1/8000", "102400", "−10.3"),
-                Optional.of(PreviewDrawings.smallPlan(1)))),
+                Optional.of(PreviewDrawings.smallPlan()))),
         "1 setup",
         Optional.empty());
   }
@@ -109,7 +109,7 @@ final class FindPreviews {
             List.of("lonely", "cold", "last light"),
             reasons,
             figures("f/5.6", "1/125", "100", "−1.3"),
-            Optional.of(PreviewDrawings.smallPlan(2))),
+            Optional.of(PreviewDrawings.smallPlan())),
         new Hit(
             "Gravel, two runners",
             "/demo/setups/m2",
@@ -118,7 +118,7 @@ final class FindPreviews {
             List.of("cold", "restless"),
             reasons.stream().skip(1).toList(),
             figures("f/11", "1/250", "200", "−2.0"),
-            Optional.of(PreviewDrawings.smallPlan(3))),
+            Optional.of(PreviewDrawings.smallPlan())),
         new Hit(
             "Hands of the net mender",
             "/demo/setups/n4",

@@ -145,16 +145,6 @@ final class PagePreviews {
   }
 
   static PlanView plan() {
-    return new PlanView(
-        PreviewDrawings.plan(),
-        "Metres",
-        List.of(
-            new PlanView.Place("hit mark", "0.0 m", "0.0 m", "0.0 m", "subject faces the camera"),
-            new PlanView.Place("1 Key", "−2.8 m", "−2.2 m", "2.3 m", "hit mark, 3.6 m"),
-            new PlanView.Place("2 Fill", "2.0 m", "−3.2 m", "1.9 m", "hit mark, 3.8 m"),
-            new PlanView.Place("3 Rim", "3.4 m", "2.2 m", "2.6 m", "hit mark, 4.1 m"),
-            new PlanView.Place("4 Background", "−3.8 m", "3.1 m", "0.4 m", "wall, 2.7 m"),
-            new PlanView.Place("5 Accent", "1.2 m", "3.2 m", "0.3 m", "wall, 1.4 m"),
-            new PlanView.Place("camera", "0.0 m", "−4.0 m", "1.2 m", "hit mark, 4.0 m")));
+    return PlanView.of(PreviewDrawings.plan(), PreviewDrawings.planTable());
   }
 }
