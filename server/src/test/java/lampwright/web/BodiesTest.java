@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.SocketException;
 import java.net.http.HttpRequest.BodyPublishers;
@@ -112,7 +113,7 @@ class BodiesTest {
 
   /** Sends up to 50 MB, and stops when the server will not have more. */
   private static void assertRefusedEarly(String length, String chunk) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", house.port())) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), house.port())) {
       socket.setSoTimeout(20_000);
       OutputStream out = socket.getOutputStream();
       out.write(

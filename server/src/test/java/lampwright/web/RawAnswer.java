@@ -2,6 +2,7 @@ package lampwright.web;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 
@@ -17,7 +18,7 @@ record RawAnswer(int status, String head, String body) {
   }
 
   static RawAnswer to(int port, String start, String host) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", port)) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
       socket.setSoTimeout(PATIENCE_MILLIS);
       String request = start + "Host: " + host + "\r\nConnection: close\r\n\r\n";
       socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));

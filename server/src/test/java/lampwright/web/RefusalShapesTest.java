@@ -107,7 +107,7 @@ class RefusalShapesTest {
     }
     Map<?, ?> problem = Visitor.object(answer);
     return problem.keySet().containsAll(List.of("type", "title", "status", "detail", "instance"))
-        && problem.get("status").equals((double) answer.statusCode());
+        && Double.valueOf(answer.statusCode()).equals(problem.get("status"));
   }
 
   @Test

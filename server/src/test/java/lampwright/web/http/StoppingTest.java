@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.ConnectException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpResponse;
@@ -68,7 +69,7 @@ class StoppingTest {
   private static void awaitRefused(int port) throws IOException {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(2);
     while (System.nanoTime() < end) {
-      try (Socket socket = new Socket("127.0.0.1", port)) {
+      try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
         assertTrue(socket.isConnected());
       } catch (ConnectException e) {
         return;
