@@ -1,0 +1,120 @@
+package lampwright.tasks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.password4j.Argon2Function;
+import com.password4j.types.Argon2;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
+import lampwright.people.Membership;
+import lampwright.people.PersonId;
+import lampwright.people.Role;
+import lampwright.store.Members;
+import lampwright.store.People;
+import lampwright.store.TestDatabase;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+
+class SessionsAndDemoTest {
+
+  private static final AtomicReference<Instant> TIME =
+      new AtomicReference<>(Instant.parse("2031-03-01T20:00:00Z"));
+  private static final InstantSource SOURCE = TIME::get;
+  private static final Clock CLOCK = SOURCE.withZone(ZoneOffset.UTC);
+
+  @RegisterExtension static final TestDatabase database = new TestDatabase(CLOCK);
+
+  private final Passwords passwords = new Passwords();
+  private final DemoStudio demo = new DemoStudio(database.open(), database.ids(), passwords);
+  private final SigningIn signingIn =
+      new SigningIn(
+          database.open(),
+          database.ids(),
+          passwords,
+          new FailedSignIns(CLOCK),
+          new Closed(Set.of()));
+
+  @Test
+  void aSessionLastsWhileItIsUsedAndSixtyDaysAtMost() {
+    demo.ensure("Tidewrack", "first password");
+    String used = signIn("owner@demo.example", "first password");
+    String idle = signIn("owner@demo.example", "first password");
+    for (int days = 0; days < 52; days += 13) {
+      assertTrue(signingIn.find(used).isPresent(), days + " days");
+      TIME.updateAndGet(now -> now.plus(Duration.ofDays(13)));
+    }
+    assertTrue(signingIn.find(used).isPresent());
+    assertTrue(signingIn.find(idle).isEmpty());
+    TIME.updateAndGet(now -> now.plus(Duration.ofDays(8)));
+    assertTrue(signingIn.find(used).isEmpty());
+  }
+
+  @Test
+  void theDemoIsTheSameAtEachStartAndFollowsItsPassword() {
+    Caller owner = demo.ensure("Tidewrack", "first password");
+    PersonId crew = signed("crew@demo.example", "first password");
+    database
+        .open()
+        .inStudio(DemoStudio.ID, owner.person().id(), in -> new Members(in).remove(crew));
+    assertEquals(owner, demo.ensure("Tidewrack", "second password"));
+    assertEquals(crew, signed("crew@demo.example", "second password"));
+    assertThrows(Refused.class, () -> signIn("crew@demo.example", "first password"));
+    List<Membership> memberships =
+        database.open().asPerson(crew, in -> new lampwright.store.Studios(in).list());
+    assertEquals(List.of(Role.CREW), memberships.stream().map(Membership::role).toList());
+  }
+
+  @Test
+  void aPasswordUnderOlderParametersIsTakenAndHashedAnew() {
+    Argon2Function older = Argon2Function.getInstance(8 * 1024, 1, 1, 32, Argon2.ID);
+    String hash = older.hash("an older password").getResult();
+    PersonId person = new PersonId(database.ids().next());
+    database
+        .open()
+        .anonymous(in -> new People(in).create(person, "old@light.example", "Old", hash));
+    assertEquals(person, signed("old@light.example", "an older password"));
+    String now =
+        database
+            .open()
+            .anonymous(in -> new People(in).findByEmail("old@light.example").orElseThrow())
+            .passwordHash();
+    assertTrue(now.startsWith("$argon2id$v=19$m=19456,t=2,p=1$"), now);
+    assertEquals(person, signed("old@light.example", "an older password"));
+  }
+
+  @Test
+  void theLoaderLeavesWhatIsThereAlready() {
+    DemoLoader loader = new DemoLoader();
+    assertFalse(loader.studioName().isBlank());
+    List<Object> kits = new ArrayList<>();
+    List<Object> setups = new ArrayList<>();
+    loader.load(
+        new DemoLoader.Shelf(Set::of, kits::add), new DemoLoader.Shelf(Set::of, setups::add));
+    assertTrue(kits.size() >= 3 && setups.size() >= 10, kits.size() + " " + setups.size());
+    String first = String.valueOf(((Map<?, ?>) setups.getFirst()).get("title"));
+    List<Object> again = new ArrayList<>();
+    loader.load(
+        new DemoLoader.Shelf(Set::of, _ -> {}),
+        new DemoLoader.Shelf(() -> Set.of(first), again::add));
+    assertEquals(setups.subList(1, setups.size()), again);
+  }
+
+  private String signIn(String email, String password) {
+    return signingIn.signIn(email, password, "192.0.2.1").token();
+  }
+
+  private PersonId signed(String email, String password) {
+    return signingIn.find(signIn(email, password)).orElseThrow().person().id();
+  }
+}
