@@ -1,0 +1,185 @@
+package lampwright;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaConstructorCall;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Random;
+
+/** The rules of the house, for the packages under one root. */
+final class ArchitectureRules {
+
+  /** Who may use whom: a layer, then the layers that it may use. The front door may use all. */
+  private static final String[][] ARROWS = {
+    {
+      "web",
+      "tasks",
+      "search",
+      "drawing",
+      "learning",
+      "picture",
+      "setup",
+      "gear",
+      "place",
+      "people",
+      "document",
+      "engine"
+    },
+    {
+      "tasks",
+      "store",
+      "search",
+      "drawing",
+      "learning",
+      "picture",
+      "setup",
+      "gear",
+      "place",
+      "people",
+      "document",
+      "engine"
+    },
+    {"store", "schema", "setup", "gear", "place", "people", "document", "engine"},
+    {"search", "setup", "gear", "place", "people", "engine"},
+    {"drawing", "setup", "gear", "place", "engine"},
+    {"learning", "setup", "gear", "place", "people", "document", "engine"},
+    {"picture", "engine"},
+    {"setup", "gear", "place", "people", "document", "engine"},
+    {"gear", "people", "document", "engine"},
+    {"place", "people", "document", "engine"},
+    {"people"},
+    {"document"},
+    {"schema"},
+    {"engine"},
+  };
+
+  private final String root;
+
+  ArchitectureRules(String root) {
+    this.root = root;
+  }
+
+  /** Every rule by its name. */
+  Map<String, ArchRule> all() {
+    Map<String, ArchRule> rules = new LinkedHashMap<>();
+    rules.put("arrowsPointDownward", arrows());
+    rules.put("theEngineIsPlainJava", plainEngine());
+    rules.put("noClockAndNoDiceInWhatIsPure", noClock());
+    rules.put("noUnseededDiceInWhatIsPure", noUnseededDice());
+    rules.put("httpStaysInTheWeb", fence("io.javalin..", "web.."));
+    rules.put("templatesStayInTheWeb", fence("gg.jte..", "web.."));
+    rules.put("sqlStaysInTheStore", fence("org.jooq..", "store..", "schema.."));
+    rules.put("connectionsStayInTheStore", fence("com.zaxxer..", "store.."));
+    rules.put("theIndexStaysInTheSearch", fence("org.apache.lucene..", "search.."));
+    rules.put(
+        "jsonTextStaysInTheDocumentAndTheWeb", fence("tools.jackson..", "document..", "web.."));
+    rules.put("noJunkDrawers", noJunkDrawers());
+    rules.put("noCycles", noCycles());
+    return rules;
+  }
+
+  private ArchRule arrows() {
+    LayeredArchitecture layers =
+        layeredArchitecture().consideringOnlyDependenciesInLayers().withOptionalLayers(true);
+    for (String[] arrow : ARROWS) {
+      layers = layers.layer(arrow[0]).definedBy(root + "." + arrow[0] + "..");
+    }
+    for (String[] arrow : ARROWS) {
+      String[] may = Arrays.copyOfRange(arrow, 1, arrow.length);
+      layers =
+          may.length == 0
+              ? layers.whereLayer(arrow[0]).mayNotAccessAnyLayer()
+              : layers.whereLayer(arrow[0]).mayOnlyAccessLayers(may);
+    }
+    return layers;
+  }
+
+  private ArchRule plainEngine() {
+    return classes()
+        .that()
+        .resideInAPackage(root + ".engine..")
+        .should()
+        .onlyDependOnClassesThat()
+        .resideInAnyPackage(
+            root + ".engine..",
+            "java.lang..",
+            "java.util..",
+            "java.math..",
+            "java.time..",
+            "org.jspecify..");
+  }
+
+  private String[] pure() {
+    return new String[] {
+      root + ".engine..", root + ".gear..", root + ".setup..", root + ".document.."
+    };
+  }
+
+  private ArchRule noClock() {
+    return noClasses()
+        .that()
+        .resideInAnyPackage(pure())
+        .should()
+        .callMethodWhere(target(nameMatching("random|currentTimeMillis|nanoTime")))
+        .orShould()
+        .callMethodWhere(
+            describe(
+                "asks what time it is",
+                call ->
+                    call.getName().equals("now")
+                        && call.getTargetOwner().getPackageName().startsWith("java.time")));
+  }
+
+  private ArchRule noUnseededDice() {
+    return noClasses()
+        .that()
+        .resideInAnyPackage(pure())
+        .should()
+        .callConstructorWhere(
+            describe("makes dice without a seed", ArchitectureRules::isUnseededDice));
+  }
+
+  private static boolean isUnseededDice(JavaConstructorCall call) {
+    return call.getTargetOwner().isEquivalentTo(Random.class)
+        && call.getTarget().getRawParameterTypes().isEmpty();
+  }
+
+  private ArchRule fence(String library, String... homes) {
+    String[] packages = Arrays.stream(homes).map(home -> root + "." + home).toArray(String[]::new);
+    return noClasses()
+        .that()
+        .resideOutsideOfPackages(packages)
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(library);
+  }
+
+  /** Generated tables know their schema and it knows them; that is not ours to change. */
+  private ArchRule noCycles() {
+    String generated = root + ".schema.generated..";
+    return slices()
+        .matching(root + ".(**)")
+        .should()
+        .beFreeOfCycles()
+        .ignoreDependency(resideInAPackage(generated), resideInAPackage(generated));
+  }
+
+  private static ArchRule noJunkDrawers() {
+    return noClasses()
+        .should()
+        .resideInAnyPackage("..util..", "..common..", "..helper..", "..misc..", "..impl..")
+        .orShould()
+        .haveNameMatching(".*(Util|Utils|Helper|Manager|Impl)");
+  }
+}

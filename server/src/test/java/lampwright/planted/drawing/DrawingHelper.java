@@ -1,0 +1,4 @@
+package lampwright.planted.drawing;
+
+/** No name for what has no noun. */
+record DrawingHelper(int number) {}

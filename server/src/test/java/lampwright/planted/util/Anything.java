@@ -1,0 +1,4 @@
+package lampwright.planted.util;
+
+/** No drawer for what has no place. */
+record Anything(int number) {}
