@@ -1,0 +1,160 @@
+package lampwright;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import lampwright.web.Documents;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Kills the server, its PostgreSQL, or both while four writers write, and starts it again. */
+class KilledServerTest {
+
+  private static final String SETUPS = "/api/studios/demo/setups";
+  private static final int WRITERS = 4;
+  private static final int ENOUGH = 24;
+
+  private Path folder = Path.of("");
+
+  @BeforeEach
+  void makeAFolderThatPostgresCanReach() throws IOException {
+    folder =
+        Files.createTempDirectory(
+            "lampwright-killed",
+            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwxr-xr-x")));
+  }
+
+  @AfterEach
+  void takeTheFolderAway() throws IOException {
+    try (Stream<Path> tree = Files.walk(folder)) {
+      for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(path);
+      }
+    }
+  }
+
+  /** What the server has acknowledged: the address of each setup and the word it is found by. */
+  private final Map<String, String> acknowledged = new ConcurrentHashMap<>();
+
+  private static Visitor author(ServerProcess server) {
+    Visitor visitor = new Visitor(server.address());
+    HttpResponse<String> session =
+        visitor.post(
+            "/api/session",
+            "{\"email\":\"author@demo.example\",\"password\":\"four-heads-at-dusk\"}");
+    String cookie = session.headers().firstValue("Set-Cookie").orElseThrow();
+    HttpResponse<String> token =
+        visitor
+            .with("Cookie", cookie.substring(0, cookie.indexOf(';')))
+            .with("X-CSRF-Token", Told.at(Visitor.object(session), "csrf_token").toString())
+            .post("/api/tokens", "{\"name\":\"writer\"}");
+    return visitor.with("Authorization", "Bearer " + Told.at(Visitor.object(token), "token"));
+  }
+
+  /** Writes until the server is gone; counts the latch down with each acknowledged setup. */
+  private Thread writer(Visitor author, String name, CountDownLatch written) {
+    return Thread.ofVirtual()
+        .name(name)
+        .start(
+            () -> {
+              for (int i = 0; ; i++) {
+                // One word, so that a search for it means this setup and no other.
+                String word = "mark" + name + "x" + i;
+                try {
+                  HttpResponse<String> answer =
+                      author.post(SETUPS, Documents.json(Documents.setup("Written " + word)));
+                  if (answer.statusCode() == 201) {
+                    acknowledged.put(answer.headers().firstValue("Location").orElseThrow(), word);
+                    written.countDown();
+                  }
+                } catch (UncheckedIOException gone) {
+                  return;
+                }
+              }
+            });
+  }
+
+  private void writeUntilKilled(ServerProcess server, String round, Killing killing)
+      throws InterruptedException {
+    Visitor author = author(server);
+    CountDownLatch written = new CountDownLatch(ENOUGH);
+    List<Thread> writers = new ArrayList<>();
+    for (int i = 0; i < WRITERS; i++) {
+      writers.add(writer(author, round + "w" + i, written));
+    }
+    assertTrue(written.await(60, TimeUnit.SECONDS), "Too few were written: " + acknowledged.size());
+    killing.kill();
+    for (Thread writer : writers) {
+      assertTrue(writer.join(java.time.Duration.ofSeconds(60)), "A writer does not end");
+    }
+  }
+
+  /** Ends something by force. */
+  private interface Killing {
+    void kill() throws InterruptedException;
+  }
+
+  private void everythingAcknowledgedIsThereAndFound(ServerProcess server) {
+    Visitor author = author(server);
+    untilReady(author);
+    acknowledged.forEach(
+        (location, word) -> {
+          assertEquals(200, author.get(location).statusCode(), location);
+          List<?> found = Visitor.items(author.get(SETUPS + "?q=" + word));
+          assertEquals(
+              1L,
+              found.stream()
+                  .filter(item -> location.endsWith(Told.at(item, "id").toString()))
+                  .count(),
+              word);
+        });
+  }
+
+  private static void untilReady(Visitor visitor) {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+    while (visitor.get("/health/ready").statusCode() != 200) {
+      assertTrue(System.nanoTime() < end, visitor.get("/health/ready").body());
+    }
+  }
+
+  @Test
+  void whatWasAcknowledgedOutlivesTheServerItsDatabaseAndBoth() throws Exception {
+    Path data = folder.resolve("data");
+    Files.createDirectories(data);
+    ServerProcess first = ServerProcess.start(data);
+    writeUntilKilled(first, "a", first::kill);
+
+    ServerProcess second = ServerProcess.start(data);
+    everythingAcknowledgedIsThereAndFound(second);
+    ProcessHandle postgres = second.postgres().orElseThrow();
+    writeUntilKilled(
+        second,
+        "b",
+        () -> {
+          postgres.destroyForcibly();
+          second.kill();
+        });
+
+    try (ServerProcess third = ServerProcess.start(data)) {
+      everythingAcknowledgedIsThereAndFound(third);
+      ProcessHandle last = third.postgres().orElseThrow();
+      assertEquals(0, third.stop(), "Being told to stop is no failure");
+      last.onExit().get(60, TimeUnit.SECONDS);
+    }
+  }
+}

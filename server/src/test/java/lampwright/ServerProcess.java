@@ -1,0 +1,102 @@
+package lampwright;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/** The server as a process of its own with its own PostgreSQL, as a person starts it. */
+final class ServerProcess implements AutoCloseable {
+
+  private static final long PATIENCE_SECONDS = 120;
+  private static final String OPEN = "Lampwright is open at ";
+
+  private final Process process;
+  private final URI address;
+
+  private ServerProcess(Process process, URI address) {
+    this.process = process;
+    this.address = address;
+  }
+
+  /** Starts it on a data folder, with the demo, and waits until it says where it is open. */
+  static ServerProcess start(Path data) throws IOException {
+    List<String> command =
+        List.of(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-cp",
+            System.getProperty(
+                "surefire.test.class.path", System.getProperty("java.class.path", "")),
+            "lampwright.Lampwright");
+    ProcessBuilder builder = new ProcessBuilder(command);
+    builder.environment().keySet().removeIf(key -> key.startsWith(Setting.PREFIX));
+    builder
+        .environment()
+        .putAll(
+            Map.of(
+                "LAMPWRIGHT_DEMO", "true",
+                "LAMPWRIGHT_PORT", "0",
+                "LAMPWRIGHT_DATA", data.toString()));
+    builder.redirectError(data.resolveSibling("server.log").toFile());
+    Process process = builder.start();
+    List<String> said = new ArrayList<>();
+    // The reader lives as long as the process; closing it would break the server's console.
+    BufferedReader console =
+        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+    for (String line = console.readLine(); line != null; line = console.readLine()) {
+      said.add(line);
+      if (line.startsWith(OPEN)) {
+        return new ServerProcess(process, URI.create(line.substring(OPEN.length())));
+      }
+    }
+    throw new IllegalStateException(
+        "The server did not open: " + said + Files.readString(data.resolveSibling("server.log")));
+  }
+
+  URI address() {
+    return address;
+  }
+
+  /** Ends it as kill -9 does, in the middle of whatever it is at. */
+  void kill() throws InterruptedException {
+    process.destroyForcibly();
+    if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+      throw new IllegalStateException("The server cannot be killed.");
+    }
+  }
+
+  /** Its PostgreSQL's first process. */
+  Optional<ProcessHandle> postgres() {
+    try (Stream<ProcessHandle> children = process.descendants()) {
+      return children
+          .filter(child -> child.info().command().filter(c -> c.endsWith("/postgres")).isPresent())
+          .min((one, other) -> Long.compare(one.pid(), other.pid()));
+    }
+  }
+
+  /** Asks it to stop, as a service manager does, and tells its exit code. */
+  int stop() throws InterruptedException {
+    process.destroy();
+    if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+      throw new IllegalStateException("The server does not stop.");
+    }
+    return process.exitValue();
+  }
+
+  @Override
+  public void close() {
+    if (process.isAlive()) {
+      process.destroyForcibly();
+      process.onExit().join();
+    }
+  }
+}
