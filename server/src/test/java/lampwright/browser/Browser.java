@@ -1,0 +1,166 @@
+package lampwright.browser;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.extension.AfterAllCallback;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A real Chromium for one test class; without one on the machine its tests are skipped. */
+final class Browser implements BeforeAllCallback, AfterAllCallback {
+
+  private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+  private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+  private final int width;
+  private final int height;
+  private @Nullable ChromeDriver driver;
+  private @Nullable Path profile;
+
+  private Browser(int width, int height) {
+    this.width = width;
+    this.height = height;
+  }
+
+  static Browser desktop() {
+    return new Browser(1280, 900);
+  }
+
+  static Browser phone() {
+    return new Browser(390, 844);
+  }
+
+  @Override
+  public void beforeAll(ExtensionContext context) throws IOException {
+    assumeTrue(
+        Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER),
+        "No Chromium here: apt-get install chromium chromium-driver");
+    profile = Files.createTempDirectory("lampwright-browser");
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(CHROMIUM.toFile());
+    options.addArguments(
+        List.of(
+            "--headless=new",
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--disable-dev-shm-usage",
+            "--user-data-dir=" + profile));
+    LoggingPreferences logging = new LoggingPreferences();
+    logging.enable(LogType.BROWSER, Level.ALL);
+    options.setCapability("goog:loggingPrefs", logging);
+    ChromeDriverService service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(new File(DRIVER.toString()))
+            .usingAnyFreePort()
+            .withSilent(true)
+            .build();
+    driver = new ChromeDriver(service, options);
+    // The window has a least width; a phone's page does not.
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 600));
+  }
+
+  @Override
+  public void afterAll(ExtensionContext context) throws IOException {
+    if (driver != null) {
+      driver.quit();
+    }
+    if (profile != null) {
+      try (Stream<Path> tree = Files.walk(profile)) {
+        for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
+          Files.deleteIfExists(path);
+        }
+      }
+    }
+  }
+
+  private ChromeDriver driver() {
+    if (driver == null) {
+      throw new IllegalStateException("Register the Browser as a static extension.");
+    }
+    return driver;
+  }
+
+  void open(String address) {
+    driver().get(address);
+  }
+
+  /** The element, as soon as it is there and can be seen. */
+  WebElement see(String css) {
+    return new WebDriverWait(driver(), PATIENCE)
+        .until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(css)));
+  }
+
+  List<WebElement> all(String css) {
+    return driver().findElements(By.cssSelector(css));
+  }
+
+  /** Follows a link or sends a form, and waits until another page has come. */
+  void follow(WebElement control) {
+    WebElement old = driver().findElement(By.tagName("html"));
+    control.click();
+    new WebDriverWait(driver(), PATIENCE).until(ExpectedConditions.stalenessOf(old));
+  }
+
+  String title() {
+    return driver().getTitle();
+  }
+
+  String address() {
+    return driver().getCurrentUrl();
+  }
+
+  /** By how many pixels the page is wider than the window. */
+  long overflow() {
+    Object pixels =
+        driver()
+            .executeScript(
+                "return document.documentElement.scrollWidth"
+                    + " - document.documentElement.clientWidth");
+    return pixels instanceof Long wide ? wide : 0;
+  }
+
+  /** Every address that the page has loaded something from. */
+  List<String> loadedFrom() {
+    Object names =
+        driver()
+            .executeScript(
+                "return performance.getEntriesByType('resource').map(entry => entry.name)");
+    return names instanceof List<?> list ? list.stream().map(String::valueOf).toList() : List.of();
+  }
+
+  /** What the browser complained of since it was asked last. */
+  List<String> complaints() {
+    return driver().manage().logs().get(LogType.BROWSER).getAll().stream()
+        .map(LogEntry::toString)
+        .toList();
+  }
+}
