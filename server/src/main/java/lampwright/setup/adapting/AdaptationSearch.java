@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import lampwright.engine.exposure.Ambient;
 import lampwright.engine.exposure.Ev100;
 import lampwright.engine.exposure.ExposureSettings;
@@ -99,7 +100,7 @@ public final class AdaptationSearch {
     if (!contradictions.isEmpty()) {
       return new Answer.NotEnoughGear(contradictions, List.of(), List.of(), List.of());
     }
-    List<Candidate> chosen = different(candidates());
+    List<Candidate> chosen = best();
     AdaptedDocument documents =
         new AdaptedDocument(setup, kit, original, camera, modifiers, readings, ambient);
     List<LightId> unlit = unlit(chosen.getFirst());
@@ -117,14 +118,41 @@ public final class AdaptationSearch {
     return unlit(candidate).size() < setup.lights().size();
   }
 
-  private List<Candidate> candidates() {
-    List<Candidate> candidates = new ArrayList<>();
+  /**
+   * The best first, then the best that differ from all before in a way that one would notice. Heads
+   * are given out only for settings that may come next: a setting's own cost is a bound below what
+   * it costs with heads, so the order is exact and most settings are never looked into.
+   */
+  private List<Candidate> best() {
+    PriorityQueue<Bound> queue =
+        new PriorityQueue<>(Comparator.comparingDouble(Bound::cost).thenComparingInt(Bound::index));
+    int index = 0;
     for (CameraChoice.Setting setting : camera.settings(limits)) {
-      HeadChoice.Chosen lit = heads.at(setting.exposure().requiredExposure(MeterConstant.FLAT));
-      candidates.add(new Candidate(setting, lit, lit.cost() + costOf(setting.exposure())));
+      queue.add(new Bound(setting, costOf(setting.exposure()), index++, Optional.empty()));
     }
-    candidates.sort(Comparator.comparingDouble(Candidate::cost));
-    return candidates;
+    List<Candidate> chosen = new ArrayList<>();
+    while (chosen.size() < MOST_ADAPTATIONS && !queue.isEmpty()) {
+      Bound next = queue.remove();
+      if (next.lit().isEmpty()) {
+        queue.add(next.lit(heads));
+      } else {
+        Candidate candidate = new Candidate(next.setting(), next.lit().get(), next.cost());
+        if (chosen.stream().allMatch(other -> differ(candidate, other))) {
+          chosen.add(candidate);
+        }
+      }
+    }
+    return chosen;
+  }
+
+  /** A setting with what it costs at the least, or in all once heads are given out. */
+  private record Bound(
+      CameraChoice.Setting setting, double cost, int index, Optional<HeadChoice.Chosen> lit) {
+
+    Bound lit(HeadChoice heads) {
+      HeadChoice.Chosen chosen = heads.at(setting.exposure().requiredExposure(MeterConstant.FLAT));
+      return new Bound(setting, cost + chosen.cost(), index, Optional.of(chosen));
+    }
   }
 
   private double costOf(ExposureSettings settings) {
@@ -153,20 +181,6 @@ public final class AdaptationSearch {
   /** By how many stops of aperture a setting is deeper than the setup. */
   static Stops depthChange(FNumber aperture, CameraChoice camera) {
     return aperture.stopsAbove(camera.wantedAperture());
-  }
-
-  /** The best first, then the best that differ from all before in a way that one would notice. */
-  private static List<Candidate> different(List<Candidate> sorted) {
-    List<Candidate> chosen = new ArrayList<>();
-    for (Candidate candidate : sorted) {
-      if (chosen.stream().allMatch(other -> differ(candidate, other))) {
-        chosen.add(candidate);
-      }
-      if (chosen.size() == MOST_ADAPTATIONS) {
-        break;
-      }
-    }
-    return chosen;
   }
 
   private static boolean differ(Candidate one, Candidate other) {
