@@ -17,6 +17,7 @@ import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -125,9 +126,16 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   /** Follows a link or sends a form, and waits until another page has come. */
   void follow(WebElement control) {
-    WebElement old = driver().findElement(By.tagName("html"));
+    driver().executeScript("window.leaving = true");
     control.click();
-    new WebDriverWait(driver(), PATIENCE).until(ExpectedConditions.stalenessOf(old));
+    new WebDriverWait(driver(), PATIENCE)
+        .ignoring(WebDriverException.class)
+        .until(
+            browser ->
+                Boolean.TRUE.equals(
+                    driver()
+                        .executeScript(
+                            "return !window.leaving && document.readyState === 'complete'")));
   }
 
   String title() {

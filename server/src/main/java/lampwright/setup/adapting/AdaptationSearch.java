@@ -15,13 +15,11 @@ import lampwright.engine.unit.Stops;
 import lampwright.gear.Head;
 import lampwright.gear.Kit;
 import lampwright.gear.Modifier;
-import lampwright.gear.Several;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.AmbientFigures;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
-import lampwright.setup.figures.LightFigures;
 
 /**
  * Finds how a kit can make a setup.
@@ -40,6 +38,12 @@ public final class AdaptationSearch {
 
   /** So many ways are enough to choose from. */
   private static final int MOST_ADAPTATIONS = 3;
+
+  /** An ambient within a third of a stop is held; less is not seen side by side. */
+  private static final double HELD_STOPS = 1.0 / 3;
+
+  /** Below what any cost could mean, above what adding doubles does. */
+  private static final double ROUNDING = 1e-9;
 
   private static final double OTHER_APERTURE_STOPS = 0.6;
   private static final double OTHER_ISO_STOPS = 0.9;
@@ -93,7 +97,15 @@ public final class AdaptationSearch {
   }
 
   /** A setting with its heads and what it costs. */
-  record Candidate(CameraChoice.Setting setting, HeadChoice.Chosen heads, double cost) {}
+  record Candidate(
+      CameraChoice.Setting setting, HeadChoice.Chosen heads, SettingCost settingCost, double cost) {
+
+    /** Whether the other is as good or better in every matter, so that nobody would choose this. */
+    boolean isWorseInAll(Candidate other) {
+      return settingCost.isNowhereBelow(other.settingCost)
+          && heads.cost() >= other.heads.cost() - ROUNDING;
+    }
+  }
 
   private Answer solve() {
     List<String> contradictions = camera.contradictions(limits);
@@ -103,66 +115,109 @@ public final class AdaptationSearch {
     List<Candidate> chosen = best();
     AdaptedDocument documents =
         new AdaptedDocument(setup, kit, original, camera, modifiers, readings, ambient);
-    List<LightId> unlit = unlit(chosen.getFirst());
+    Shortage shortage = new Shortage(setup, kit, original);
+    List<LightId> unlit = shortage.unlit(chosen.getFirst().heads());
     if (unlit.size() == setup.lights().size()) {
-      return new Answer.NotEnoughGear(reasons(unlit), unlit, remedies(unlit), List.of());
+      return new Answer.NotEnoughGear(
+          shortage.reasons(unlit), unlit, shortage.remedies(unlit), List.of());
     }
     List<Adaptation> adaptations =
-        chosen.stream().filter(this::lightsAny).map(documents::of).toList();
+        chosen.stream()
+            .filter(one -> shortage.unlit(one.heads()).size() < setup.lights().size())
+            .map(documents::of)
+            .toList();
     return unlit.isEmpty()
         ? new Answer.Adapted(adaptations)
-        : new Answer.NotEnoughGear(reasons(unlit), unlit, remedies(unlit), adaptations);
-  }
-
-  private boolean lightsAny(Candidate candidate) {
-    return unlit(candidate).size() < setup.lights().size();
+        : new Answer.NotEnoughGear(
+            shortage.reasons(unlit), unlit, shortage.remedies(unlit), adaptations);
   }
 
   /**
-   * The best first, then the best that differ from all before in a way that one would notice. Heads
-   * are given out only for settings that may come next: a setting's own cost is a bound below what
-   * it costs with heads, so the order is exact and most settings are never looked into.
+   * The best first, then the best that differ from all before in a way that one would notice and
+   * that are better in something; the last of them holds the ambient where no other does. Heads are
+   * given out only for settings that may come next: a setting's own cost is a bound below what it
+   * costs with heads, so the order is exact and most settings are never looked into.
    */
   private List<Candidate> best() {
     PriorityQueue<Bound> queue =
         new PriorityQueue<>(Comparator.comparingDouble(Bound::cost).thenComparingInt(Bound::index));
     int index = 0;
     for (CameraChoice.Setting setting : camera.settings(limits)) {
-      queue.add(new Bound(setting, costOf(setting.exposure()), index++, Optional.empty()));
+      SettingCost cost = costOf(setting.exposure());
+      queue.add(new Bound(setting, cost, cost.sum(), index++, Optional.empty()));
     }
     List<Candidate> chosen = new ArrayList<>();
+    Optional<Candidate> another = Optional.empty();
     while (chosen.size() < MOST_ADAPTATIONS && !queue.isEmpty()) {
       Bound next = queue.remove();
       if (next.lit().isEmpty()) {
         queue.add(next.lit(heads));
-      } else {
-        Candidate candidate = new Candidate(next.setting(), next.lit().get(), next.cost());
-        if (chosen.stream().allMatch(other -> differ(candidate, other))) {
-          chosen.add(candidate);
-        }
+        continue;
       }
+      Candidate candidate =
+          new Candidate(next.setting(), next.lit().get(), next.settingCost(), next.cost());
+      if (!chosen.stream().allMatch(other -> isWorthShowing(candidate, other))) {
+        continue;
+      }
+      boolean last = chosen.size() == MOST_ADAPTATIONS - 1;
+      if (!last || holdsAmbient(candidate) || chosen.stream().anyMatch(this::holdsAmbient)) {
+        chosen.add(candidate);
+      } else if (another.isEmpty()) {
+        another = Optional.of(candidate);
+      }
+    }
+    if (chosen.size() < MOST_ADAPTATIONS) {
+      another.ifPresent(chosen::add);
     }
     return chosen;
   }
 
+  private static boolean isWorthShowing(Candidate candidate, Candidate other) {
+    return differ(candidate, other) && !candidate.isWorseInAll(other);
+  }
+
+  private boolean holdsAmbient(Candidate candidate) {
+    return Math.abs(ambientMiss(candidate.setting().exposure())) < HELD_STOPS;
+  }
+
   /** A setting with what it costs at the least, or in all once heads are given out. */
   private record Bound(
-      CameraChoice.Setting setting, double cost, int index, Optional<HeadChoice.Chosen> lit) {
+      CameraChoice.Setting setting,
+      SettingCost settingCost,
+      double cost,
+      int index,
+      Optional<HeadChoice.Chosen> lit) {
 
     Bound lit(HeadChoice heads) {
       HeadChoice.Chosen chosen = heads.at(setting.exposure().requiredExposure(MeterConstant.FLAT));
-      return new Bound(setting, cost + chosen.cost(), index, Optional.of(chosen));
+      return new Bound(setting, settingCost, cost + chosen.cost(), index, Optional.of(chosen));
     }
   }
 
-  private double costOf(ExposureSettings settings) {
+  /** What a camera setting costs by itself, matter by matter. */
+  record SettingCost(double ambient, double depth, double time, double iso) {
+
+    double sum() {
+      return ambient + depth + time + iso;
+    }
+
+    boolean isNowhereBelow(SettingCost other) {
+      return ambient >= other.ambient - ROUNDING
+          && depth >= other.depth - ROUNDING
+          && time >= other.time - ROUNDING
+          && iso >= other.iso - ROUNDING;
+    }
+  }
+
+  private SettingCost costOf(ExposureSettings settings) {
     ExposureSettings old = setup.exposure().settings();
     Iso lowest = camera.body().map(lampwright.gear.Body::lowestIso).orElse(Iso.HUNDRED);
     double time = weights.time() * (isMoving() ? TIME_MATTERS_MORE_WITH_MOVEMENT : 1);
-    return weights.ambient() * Math.abs(ambientMiss(settings))
-        + weights.depth() * Math.abs(depthChange(settings.aperture(), camera).value())
-        + time * Math.abs(settings.time().stopsOver(old.time()).value())
-        + weights.iso() * Math.max(0, settings.iso().stopsOver(lowest).value());
+    return new SettingCost(
+        weights.ambient() * Weights.ambientCount(ambientMiss(settings)),
+        weights.depth() * Math.abs(depthChange(settings.aperture(), camera).value()),
+        time * Math.abs(settings.time().stopsOver(old.time()).value()),
+        weights.iso() * Math.max(0, settings.iso().stopsOver(lowest).value()));
   }
 
   private boolean isMoving() {
@@ -189,54 +244,5 @@ public final class AdaptationSearch {
     return Math.abs(a.aperture().stopsAbove(b.aperture()).value()) > OTHER_APERTURE_STOPS
         || Math.abs(a.iso().stopsOver(b.iso()).value()) > OTHER_ISO_STOPS
         || Math.abs(a.ev100().minus(b.ev100()).value()) > OTHER_AMBIENT_STOPS;
-  }
-
-  private List<LightId> unlit(Candidate candidate) {
-    List<LightId> unlit = new ArrayList<>();
-    for (int i = 0; i < setup.lights().size(); i++) {
-      if (candidate.heads().heads().get(i).isEmpty()) {
-        unlit.add(setup.lights().get(i).id());
-      }
-    }
-    return unlit;
-  }
-
-  private List<String> reasons(List<LightId> unlit) {
-    List<String> reasons = new ArrayList<>();
-    int count = kit.heads().stream().mapToInt(Several::count).sum();
-    int lights = setup.lights().size();
-    for (LightId id : unlit) {
-      if (original.get(id).level().isEmpty()) {
-        reasons.add("The level of “" + id + "” is not known, so it cannot be made again.");
-      } else if (count >= lights) {
-        reasons.add("No head of the kit comes near what “" + id + "” needs.");
-      } else {
-        reasons.add("No head is left for “" + id + "”.");
-      }
-    }
-    if (count < lights) {
-      reasons.add(
-          "The kit has "
-              + (count == 1 ? "1 head" : count + " heads")
-              + " for "
-              + (lights == 1 ? "1 light." : lights + " lights."));
-    }
-    return reasons;
-  }
-
-  private List<String> remedies(List<LightId> unlit) {
-    List<String> remedies = new ArrayList<>();
-    for (LightId id : unlit) {
-      LightFigures light = original.get(id);
-      remedies.add(
-          light.level().isEmpty()
-              ? "Meter “" + id + "” or say its power in the setup."
-              : "One more head of about "
-                  + light.light().head().energy()
-                  + " for “"
-                  + id
-                  + "”, or give it up.");
-    }
-    return remedies;
   }
 }

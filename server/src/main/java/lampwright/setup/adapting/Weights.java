@@ -52,6 +52,21 @@ public record Weights(
     };
   }
 
+  /** Up to so many stops the ambient makes the same picture with another sky. */
+  private static final double SAME_PICTURE_STOPS = 1.5;
+
+  /**
+   * How much a change of the ambient's offset counts: each stop once, and what lies beyond a stop
+   * and a half twice, because there the background stops being held down and the picture is
+   * another.
+   *
+   * @param missStops by how much the offset differs, of either sign
+   */
+  static double ambientCount(double missStops) {
+    double miss = Math.abs(missStops);
+    return miss + Math.max(0, miss - SAME_PICTURE_STOPS);
+  }
+
   /** For a light that is given up: as much as a miss by so many stops. */
   static final double GIVEN_UP_STOPS = 8;
 }

@@ -55,7 +55,7 @@ final class CostForTests {
         setup.subjects().stream().anyMatch(s -> s.speedMPerS().filter(v -> v > 0).isPresent());
     Iso lowest = adaptation.body().map(Body::lowestIso).orElse(Iso.HUNDRED);
     return cost
-        + weights.ambient() * Math.abs(ambient)
+        + weights.ambient() * (Math.abs(ambient) + Math.max(0, Math.abs(ambient) - 1.5))
         + weights.depth() * Math.abs(depth)
         + weights.time()
             * (moves ? 3 : 1)
