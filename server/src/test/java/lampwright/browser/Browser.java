@@ -73,6 +73,22 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
             "--disable-sync",
             "--disable-dev-shm-usage",
             "--user-data-dir=" + profile));
+    // A window has a least width; an emulated device has the size that it is given.
+    options.setExperimentalOption(
+        "mobileEmulation",
+        Map.of(
+            "deviceMetrics",
+            Map.of(
+                "width",
+                width,
+                "height",
+                height,
+                "pixelRatio",
+                1.0,
+                "mobile",
+                width < 600,
+                "touch",
+                width < 600)));
     LoggingPreferences logging = new LoggingPreferences();
     logging.enable(LogType.BROWSER, Level.ALL);
     options.setCapability("goog:loggingPrefs", logging);
@@ -83,10 +99,6 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
             .withSilent(true)
             .build();
     driver = new ChromeDriver(service, options);
-    // The window has a least width; a phone's page does not.
-    driver.executeCdpCommand(
-        "Emulation.setDeviceMetricsOverride",
-        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 600));
   }
 
   @Override

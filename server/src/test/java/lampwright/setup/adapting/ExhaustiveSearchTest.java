@@ -87,7 +87,7 @@ class ExhaustiveSearchTest {
       }
       ExposureSettings old = setup.exposure().settings();
       double camera =
-          weights.ambient() * Math.abs(old.ev100().minus(exposure.ev100()).value())
+          weights.ambient() * ambientCount(old.ev100().minus(exposure.ev100()).value())
               + weights.depth() * Math.abs(exposure.aperture().stopsAbove(old.aperture()).value())
               + weights.time() * Math.abs(exposure.time().stopsOver(old.time()).value())
               + weights.iso() * Math.max(0, Stops.ofRatio(exposure.iso().value() / 100).value());
@@ -204,5 +204,10 @@ class ExhaustiveSearchTest {
         "step_stops", List.of(0.1, 1.0 / 3, 0.5, 1.0).get(random.nextInt(4)),
         "recycle_s", 0.5 + 3 * random.nextDouble(),
         "weight_kg", 0.5 + 4 * random.nextDouble());
+  }
+
+  /** Each stop once; beyond a stop and a half each twice, as Weights says. */
+  private static double ambientCount(double miss) {
+    return Math.abs(miss) + Math.max(0, Math.abs(miss) - 1.5);
   }
 }
