@@ -138,7 +138,12 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   /** Follows a link or sends a form, and waits until another page has come. */
   void follow(WebElement control) {
-    driver().executeScript("window.leaving = true");
+    // In the middle of the window, as a person would have it before tapping.
+    driver()
+        .executeScript(
+            "window.leaving = true; arguments[0].scrollIntoView({block: 'center', behavior:"
+                + " 'instant'})",
+            control);
     control.click();
     new WebDriverWait(driver(), PATIENCE)
         .ignoring(WebDriverException.class)

@@ -34,9 +34,9 @@ public record Weights(
     /** The weights that express it. */
     public Weights weights() {
       return switch (this) {
-        case CLOSEST_LOOK -> new Weights(1.5, 0.5, 0.15, 0.2, 1, 0.005, 0.01);
-        case LEAST_TO_CARRY -> new Weights(1, 0.4, 0.15, 0.2, 0.6, 0.3, 0.01);
-        case FASTEST_PACE -> new Weights(1, 0.4, 0.15, 0.1, 0.6, 0.005, 1);
+        case CLOSEST_LOOK -> new Weights(1.5, 0.5, 0.25, 0.2, 1, 0.005, 0.01);
+        case LEAST_TO_CARRY -> new Weights(1, 0.4, 0.25, 0.2, 0.6, 0.3, 0.01);
+        case FASTEST_PACE -> new Weights(1, 0.4, 0.25, 0.1, 0.6, 0.005, 1);
         case LOWEST_ISO -> new Weights(1, 0.3, 0.15, 2, 1, 0.005, 0.01);
       };
     }
