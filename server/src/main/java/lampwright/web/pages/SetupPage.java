@@ -13,6 +13,7 @@ import lampwright.setup.Caution;
  * @param plan the plan; absent where no place is known
  * @param offHeading what the lights' {@code off} compares ("Off the model"), where any has it
  * @param buildOrder may be empty
+ * @param movement whom or what it is of, then each mark with its cue; may be empty
  * @param ambient ambient figures; may be empty
  * @param ambientNote how and where the ambient was taken, what the sun did; may be empty
  * @param camera camera figures; may be empty
@@ -32,6 +33,7 @@ public record SetupPage(
     List<SetupLight> lights,
     String offHeading,
     List<BuildStep> buildOrder,
+    List<Mark> movement,
     List<Figure> ambient,
     String ambientNote,
     List<Figure> camera,
@@ -48,12 +50,16 @@ public record SetupPage(
     figures = List.copyOf(figures);
     lights = List.copyOf(lights);
     buildOrder = List.copyOf(buildOrder);
+    movement = List.copyOf(movement);
     ambient = List.copyOf(ambient);
     camera = List.copyOf(camera);
     cautions = List.copyOf(cautions);
     leftOut = List.copyOf(leftOut);
     actions = List.copyOf(actions);
   }
+
+  /** A subject, or a mark on its path, and what is to be known of it. */
+  public record Mark(String name, String cue) {}
 
   /** Whether the table of lights has the column of deviations. */
   public boolean hasOff() {

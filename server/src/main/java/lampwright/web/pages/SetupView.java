@@ -22,6 +22,7 @@ import lampwright.setup.LightId;
 import lampwright.setup.Occasion;
 import lampwright.setup.Outcome.Judgement;
 import lampwright.setup.SetupDocument;
+import lampwright.setup.Subject;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.Level;
 import lampwright.setup.figures.LightFigures;
@@ -64,6 +65,7 @@ final class SetupView {
         lights(),
         "Off the model",
         buildOrder(),
+        movement(),
         ambient(),
         ambientNote(),
         camera(),
@@ -176,6 +178,23 @@ final class SetupView {
             .map(level -> level.reading().tenthsText() + " at the " + light.target().name())
             .orElse(""),
         List.of());
+  }
+
+  private List<SetupPage.Mark> movement() {
+    List<SetupPage.Mark> marks = new ArrayList<>();
+    for (Subject subject : setup.subjects()) {
+      String measures =
+          Stream.of(
+                  subject.height().map(height -> Wording.metres(height) + " tall"),
+                  subject.speedMPerS().map(v -> String.format(Locale.ROOT, "%.1f m/s", v)))
+              .flatMap(Optional::stream)
+              .collect(Collectors.joining(", "));
+      marks.add(new SetupPage.Mark(subject.name(), measures));
+      for (Subject.Mark mark : subject.path()) {
+        marks.add(new SetupPage.Mark(mark.name(), mark.cue().orElse("")));
+      }
+    }
+    return marks;
   }
 
   private List<Figure> ambient() {

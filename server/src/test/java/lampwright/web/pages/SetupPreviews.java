@@ -24,6 +24,10 @@ final class SetupPreviews {
         "Off the model",
         build(),
         List.of(
+            new SetupPage.Mark("The deckhand", "1.8 m tall, 1.2 m/s"),
+            new SetupPage.Mark("start", "Out of the shed door, rope on the left shoulder."),
+            new SetupPage.Mark("hit mark", "Looks back once, at the window.")),
+        List.of(
             Figure.of("8.4", "EV", "at ISO 100").with(Known.METERED),
             Figure.of("6800", "K", "sky").with(Known.ESTIMATED),
             Figure.of("3°", "up, 262°", "sun").with(Known.COMPUTED)),
@@ -87,6 +91,7 @@ final class SetupPreviews {
         "",
         List.of(),
         List.of(),
+        List.of(),
         "",
         List.of(),
         "",
@@ -114,6 +119,7 @@ final class SetupPreviews {
         full.lights().stream().map(SetupPreviews::longer).toList(),
         full.offHeading(),
         full.buildOrder(),
+        full.movement(),
         full.ambient(),
         sentence.repeat(3),
         full.camera(),
