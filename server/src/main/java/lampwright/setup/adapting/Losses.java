@@ -10,7 +10,10 @@ import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.SetupDocument;
 
-/** What an adaptation loses against the setup, in words: the lights first, by their weight. */
+/**
+ * What an adaptation loses against the setup, in words: levels before softness, softness before
+ * what the camera does.
+ */
 record Losses(
     SetupDocument setup,
     ExposureSettings settings,
@@ -31,12 +34,13 @@ record Losses(
 
   List<String> inWords() {
     List<String> losses = new ArrayList<>();
-    lights.stream()
-        .sorted(Comparator.comparingDouble(Losses::weight).reversed())
-        .forEach(light -> ofLight(light, losses));
+    List<AdaptedLight> weightiestFirst =
+        lights.stream().sorted(Comparator.comparingDouble(Losses::weight).reversed()).toList();
+    weightiestFirst.forEach(light -> ofLevel(light, losses));
     ambientChange
         .filter(change -> Math.abs(change.value()) >= VISIBLE_STOPS)
         .ifPresent(change -> losses.add("The ambient is " + brighterOrDarker(change) + "."));
+    weightiestFirst.forEach(light -> ofSoftness(light, losses));
     ofCamera(losses);
     framingChange
         .filter(change -> Math.abs(change) >= NOTICED_FRAMING)
@@ -52,21 +56,28 @@ record Losses(
             .orElse(Weights.GIVEN_UP_STOPS);
   }
 
-  private static void ofLight(AdaptedLight light, List<String> losses) {
-    String name = "“" + light.original().light().id() + "”";
+  private static String name(AdaptedLight light) {
+    return "“" + light.original().light().id() + "”";
+  }
+
+  private static void ofLevel(AdaptedLight light, List<String> losses) {
     if (light.made().isEmpty()) {
-      losses.add(name + " is given up.");
+      losses.add(name(light) + " is given up.");
+    } else if (Math.abs(light.made().get().deviation().value()) >= VISIBLE_STOPS) {
+      losses.add(name(light) + " is " + brighterOrDarker(light.made().get().deviation()) + ".");
+    }
+  }
+
+  private static void ofSoftness(AdaptedLight light, List<String> losses) {
+    if (light.made().isEmpty()) {
       return;
     }
     AdaptedLight.Made made = light.made().get();
-    if (Math.abs(made.deviation().value()) >= VISIBLE_STOPS) {
-      losses.add(name + " is " + brighterOrDarker(made.deviation()) + ".");
-    }
     Degrees before = light.original().angularSize();
     double doublings = ModifierChoice.doublings(before, made.angularSize());
     if (Math.abs(doublings) >= NOTICED_DOUBLINGS) {
       losses.add(
-          name
+          name(light)
               + (doublings > 0 ? " is softer" : " is harder")
               + ": seen from its target it is "
               + degrees(made.angularSize())

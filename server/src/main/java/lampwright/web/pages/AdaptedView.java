@@ -99,14 +99,28 @@ final class AdaptedView {
     long off = adaptation.lights().stream().filter(AdaptedView::isOff).count();
     int lights = adaptation.lights().size();
     String all = lights == 1 ? "The light is" : "All " + lights + " lights are";
-    if (off == 0) {
-      return all + " within a third of a stop of the setup.";
-    }
-    return off
-        + " of "
-        + lights
-        + (off == 1 ? " lights is" : " lights are")
-        + " off by a third of a stop or more.";
+    String inShort =
+        off == 0
+            ? all + " within a third of a stop of the setup."
+            : off
+                + " of "
+                + lights
+                + (off == 1 ? " lights is" : " lights are")
+                + " off by a third of a stop or more.";
+    return inShort
+        + adaptation
+            .ambientChange()
+            .filter(change -> Math.abs(change.value()) >= VISIBLE_STOPS)
+            .map(AdaptedView::ambientInShort)
+            .orElse("");
+  }
+
+  private static String ambientInShort(Stops change) {
+    return String.format(
+        Locale.ROOT,
+        " The ambient is %.1f stops %s.",
+        Math.abs(change.value()),
+        change.value() > 0 ? "brighter" : "darker");
   }
 
   private static boolean isOff(lampwright.setup.adapting.AdaptedLight light) {
