@@ -37,7 +37,7 @@ public final class Forms {
         .as(Double::intValue, Integer::doubleValue);
   }
 
-  /** Text that is not blank, of at most so many characters (UTF-16 units). */
+  /** Text that is not blank, of at most so many characters (Unicode code points). */
   public static TextForm text(int longest) {
     return TextForm.upTo(longest);
   }

@@ -21,7 +21,7 @@ public final class TextForm extends Form<String> {
     this.make = make;
   }
 
-  /** Text of one to {@code longest} UTF-16 units that is not blank. */
+  /** Text of one to {@code longest} code points, as JSON Schema counts, that is not blank. */
   static TextForm upTo(int longest) {
     return new TextForm(longest, Optional.empty());
   }
@@ -48,19 +48,19 @@ public final class TextForm extends Form<String> {
           at, label + " must not be empty. Leave the field out where there is nothing to say.");
       return Optional.empty();
     }
-    if (text.length() > longest) {
+    int length = text.codePointCount(0, text.length());
+    if (length > longest) {
       problems.add(
-          at,
-          label
-              + " ("
-              + text.length()
-              + " characters) must be at most "
-              + longest
-              + " characters.");
+          at, label + " (" + length + " characters) must be at most " + longest + " characters.");
       return Optional.empty();
     }
     if (text.codePoints().anyMatch(TextForm::isBroken)) {
       problems.add(at, label + " must not hold control characters or broken characters.");
+      return Optional.empty();
+    }
+    if (text.codePoints().anyMatch(TextForm::turnsText)) {
+      problems.add(
+          at, label + " must not hold characters that turn the direction of what follows.");
       return Optional.empty();
     }
     if (make.isPresent() && !make.get().test().test(text)) {
@@ -83,6 +83,26 @@ public final class TextForm extends Form<String> {
         codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE;
     boolean ofLines = codePoint == '\n' || codePoint == '\t' || codePoint == '\r';
     return halfOfOne || (Character.isISOControl(codePoint) && !ofLines);
+  }
+
+  /**
+   * Embeddings, overrides and isolates, which would turn round the figures that stand after the
+   * text. Hebrew and Arabic need none of them.
+   */
+  private static boolean turnsText(int codePoint) {
+    return switch (Character.getDirectionality(codePoint)) {
+      case Character.DIRECTIONALITY_LEFT_TO_RIGHT_EMBEDDING,
+          Character.DIRECTIONALITY_LEFT_TO_RIGHT_OVERRIDE,
+          Character.DIRECTIONALITY_RIGHT_TO_LEFT_EMBEDDING,
+          Character.DIRECTIONALITY_RIGHT_TO_LEFT_OVERRIDE,
+          Character.DIRECTIONALITY_POP_DIRECTIONAL_FORMAT,
+          Character.DIRECTIONALITY_LEFT_TO_RIGHT_ISOLATE,
+          Character.DIRECTIONALITY_RIGHT_TO_LEFT_ISOLATE,
+          Character.DIRECTIONALITY_FIRST_STRONG_ISOLATE,
+          Character.DIRECTIONALITY_POP_DIRECTIONAL_ISOLATE ->
+          true;
+      default -> false;
+    };
   }
 
   @Override

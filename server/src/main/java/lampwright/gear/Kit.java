@@ -23,6 +23,7 @@ public record Kit(
 
   private static final int MOST_KINDS = 60;
   private static final int MOST_PAIRINGS = 200;
+  private static final int MOST_DENSITIES = 12;
 
   private static final Field<Kit, String> NAME =
       required("name", GearForms.name(), Kit::name, "What the studio calls it.");
@@ -53,7 +54,7 @@ public record Kit(
       list(
           "neutral_densities",
           NeutralDensity.FORM,
-          MOST_KINDS,
+          MOST_DENSITIES,
           Kit::neutralDensities,
           "Grey filters that fit the lenses.");
   private static final Field<Kit, List<Several<Stand>>> STANDS =
@@ -64,7 +65,7 @@ public record Kit(
       ObjectForm.<Kit>of(
               "kit",
               "The gear that somebody has tonight. Pairings name heads and modifiers of the kit,"
-                  + " each pair once.",
+                  + " each pair once; there are at most 200 heads in all.",
               values ->
                   new Kit(
                       values.get(NAME),

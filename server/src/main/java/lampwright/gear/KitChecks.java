@@ -9,9 +9,22 @@ import lampwright.document.Problems;
 /** What the fields of a kit must fulfil together. */
 final class KitChecks {
 
+  /** More than any van holds; few enough that trying each on each light takes moments. */
+  private static final int MOST_HEADS = 200;
+
   private KitChecks() {}
 
   static void check(Kit kit, Pointer at, Problems problems) {
+    int heads = kit.heads().stream().mapToInt(Several::count).sum();
+    if (heads > MOST_HEADS) {
+      problems.add(
+          at.field("heads"),
+          "Heads ("
+              + heads
+              + " in all) must be at most "
+              + MOST_HEADS
+              + " in all. Maybe leave out those that stay behind tonight?");
+    }
     Set<List<String>> paired = new HashSet<>();
     for (int i = 0; i < kit.pairings().size(); i++) {
       Pairing pairing = kit.pairings().get(i);

@@ -238,4 +238,24 @@ class FormsTest {
   private static Thing none(ObjectForm.Values values) {
     return new Thing("none", 2, Optional.empty(), values.get(PARTS));
   }
+
+  @Test
+  void aTextsLengthIsCountedAsTheSchemaCountsIt() {
+    String camera = "\uD83D\uDCF7";
+    assertEquals(
+        new Reading.Sound<>(camera.repeat(10)), Forms.text(10).read((Object) camera.repeat(10)));
+    assertEquals(
+        "/name Name (11 characters) must be at most 10 characters.",
+        only("{\"name\":\"" + camera.repeat(11) + "\"}"));
+  }
+
+  @Test
+  void noTextTurnsTheDirectionOfTheFiguresAfterIt() {
+    assertInstanceOf(Reading.Sound.class, Forms.text(10).read((Object) "\u05D0\u05D1"));
+    for (String turning : List.of("\u202E", "\u202A", "\u2066", "\u2069")) {
+      assertEquals(
+          "/name Name must not hold characters that turn the direction of what follows.",
+          only("{\"name\":\"a" + turning + "\"}"));
+    }
+  }
 }

@@ -48,11 +48,11 @@ class SchemaTest {
           "must be the name of one of this kit's heads",
           "must be the name of one of this kit's modifiers",
           "are paired already",
+          "in all) must be at most 200",
           "must be a shutter time such as",
           "must be a date such as",
           "must not hold control characters or broken characters",
-          // The schema counts characters where the reader counts UTF-16 units.
-          "characters) must be at most",
+          "must not hold characters that turn the direction",
           // Spaces that a regular expression of Java does not know for such.
           "must not be empty");
 

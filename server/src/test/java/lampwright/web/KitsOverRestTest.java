@@ -72,4 +72,20 @@ class KitsOverRestTest {
     assertEquals(200, crew.get(KITS).statusCode());
     assertEquals(403, crew.post(KITS, Documents.json(Documents.kit("Theirs"))).statusCode());
   }
+
+  @Test
+  void aKitOfMoreHeadsThanAVanHoldsIsRefusedBecauseEachIsTriedOnEachLight() {
+    Map<String, Object> kit = Documents.kit("Every head of the hire house");
+    Object head = Told.at(kit, "heads", 0, "head");
+    List<?> many =
+        List.of(
+            Map.of("count", 99, "head", head),
+            Map.of("count", 99, "head", head),
+            Map.of("count", 3, "head", head));
+    HttpResponse<String> answer =
+        author.post(KITS, Documents.json(Documents.with(kit, "heads", many)));
+    assertEquals(422, answer.statusCode());
+    assertTrue(
+        answer.body().contains("Heads (201 in all) must be at most 200 in all."), answer.body());
+  }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Stops;
+import lampwright.gear.Modifier;
 import lampwright.setup.SetupDocument;
 
 /**
@@ -84,6 +85,22 @@ record Losses(
               + " wide instead of "
               + degrees(before)
               + ".");
+    }
+    ofBeam(name, light.original().light().modifierOrStandard(), made.modifier(), losses);
+  }
+
+  /** Where the light goes besides its target: a snoot's pool is not a reflector's. */
+  private static void ofBeam(String name, Modifier before, Modifier now, List<String> losses) {
+    boolean narrow = before.grid() || before.kind() == Modifier.Kind.SNOOT;
+    boolean stillNarrow = now.grid() || now.kind() == Modifier.Kind.SNOOT;
+    if (narrow && !stillNarrow) {
+      losses.add(
+          name
+              + " spills: "
+              + now.name()
+              + " instead of "
+              + before.name()
+              + ". Flag off what it must not reach.");
     }
   }
 

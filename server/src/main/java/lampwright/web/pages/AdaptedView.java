@@ -233,9 +233,7 @@ final class AdaptedView {
               before));
     }
     notes.addAll(made.get().missing());
-    made.get()
-        .recycle()
-        .ifPresent(s -> notes.add(String.format(Locale.ROOT, "Ready again in %.1f s.", s.value())));
+    made.get().recycle().ifPresent(recycle -> notes.add(Wording.readyAgain(recycle)));
     made.get()
         .flashesPerCharge()
         .ifPresent(n -> notes.add(String.format(Locale.ROOT, "About %.0f frames a charge.", n)));

@@ -204,7 +204,7 @@ final class SetupView {
         .ifPresent(
             a -> {
               shown.add(
-                  Figure.of(Wording.number(a.ambient().level().value()), "EV", "at ISO 100")
+                  Figure.of(Wording.level(a.ambient().level()), "EV", "at ISO 100")
                       .with(Wording.known(a.ambient().known())));
               shown.add(
                   Figure.of(Wording.signed(a.offset()), "stops", "from the shooting exposure")

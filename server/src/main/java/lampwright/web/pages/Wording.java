@@ -5,7 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import lampwright.engine.Source;
 import lampwright.engine.Working;
+import lampwright.engine.exposure.Ev100;
 import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
 import lampwright.engine.unit.WattSeconds;
 import lampwright.gear.Gel;
@@ -71,6 +73,17 @@ final class Wording {
     return energy.value() < 1_000
         ? Figure.of(String.format(Locale.ROOT, "%.0f", energy.value()), "W·s", name)
         : Figure.of(String.format(Locale.ROOT, "%.2f", energy.value() / 1_000), "kJ", name);
+  }
+
+  /** How soon a head can fire again; less than a tenth of a second is not waited for. */
+  static String readyAgain(Seconds recycle) {
+    String tenths = String.format(Locale.ROOT, "%.1f", recycle.value());
+    return tenths.equals("0.0") ? "Ready again at once." : "Ready again in " + tenths + " s.";
+  }
+
+  /** A level of light as meters show it, in tenths: "7.1". */
+  static String level(Ev100 level) {
+    return minus(String.format(Locale.ROOT, "%.1f", level.value() + 0.0)).replace("−0.0", "0.0");
   }
 
   static Known known(lampwright.setup.Known known) {
