@@ -41,7 +41,7 @@ record Losses(
     ambientChange
         .filter(change -> Math.abs(change.value()) >= VISIBLE_STOPS)
         .ifPresent(change -> losses.add("The ambient is " + brighterOrDarker(change) + "."));
-    weightiestFirst.forEach(light -> ofSoftness(light, losses));
+    weightiestFirst.forEach(light -> ofShape(light, losses));
     ofCamera(losses);
     framingChange
         .filter(change -> Math.abs(change) >= NOTICED_FRAMING)
@@ -69,7 +69,7 @@ record Losses(
     }
   }
 
-  private static void ofSoftness(AdaptedLight light, List<String> losses) {
+  private static void ofShape(AdaptedLight light, List<String> losses) {
     if (light.made().isEmpty()) {
       return;
     }
@@ -86,7 +86,7 @@ record Losses(
               + degrees(before)
               + ".");
     }
-    ofBeam(name, light.original().light().modifierOrStandard(), made.modifier(), losses);
+    ofBeam(name(light), light.original().light().modifierOrStandard(), made.modifier(), losses);
   }
 
   /** Where the light goes besides its target: a snoot's pool is not a reflector's. */
