@@ -171,7 +171,7 @@ final class AdaptedView {
         numbers.getOrDefault(light.id(), 0),
         role,
         was(was),
-        adapted.made().map(AdaptedView::now).orElse(GIVEN_UP),
+        adapted.made().map(made -> now(light, made)).orElse(GIVEN_UP),
         ruler(role, was, adapted.made()),
         adapted
             .made()
@@ -192,9 +192,11 @@ final class AdaptedView {
         was.level().map(level -> Wording.known(level.known())).orElse(Known.ESTIMATED));
   }
 
-  private static AdaptedLight.Means now(lampwright.setup.adapting.AdaptedLight.Made made) {
+  /** The setup's gels stay on: its levels are reckoned through them. */
+  private static AdaptedLight.Means now(
+      Light light, lampwright.setup.adapting.AdaptedLight.Made made) {
     return new AdaptedLight.Means(
-        Wording.gear(1, made.head(), Optional.of(made.modifier()), List.of()),
+        Wording.gear(1, made.head(), Optional.of(made.modifier()), light.gels()),
         made.powerShown(),
         made.level().reading().tenthsText(),
         Known.COMPUTED);
