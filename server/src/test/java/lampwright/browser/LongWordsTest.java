@@ -45,6 +45,7 @@ class LongWordsTest {
     light.put("target", Map.of("name", text, "at", Map.of("x_m", 0, "y_m", 0, "z_m", 1.6)));
     Map<String, Object> setup = Documents.setup(text);
     setup.put("intent", text);
+    setup.put("occasion", Map.of("place", Map.of("name", text, "kind", "quay"), "weather", text));
     setup.put("moods", List.of(text.substring(0, 50)));
     setup.put("lights", List.of(light));
     setup.put("build_order", List.of(Map.of("light", "key", "what", text)));
