@@ -1,9 +1,7 @@
 package lampwright;
 
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.Optional;
-import java.util.Set;
 import lampwright.document.Form;
 import lampwright.document.Reading;
 import lampwright.gear.Kit;
@@ -71,16 +69,11 @@ final class Catalogue implements AutoCloseable {
   void load(DemoLoader demo, Caller owner) {
     demo.load(
         new DemoLoader.Shelf(
-            () -> names(owner), json -> kits.create(owner, DemoStudio.ID, sound(Kit.FORM, json))),
+            () -> kits.namesEver(owner, DemoStudio.ID),
+            json -> kits.create(owner, DemoStudio.ID, sound(Kit.FORM, json))),
         new DemoLoader.Shelf(
             () -> cataloguing.titlesEver(owner, DemoStudio.ID),
             json -> cataloguing.create(owner, DemoStudio.ID, sound(SetupDocument.FORM, json))));
-  }
-
-  private Set<String> names(Caller owner) {
-    Set<String> names = new HashSet<>();
-    kits.list(owner, DemoStudio.ID).forEach(kit -> names.add(kit.document().name()));
-    return names;
   }
 
   private static <T> T sound(Form<T> form, Object json) {

@@ -4,6 +4,7 @@ import static lampwright.document.Field.required;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
@@ -134,7 +135,7 @@ public final class GearForms {
   }
 
   /** How many of a thing are there. */
-  static <T> Field<T, Integer> count(java.util.function.Function<T, Integer> getter) {
+  static <T> Field<T, Integer> count(Function<T, Integer> getter) {
     return Field.usually(1, "count", Forms.count(1, 99), getter, "How many of these there are.");
   }
 
@@ -191,8 +192,7 @@ public final class GearForms {
   }
 
   /** An optional remark. */
-  static <T> Field<T, Optional<String>> note(
-      java.util.function.Function<T, Optional<String>> getter) {
+  static <T> Field<T, Optional<String>> note(Function<T, Optional<String>> getter) {
     return Field.optional("note", Forms.text(REMARK), getter, "Anything worth knowing about it.");
   }
 }

@@ -4,6 +4,7 @@ import static lampwright.document.Field.list;
 import static lampwright.document.Field.optional;
 import static lampwright.document.Field.required;
 
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -162,7 +163,7 @@ public record SetupDocument(
     List<LightId> order = buildOrder.stream().flatMap(step -> step.light().stream()).toList();
     return lights.stream()
         .sorted(
-            java.util.Comparator.comparingInt(
+            Comparator.comparingInt(
                 light -> order.contains(light.id()) ? order.indexOf(light.id()) : order.size()))
         .toList();
   }

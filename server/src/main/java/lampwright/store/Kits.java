@@ -2,6 +2,7 @@ package lampwright.store;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lampwright.gear.KitId;
 
 /** The kits of the studio that the transaction is in. */
@@ -30,6 +31,11 @@ public final class Kits {
   public Page<StoredKit> list(Optional<Page.Place> after, int limit) {
     Page<Documents.Stored> page = documents.list(after, limit);
     return new Page<>(page.items().stream().map(Kits::kit).toList(), page.next());
+  }
+
+  /** The names that kits have now, and that deleted ones had last. */
+  public Set<String> namesEver() {
+    return documents.labelsEver();
   }
 
   public int count() {

@@ -1,6 +1,9 @@
 package lampwright.tasks;
 
+import java.time.Duration;
 import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import lampwright.engine.exposure.Ev100;
 import lampwright.gear.Kit;
 import lampwright.gear.KitId;
@@ -21,7 +24,13 @@ import lampwright.store.StudioTransaction;
 /** Computes: a setup's figures, and the setup made with another kit. Stores nothing. */
 public final class Adapting {
 
+  /** The largest setup with the largest kit takes seconds; more would keep people waiting. */
+  private static final Duration LONGEST_WAIT = Duration.ofSeconds(5);
+
   private final Database database;
+
+  /** The search is nothing but computing: more at a time than cores would make all slower. */
+  private final Semaphore places = new Semaphore(Runtime.getRuntime().availableProcessors(), true);
 
   public Adapting(Database database) {
     this.database = database;
@@ -67,8 +76,20 @@ public final class Adapting {
     return adapt(setup, kit, wishes);
   }
 
-  private static Answer adapt(SetupDocument setup, Kit kit, Wishes wishes) {
-    return AdaptationSearch.adapt(setup, kit, wishes.ambient(), wishes.limits(), wishes.preset());
+  private Answer adapt(SetupDocument setup, Kit kit, Wishes wishes) {
+    try {
+      if (!places.tryAcquire(LONGEST_WAIT.toMillis(), TimeUnit.MILLISECONDS)) {
+        throw Refused.unavailable(LONGEST_WAIT);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw Refused.unavailable(LONGEST_WAIT);
+    }
+    try {
+      return AdaptationSearch.adapt(setup, kit, wishes.ambient(), wishes.limits(), wishes.preset());
+    } finally {
+      places.release();
+    }
   }
 
   /** The figures of a document of the caller's own. */

@@ -28,6 +28,8 @@ public final class Cataloguing {
   /** Long enough for an index that keeps up; a slower one must not hold anybody's work up. */
   private static final Duration WAIT_FOR_INDEX = Duration.ofSeconds(1);
 
+  private static final String FORMER_MEMBER = "a former member";
+
   private final Database database;
   private final Follower follower;
   private final Ids ids;
@@ -84,7 +86,7 @@ public final class Cataloguing {
 
   static Catalogued get(StudioTransaction in, SetupId id) {
     StoredSetup stored = new Setups(in).find(id).orElseThrow(Refused::notFound);
-    return catalogued(stored, names(in).getOrDefault(stored.changedBy(), "a former member"));
+    return catalogued(stored, names(in).getOrDefault(stored.changedBy(), FORMER_MEMBER));
   }
 
   /** Those of some setups that the studio has, in the same order; for what a search found. */
@@ -94,7 +96,7 @@ public final class Cataloguing {
     return wanted.stream()
         .map(setups::find)
         .flatMap(Optional::stream)
-        .map(s -> catalogued(s, names.getOrDefault(s.changedBy(), "a former member")))
+        .flatMap(stored -> readable(stored, names).stream())
         .toList();
   }
 
@@ -181,12 +183,19 @@ public final class Cataloguing {
                 .collect(Collectors.toMap(Person::id, Person::name)));
   }
 
+  private static Optional<Catalogued> readable(StoredSetup stored, Map<PersonId, String> names) {
+    String changedBy = names.getOrDefault(stored.changedBy(), FORMER_MEMBER);
+    return StoredDocuments.find(SetupDocument.FORM, stored.document(), stored.id())
+        .map(document -> catalogued(stored, changedBy, document));
+  }
+
   private static Catalogued catalogued(StoredSetup stored, String changedBy) {
-    return new Catalogued(
-        stored.id(),
-        stored.revision(),
-        stored.changedAt(),
-        changedBy,
-        StoredDocuments.read(SetupDocument.FORM, stored.document()));
+    return catalogued(
+        stored, changedBy, StoredDocuments.read(SetupDocument.FORM, stored.document()));
+  }
+
+  private static Catalogued catalogued(
+      StoredSetup stored, String changedBy, SetupDocument document) {
+    return new Catalogued(stored.id(), stored.revision(), stored.changedAt(), changedBy, document);
   }
 }

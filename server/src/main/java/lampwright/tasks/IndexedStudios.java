@@ -20,13 +20,9 @@ import lampwright.store.Database;
 import lampwright.store.IndexerTransaction;
 import lampwright.store.SetupChange;
 import lampwright.store.StoredSetup;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /** The database as the search index follows it: every studio's setups, and what changed. */
 public final class IndexedStudios implements ChangeSource {
-
-  private static final Logger LOG = LoggerFactory.getLogger(IndexedStudios.class);
 
   private final Database database;
 
@@ -84,13 +80,8 @@ public final class IndexedStudios implements ChangeSource {
 
   /** One document that cannot be read must not keep all others from being found. */
   private static Optional<IndexEntry> entry(StudioId studio, StoredSetup stored) {
-    try {
-      return Optional.of(
-          entry(studio, stored, StoredDocuments.read(SetupDocument.FORM, stored.document())));
-    } catch (IllegalStateException unreadable) {
-      LOG.error("Setup {} of studio {} is not indexed", stored.id(), studio, unreadable);
-      return Optional.empty();
-    }
+    return StoredDocuments.find(SetupDocument.FORM, stored.document(), stored.id())
+        .map(setup -> entry(studio, stored, setup));
   }
 
   private static IndexEntry entry(StudioId studio, StoredSetup stored, SetupDocument setup) {

@@ -2,6 +2,7 @@ package lampwright.tasks;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lampwright.gear.Kit;
 import lampwright.gear.KitId;
 import lampwright.people.Ids;
@@ -76,6 +77,17 @@ public final class KitKeeping {
     return new Kits(in).find(id).map(KitKeeping::kept);
   }
 
+  /** The names of all kits that a studio has or has deleted; for loading what is missing. */
+  public Set<String> namesEver(Caller caller, StudioId studio) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Leave.ask(in, Permission.READ_SETUPS);
+          return new Kits(in).namesEver();
+        });
+  }
+
   /** All kits of a studio, the last changed first. */
   public List<KeptKit> list(Caller caller, StudioId studio) {
     return database.inStudio(
@@ -84,7 +96,9 @@ public final class KitKeeping {
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           return new Kits(in)
-              .list(Optional.empty(), MOST_KITS).items().stream().map(KitKeeping::kept).toList();
+              .list(Optional.empty(), MOST_KITS).items().stream()
+                  .flatMap(stored -> readable(stored).stream())
+                  .toList();
         });
   }
 
@@ -120,10 +134,15 @@ public final class KitKeeping {
   }
 
   private static KeptKit kept(StoredKit stored) {
-    return new KeptKit(
-        stored.id(),
-        stored.revision(),
-        stored.changedAt(),
-        StoredDocuments.read(Kit.FORM, stored.document()));
+    return kept(stored, StoredDocuments.read(Kit.FORM, stored.document()));
+  }
+
+  private static Optional<KeptKit> readable(StoredKit stored) {
+    return StoredDocuments.find(Kit.FORM, stored.document(), stored.id())
+        .map(document -> kept(stored, document));
+  }
+
+  private static KeptKit kept(StoredKit stored, Kit document) {
+    return new KeptKit(stored.id(), stored.revision(), stored.changedAt(), document);
   }
 }

@@ -1,16 +1,36 @@
 package lampwright.tasks;
 
+import java.util.Optional;
 import lampwright.document.Form;
 import lampwright.document.Json;
 import lampwright.document.Reading;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** Documents on their way to the store and back. */
 final class StoredDocuments {
+
+  private static final Logger LOG = LoggerFactory.getLogger(StoredDocuments.class);
 
   private StoredDocuments() {}
 
   static <T> String print(Form<T> form, T document) {
     return Json.print(form.write(document));
+  }
+
+  /**
+   * Reads what was checked before it was stored, where one that cannot be read must not keep the
+   * others away: that one is logged and left out.
+   *
+   * @param id what the log calls it
+   */
+  static <T> Optional<T> find(Form<T> form, String json, Object id) {
+    try {
+      return Optional.of(read(form, json));
+    } catch (IllegalStateException unreadable) {
+      LOG.error("Stored document {} is left out", id, unreadable);
+      return Optional.empty();
+    }
   }
 
   /**

@@ -7,6 +7,7 @@ import static lampwright.document.Field.usually;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
@@ -79,8 +80,7 @@ public final class ComputingApi {
             List.of(DOCUMENT, KIT, AMBIENT, LIMITS, PRESET));
   }
 
-  private static <T> Field<T, Optional<Ev100>> ambient(
-      java.util.function.Function<T, Adapting.Wishes> wishes) {
+  private static <T> Field<T, Optional<Ev100>> ambient(Function<T, Adapting.Wishes> wishes) {
     return optional(
         "ambient_ev100",
         Forms.number("EV").atLeast(-10).atMost(20).maybe(10).as(Ev100::new, Ev100::value),
@@ -88,8 +88,7 @@ public final class ComputingApi {
         "The ambient to shoot in, where it is not the setup's.");
   }
 
-  private static <T> Field<T, Limits> limits(
-      java.util.function.Function<T, Adapting.Wishes> wishes) {
+  private static <T> Field<T, Limits> limits(Function<T, Adapting.Wishes> wishes) {
     return usually(
         Limits.none(),
         "limits",
@@ -98,8 +97,7 @@ public final class ComputingApi {
         "What the adaptation must not do.");
   }
 
-  private static <T> Field<T, Weights.Preset> preset(
-      java.util.function.Function<T, Adapting.Wishes> wishes) {
+  private static <T> Field<T, Weights.Preset> preset(Function<T, Adapting.Wishes> wishes) {
     return usually(
         Weights.Preset.CLOSEST_LOOK,
         "preset",

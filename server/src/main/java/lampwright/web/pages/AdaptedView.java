@@ -98,10 +98,11 @@ final class AdaptedView {
     }
     long off = adaptation.lights().stream().filter(AdaptedView::isOff).count();
     int lights = adaptation.lights().size();
-    String all = lights == 1 ? "The light is" : "All " + lights + " lights are";
+    String all =
+        lights == 1 ? "The light reaches its level" : "All " + lights + " lights reach their level";
     String inShort =
         off == 0
-            ? all + " within a third of a stop of the setup."
+            ? all + " within a third of a stop."
             : off
                 + " of "
                 + lights

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
+import java.util.Set;
+import java.util.function.Function;
 import lampwright.drawing.Plan;
 import lampwright.people.StudioId;
 import lampwright.search.Question;
@@ -95,7 +97,7 @@ public final class FindPages {
         new Question(
             studio.text(),
             asked.text(),
-            java.util.Set.copyOf(asked.moods()),
+            Set.copyOf(asked.moods()),
             asked.place(),
             asked.kind(),
             HITS_A_PAGE,
@@ -155,7 +157,7 @@ public final class FindPages {
       String name,
       Map<String, Long> counts,
       List<String> chosen,
-      java.util.function.Function<String, Address> toggle) {
+      Function<String, Address> toggle) {
     return new Facet(
         name,
         counts.entrySet().stream()

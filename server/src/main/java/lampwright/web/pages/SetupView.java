@@ -19,6 +19,7 @@ import lampwright.setup.Ambient;
 import lampwright.setup.Cautions;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
+import lampwright.setup.MeterReading;
 import lampwright.setup.Occasion;
 import lampwright.setup.Outcome.Judgement;
 import lampwright.setup.SetupDocument;
@@ -174,10 +175,18 @@ final class SetupView {
         number(light.id()),
         act,
         what.or(light::reason).orElse(""),
-        of.level()
-            .map(level -> level.reading().tenthsText() + " at the " + light.target().name())
-            .orElse(""),
+        of.level().map(level -> expected(light, level)).orElse(""),
         List.of());
+  }
+
+  /** The light alone; and with the ambient, where the meter was read so. */
+  private static String expected(Light light, Level level) {
+    String alone = level.reading().tenthsText() + " at the " + light.target().name();
+    return light
+        .reading()
+        .filter(MeterReading::includesAmbient)
+        .map(with -> alone + ", " + with.fNumber().tenthsText() + " with the ambient")
+        .orElse(alone);
   }
 
   private List<SetupPage.Mark> movement() {
