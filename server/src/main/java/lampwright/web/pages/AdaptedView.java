@@ -117,11 +117,9 @@ final class AdaptedView {
   }
 
   private static String ambientInShort(Stops change) {
-    return String.format(
-        Locale.ROOT,
-        " The ambient is %.1f stops %s.",
-        Math.abs(change.value()),
-        change.value() > 0 ? "brighter" : "darker");
+    return " The ambient is %s %s."
+        .formatted(
+            Wording.stops(Math.abs(change.value())), change.value() > 0 ? "brighter" : "darker");
   }
 
   private static boolean isOff(lampwright.setup.adapting.AdaptedLight light) {
@@ -267,8 +265,7 @@ final class AdaptedView {
     Stops by = made.deviation();
     return new Shortfall(
         name(light.original().light().id()),
-        Wording.signed(new Stops(Math.abs(by.value()))).replace("+", "")
-            + (by.value() < 0 ? " stop under" : " stop over"),
+        Wording.stops(Math.abs(by.value())) + (by.value() < 0 ? " under" : " over"),
         made.remedies());
   }
 

@@ -29,6 +29,12 @@ final class Wording {
     return (tenths < 0 ? "−" : "+") + String.format(Locale.ROOT, "%.1f", Math.abs(tenths));
   }
 
+  /** So many stops in words: "0.7 stop", "1.0 stop", "2.6 stops". */
+  static String stops(double size) {
+    String tenths = String.format(Locale.ROOT, "%.1f", size);
+    return tenths + (tenths.startsWith("0.") || tenths.equals("1.0") ? " stop" : " stops");
+  }
+
   static String metres(Metres distance) {
     return metres(distance.value());
   }
