@@ -30,6 +30,7 @@ import lampwright.web.Routes;
 import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.KitApi;
+import lampwright.web.api.OpenApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
@@ -164,6 +165,7 @@ public final class House implements AutoCloseable {
                     () -> Definitions.schemaOf(SetupDocument.FORM, "/api/schemas/setup.json"),
                     "kit",
                     () -> Definitions.schemaOf(Kit.FORM, "/api/schemas/kit.json"))),
+            new OpenApi(),
             new SetupApi(door, catalogue.cataloguing(), catalogue.finding()),
             new KitApi(door, catalogue.kits()),
             new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()));

@@ -2,6 +2,7 @@ package lampwright.document;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
@@ -28,6 +29,13 @@ public final class Definitions {
       definitions.put(name, definition.get());
     }
     return Map.of("$ref", "#/$defs/" + name);
+  }
+
+  /** The definitions of several forms and of all that they are made of, by name. */
+  public static Map<String, Object> of(List<? extends Form<?>> forms) {
+    Definitions definitions = new Definitions();
+    forms.forEach(form -> form.schema(definitions));
+    return definitions.definitions;
   }
 
   /**

@@ -6,6 +6,7 @@ import static lampwright.web.http.Access.SIGNED_IN;
 import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.KitApi;
+import lampwright.web.api.OpenApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
@@ -30,6 +31,7 @@ public record Routes(Api api, Pages pages) {
       TokenApi tokens,
       StudioApi studios,
       SchemaApi schemas,
+      OpenApi description,
       SetupApi setups,
       KitApi kits,
       ComputingApi computing) {}
@@ -55,6 +57,7 @@ public record Routes(Api api, Pages pages) {
     routes.post("/api/tokens", api.tokens()::create, SIGNED_IN);
     routes.delete("/api/tokens/{token}", api.tokens()::delete, SIGNED_IN);
     routes.get("/api/studios", api.studios()::list, SIGNED_IN);
+    routes.get("/api/openapi.json", api.description()::show, ANYONE);
     routes.get("/api/schemas/{file}", api.schemas()::show, ANYONE);
 
     routes.get("/api/studios/{studio}/setups", api.setups()::find, SIGNED_IN);

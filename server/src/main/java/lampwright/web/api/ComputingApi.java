@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import lampwright.document.Field;
+import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.engine.exposure.Ev100;
@@ -78,6 +79,11 @@ public final class ComputingApi {
                     new Adapting.Wishes(
                         values.get(AMBIENT), values.get(LIMITS), values.get(PRESET))),
             List.of(DOCUMENT, KIT, AMBIENT, LIMITS, PRESET));
+  }
+
+  /** What is read here beside the documents themselves. */
+  static List<Form<?>> forms() {
+    return List.of(ForKit.FORM, Own.FORM);
   }
 
   private static <T> Field<T, Optional<Ev100>> ambient(Function<T, Adapting.Wishes> wishes) {

@@ -34,7 +34,7 @@ public final class SessionApi {
     this.form = credentialsForm();
   }
 
-  private record Credentials(String email, String password) {
+  record Credentials(String email, String password) {
 
     /** No record's text may reach a log with a password in it. */
     @Override
@@ -43,7 +43,7 @@ public final class SessionApi {
     }
   }
 
-  private static Form<Credentials> credentialsForm() {
+  static Form<Credentials> credentialsForm() {
     Field<Credentials, String> email =
         Field.required("email", Forms.text(LONGEST), Credentials::email, "Who signs in.");
     Field<Credentials, String> password =

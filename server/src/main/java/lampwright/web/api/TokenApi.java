@@ -25,18 +25,21 @@ public final class TokenApi {
   public TokenApi(Door door, Tokens tokens) {
     this.door = door;
     this.tokens = tokens;
+    this.form = wishForm();
+  }
+
+  static Form<Wish> wishForm() {
     Field<Wish, String> name =
         Field.required(
             "name", Forms.text(LONGEST_NAME), Wish::name, "Which program it is for, in words.");
-    this.form =
-        ObjectForm.of(
-            "token",
-            "A token that a person wants for a program.",
-            values -> new Wish(values.get(name)),
-            List.of(name));
+    return ObjectForm.of(
+        "token",
+        "A token that a person wants for a program.",
+        values -> new Wish(values.get(name)),
+        List.of(name));
   }
 
-  private record Wish(String name) {}
+  record Wish(String name) {}
 
   private record Made(String id, String name, Instant createdAt, String token) {}
 

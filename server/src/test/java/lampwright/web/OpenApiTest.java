@@ -1,0 +1,185 @@
+package lampwright.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.swagger.v3.parser.OpenAPIV3Parser;
+import io.swagger.v3.parser.core.models.ParseOptions;
+import io.swagger.v3.parser.core.models.SwaggerParseResult;
+import java.net.http.HttpResponse;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import lampwright.RouteWalk;
+import lampwright.TestHouse;
+import lampwright.Told;
+import lampwright.Visitor;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
+
+/** The API's description of itself against what the server really does. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class OpenApiTest {
+
+  private static final String STUDIO = "/api/studios/demo";
+  private static final String IN_STUDIO = "/api/studios/{studio}";
+
+  @RegisterExtension static final TestHouse house = TestHouse.withDemo();
+
+  private Described described;
+  private Visitor author;
+
+  @BeforeAll
+  void theDescriptionIsRead() {
+    described = new Described(house.visitor().get("/api/openapi.json").body());
+    author = house.withToken("author@demo.example");
+  }
+
+  @Test
+  void whatIsDescribedIsWhatIsServed() {
+    Set<String> served =
+        RouteWalk.of(house).stream()
+            .filter(step -> step.isForPrograms() && !step.verb().equals("HEAD"))
+            .map(RouteWalk.Step::toString)
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(served, described.operations());
+  }
+
+  @Test
+  void aParserOfAnotherHouseReadsItWithoutAMessage() {
+    SwaggerParseResult read = parse(described.text());
+    assertEquals(List.of(), read.getMessages());
+    assertTrue(read.isOpenapi31());
+    String broken = described.text().replaceFirst("\"responses\":", "\"answers\":");
+    assertFalse(parse(broken).getMessages().isEmpty(), "the parser checks nothing");
+  }
+
+  private static SwaggerParseResult parse(String text) {
+    return new OpenAPIV3Parser().readContents(text, List.of(), new ParseOptions());
+  }
+
+  @Test
+  void itNamesNoHost() {
+    assertFalse(described.text().matches("(?s).*https?://.*"), "an absolute address");
+    assertTrue(described.text().contains("\"servers\":[{\"url\":\"/\"}]"));
+  }
+
+  @Test
+  void anUndescribedFieldIsSeen() {
+    assertEquals("", described.faultsBy("Health", "{\"status\":\"live\",\"reasons\":[]}"));
+    assertFalse(
+        described
+            .faultsBy("Health", "{\"status\":\"live\",\"reasons\":[],\"mood\":\"\"}")
+            .isEmpty());
+  }
+
+  @Test
+  void everyOperationAnswersAsDescribed() {
+    Visitor anybody = house.visitor();
+    for (String path : List.of("/health/live", "/health/ready", "/api/openapi.json")) {
+      described.mustFit("GET " + path, 200, anybody.get(path));
+    }
+    for (String file : List.of("setup.json", "kit.json")) {
+      described.mustFit("GET /api/schemas/{file}", 200, anybody.get("/api/schemas/" + file));
+    }
+    people();
+    documents("setup", Documents.json(Documents.setup("Described")));
+    documents("kit", Documents.json(Documents.kit("Described")));
+    described.mustFit(
+        "GET " + IN_STUDIO + "/setups", 200, author.get(STUDIO + "/setups?q=light&limit=2"));
+    computing();
+    assertEquals(described.operations(), described.done());
+  }
+
+  private void people() {
+    described.mustFit(
+        "POST /api/session", 201, house.signIn("crew@demo.example", TestHouse.PASSWORD));
+    described.mustFit("GET /api/session", 200, author.get("/api/session"));
+    Visitor crew = house.signedIn("crew@demo.example");
+    described.mustFit("GET /api/session", 200, crew.get("/api/session"));
+    described.mustFit("GET /api/studios", 200, crew.get("/api/studios"));
+    HttpResponse<String> made =
+        described.mustFit(
+            "POST /api/tokens", 201, crew.post("/api/tokens", "{\"name\":\"described\"}"));
+    described.mustFit("GET /api/tokens", 200, crew.get("/api/tokens"));
+    described.mustFit("GET /api/tokens", 200, author.get("/api/tokens"));
+    described.mustFit("DELETE /api/tokens/{token}", 204, crew.delete(location(made)));
+    described.mustFit("DELETE /api/session", 204, crew.delete("/api/session"));
+  }
+
+  private void documents(String kind, String document) {
+    String all = IN_STUDIO + "/" + kind + "s";
+    String one = all + "/{" + kind + "}";
+    String path = STUDIO + "/" + kind + "s";
+    String made = location(described.mustFit("POST " + all, 201, author.post(path, document)));
+    described.mustFit("GET " + all, 200, author.get(path));
+    described.mustFit("GET " + one, 200, author.get(made));
+    Visitor first = author.with("If-Match", "\"1\"");
+    described.mustFit("GET " + one, 304, author.with("If-None-Match", "\"1\"").get(made));
+    described.mustFit("PUT " + one, 428, author.put(made, document));
+    described.mustFit("PUT " + one, 200, first.put(made, document));
+    described.mustFit("PUT " + one, 412, first.put(made, document));
+    described.mustFit("PUT " + one, 422, author.with("If-Match", "\"2\"").put(made, "{}"));
+    described.mustFit("DELETE " + one, 428, author.delete(made));
+    described.mustFit("DELETE " + one, 412, first.delete(made));
+    described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"2\"").delete(made));
+    described.mustFit("GET " + one, 404, author.get(made));
+    described.mustFit("POST " + all, 422, author.post(path, "{}"));
+    described.mustFit("POST " + all, 400, author.post(path, "{"));
+    described.mustFit("POST " + all, 415, author.postForm(path, "a=b"));
+    Visitor reader = house.withToken("reader@demo.example");
+    described.mustFit("POST " + all, 403, reader.post(path, document));
+    described.mustFit("POST " + all, 401, house.visitor().post(path, document));
+    described.mustFit("POST " + all, 413, author.post(path, "\"" + "a".repeat(1 << 20) + "\""));
+  }
+
+  private void computing() {
+    String figures = IN_STUDIO + "/setups/{setup}/figures";
+    String adaptations = IN_STUDIO + "/setups/{setup}/adaptations";
+    List<?> kits = Visitor.items(author.get(STUDIO + "/kits"));
+    for (Object setup : Visitor.items(author.get(STUDIO + "/setups?limit=100"))) {
+      String path = STUDIO + "/setups/" + Told.at(setup, "id");
+      described.mustFit("GET " + IN_STUDIO + "/setups/{setup}", 200, author.get(path));
+      described.mustFit("GET " + figures, 200, author.get(path + "/figures"));
+      for (Object kit : kits) {
+        String wish = "{\"kit\":\"" + Told.at(kit, "id") + "\"}";
+        described.mustFit("POST " + adaptations, 200, author.post(path + "/adaptations", wish));
+      }
+      described.mustFit("POST " + adaptations, 422, author.post(path + "/adaptations", "{}"));
+    }
+    String document = Documents.json(Documents.setup("Described"));
+    described.mustFit(
+        "POST " + IN_STUDIO + "/figures", 200, author.post(STUDIO + "/figures", document));
+    String both =
+        "{\"document\":" + document + ",\"kit\":" + Documents.json(Documents.kit("Own")) + "}";
+    described.mustFit(
+        "POST " + IN_STUDIO + "/adaptations", 200, author.post(STUDIO + "/adaptations", both));
+  }
+
+  private static String location(HttpResponse<String> made) {
+    return made.headers().firstValue("Location").orElseThrow();
+  }
+
+  @Test
+  void refusalsAreAsDescribed() {
+    Visitor anybody = house.visitor();
+    described.mustFit("POST /api/session", 401, house.signIn("reader@demo.example", "wrong"));
+    described.mustFit("POST /api/session", 422, anybody.post("/api/session", "{}"));
+    described.mustFit(
+        "POST /api/session",
+        403,
+        anybody.with("Sec-Fetch-Site", "cross-site").post("/api/session", "{}"));
+    described.mustFit("GET /api/studios", 401, anybody.get("/api/studios"));
+    described.mustFit("GET /api/schemas/{file}", 404, anybody.get("/api/schemas/other.json"));
+    described.mustFit(
+        "GET " + IN_STUDIO + "/setups", 404, author.get("/api/studios/zzzz9zzzz9zzzz9z/setups"));
+    described.mustFit(
+        "GET " + IN_STUDIO + "/setups", 422, author.get(STUDIO + "/setups?limit=101"));
+    described.mustFit("DELETE /api/session", 403, author.delete("/api/session"));
+    described.mustFit("DELETE /api/tokens/{token}", 404, author.delete("/api/tokens/none"));
+  }
+}
