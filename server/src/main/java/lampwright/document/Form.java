@@ -28,11 +28,6 @@ public abstract class Form<T> {
   /** Describes the form as JSON Schema 2020-12; named objects go to the definitions. */
   public abstract Map<String, Object> schema(Definitions definitions);
 
-  /** The name of the unit that follows a number in messages, or nothing. */
-  String unit() {
-    return "";
-  }
-
   /** Reads a whole document. */
   public final Reading<T> read(Object json) {
     Problems problems = new Problems();
@@ -63,11 +58,6 @@ public abstract class Form<T> {
       @Override
       public Map<String, Object> schema(Definitions definitions) {
         return inner.schema(definitions);
-      }
-
-      @Override
-      String unit() {
-        return inner.unit();
       }
     };
   }

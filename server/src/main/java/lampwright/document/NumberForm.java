@@ -58,11 +58,6 @@ public final class NumberForm extends Form<Double> {
   }
 
   @Override
-  String unit() {
-    return unit;
-  }
-
-  @Override
   public Optional<Double> read(Object json, Pointer at, Problems problems) {
     if (!(json instanceof Number number)) {
       problems.add(

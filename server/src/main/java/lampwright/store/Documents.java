@@ -4,6 +4,7 @@ import static lampwright.schema.generated.Tables.CHANGE_LOG;
 import static org.jooq.impl.DSL.row;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -64,6 +65,18 @@ final class Documents {
         .from(now.table())
         .where(isLiving(id))
         .fetchOptional(this::stored);
+  }
+
+  /** Those of some documents that are living, in no order. */
+  List<Stored> listOf(Collection<String> ids) {
+    return in.sql()
+        .select(now.id(), now.revision(), now.label(), now.document())
+        .select(now.changedAt(), now.changedBy())
+        .from(now.table())
+        .where(now.studio().eq(in.studio().text()))
+        .and(now.id().in(ids))
+        .and(now.deletedAt().isNull())
+        .fetch(this::stored);
   }
 
   Page<Stored> list(Optional<Page.Place> after, int limit) {

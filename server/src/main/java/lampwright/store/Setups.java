@@ -1,8 +1,11 @@
 package lampwright.store;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lampwright.setup.SetupId;
 
 /** The setups of the studio that the transaction is in. */
@@ -25,6 +28,13 @@ public final class Setups {
 
   public Optional<StoredSetup> find(SetupId id) {
     return documents.find(id.text()).map(Setups::setup);
+  }
+
+  /** Those of some setups that the studio has, by their ids. */
+  public Map<SetupId, StoredSetup> listOf(Collection<SetupId> ids) {
+    return documents.listOf(ids.stream().map(SetupId::text).toList()).stream()
+        .map(Setups::setup)
+        .collect(Collectors.toMap(StoredSetup::id, setup -> setup));
   }
 
   /** At most so many setups, the last changed first, from the start or from where a page ended. */

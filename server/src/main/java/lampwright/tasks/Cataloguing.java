@@ -89,15 +89,13 @@ public final class Cataloguing {
     return catalogued(stored, names(in).getOrDefault(stored.changedBy(), FORMER_MEMBER));
   }
 
-  /** Those of some setups that the studio has, in the same order; for what a search found. */
-  static List<Catalogued> list(StudioTransaction in, List<SetupId> wanted) {
+  /** Those of some setups that the studio has, by their ids; for what a search found. */
+  static Map<SetupId, Catalogued> listOf(StudioTransaction in, List<SetupId> wanted) {
     Map<PersonId, String> names = names(in);
-    Setups setups = new Setups(in);
-    return wanted.stream()
-        .map(setups::find)
-        .flatMap(Optional::stream)
-        .flatMap(stored -> readable(stored, names).stream())
-        .toList();
+    return new Setups(in)
+        .listOf(wanted).values().stream()
+            .flatMap(stored -> readable(stored, names).stream())
+            .collect(Collectors.toMap(Catalogued::id, setup -> setup));
   }
 
   /** The titles of all setups that a studio has or has deleted; for loading what is missing. */

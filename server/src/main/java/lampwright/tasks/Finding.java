@@ -1,7 +1,6 @@
 package lampwright.tasks;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,10 +53,9 @@ public final class Finding {
                 throw Refused.invalid(
                     "/cursor", "Cursor was not made by this search. Start again without it.");
             case SearchResult.Answer answer -> {
-              Map<SetupId, Catalogued> living = new HashMap<>();
               List<SetupId> ids =
                   answer.items().stream().map(hit -> new SetupId(hit.setup())).toList();
-              Cataloguing.list(in, ids).forEach(setup -> living.put(setup.id(), setup));
+              Map<SetupId, Catalogued> living = Cataloguing.listOf(in, ids);
               yield new FoundPage(
                   found(answer, living), answer.total(), answer.facets(), answer.next());
             }

@@ -23,18 +23,21 @@ public final class ProblemPages {
 
   /** An occurrence. */
   public String render(ProblemDetails problem, Optional<Context> context) {
+    return templates.render(
+        "error", page(layouts.outside(context, problem.kind().title()), problem));
+  }
+
+  static ErrorPage page(Layout layout, ProblemDetails problem) {
     ProblemKind kind = problem.kind();
     List<String> faults = problem.errors().stream().map(Problem::message).toList();
-    ErrorPage page =
-        new ErrorPage(
-            layouts.outside(context, kind.title()),
-            kind.status(),
-            kind.title(),
-            faults.isEmpty() ? problem.detail() : "Nothing was changed. Put these right:",
-            faults,
-            Optional.of(problem.reference()),
-            List.of(HOME, new Link("What this means", kind.type())));
-    return templates.render("error", page);
+    return new ErrorPage(
+        layout,
+        kind.status(),
+        kind.title(),
+        faults.isEmpty() ? problem.detail() : "Nothing was changed. Put these right:",
+        faults,
+        Optional.of(problem.reference()),
+        List.of(HOME, new Link("What this means", kind.type())));
   }
 
   /** A kind, at the address that problem details name as their type. */

@@ -2,7 +2,10 @@ package lampwright.web.pages;
 
 import java.util.List;
 import java.util.Optional;
+import lampwright.document.Problem;
 import lampwright.drawing.PreviewDrawings;
+import lampwright.web.http.ProblemDetails;
+import lampwright.web.http.ProblemKind;
 
 /** Every page drawn from invented data: full, empty, long and wrong. */
 final class PagePreviews {
@@ -38,34 +41,27 @@ final class PagePreviews {
         new Preview("adapted", "adapted.jte", AdaptedPreviews.full()),
         new Preview("adapted-short", "adapted.jte", AdaptedPreviews.notEnough()),
         new Preview("adapted-none", "adapted.jte", AdaptedPreviews.nothingFits()),
-        new Preview("error-404", "error.jte", ErrorPage.notFound(layout("Not found"), HOME)),
-        new Preview(
-            "error-403",
-            "error.jte",
-            ErrorPage.mayNot(
-                layout("Not yours"),
-                "Setups are changed by authors and owners; you are here as crew. Ask an owner of"
-                    + " the studio if that should change.",
-                HOME)),
-        new Preview(
-            "error-422",
-            "error.jte",
-            ErrorPage.wrong(
-                layout("Wrong"),
-                List.of(
-                    "Distance of the key (0 m) must be more than 0. Maybe 0.5 m?",
-                    "ISO (90) is not on this body’s scale. Maybe 100?"),
-                HOME)),
-        new Preview(
-            "error-500",
-            "error.jte",
-            ErrorPage.ourFault(
-                new Layout("Fault", Optional.empty(), Theme.DEVICE, ASSETS),
-                "7F3K-20QD",
-                new Link("To the first page", "/"))));
+        error(ProblemKind.NOT_FOUND, List.of()),
+        error(ProblemKind.NOT_ALLOWED, List.of()),
+        error(
+            ProblemKind.INVALID,
+            List.of(
+                new Problem(
+                    "/lights/0/place",
+                    "Distance of the key (0 m) must be more than 0. Maybe 0.5 m?"),
+                new Problem("/exposure/iso", "ISO (90) is not on this body’s scale. Maybe 100?"))),
+        error(ProblemKind.OUR_FAULT, List.of()));
   }
 
-  static final Link HOME = new Link("All setups", "/demo/setups");
+  /** An error as a visitor really gets it. */
+  private static Preview error(ProblemKind kind, List<Problem> problems) {
+    return new Preview(
+        "error-" + kind.status(),
+        "error.jte",
+        ProblemPages.page(
+            new Layout(kind.title(), Optional.empty(), Theme.DEVICE, ASSETS),
+            new ProblemDetails(kind, kind.explanation(), "7f3k20qd5m", problems)));
+  }
 
   static Layout layout(String title) {
     return new Layout(title, Optional.of(member("Veskarn Light")), Theme.DEVICE, ASSETS);
