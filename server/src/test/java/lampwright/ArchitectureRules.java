@@ -84,6 +84,8 @@ final class ArchitectureRules {
     rules.put("theIndexStaysInTheSearch", fence("org.apache.lucene..", "search.."));
     rules.put(
         "jsonTextStaysInTheDocumentAndTheWeb", fence("tools.jackson..", "document..", "web.."));
+    rules.put("theSunLibraryStaysInEngineSun", fence("net.e175.klaus..", "engine.sun.."));
+    rules.put("theNumericsStayInTheCalibration", fence("org.hipparchus..", "gear.calibration.."));
     rules.put("noJunkDrawers", noJunkDrawers());
     rules.put("noCycles", noCycles());
     return rules;
@@ -117,6 +119,7 @@ final class ArchitectureRules {
             "java.util..",
             "java.math..",
             "java.time..",
+            "net.e175.klaus.solarpositioning..",
             "org.jspecify..");
   }
 

@@ -62,6 +62,8 @@ class ArchitectureTest {
     "connectionsStayInTheStore, tasks.Connects",
     "theIndexStaysInTheSearch, store.Searches",
     "jsonTextStaysInTheDocumentAndTheWeb, search.ParsesJson",
+    "theSunLibraryStaysInEngineSun, engine.AsksTheSun",
+    "theNumericsStayInTheCalibration, gear.SolvesMatrices",
     "noJunkDrawers, util.Anything",
     "noJunkDrawers, drawing.DrawingHelper",
     "noCycles, store.ReachesWeb"
