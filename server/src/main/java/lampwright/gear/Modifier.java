@@ -115,7 +115,7 @@ public record Modifier(
 
   /** How the engine sees it. */
   public ModifierEffect effect() {
-    return new ModifierEffect(face, loss, lossAt);
+    return ModifierEffect.of(face, loss, lossAt);
   }
 
   /** The head's own standard reflector, for a light that names no modifier. */

@@ -210,7 +210,7 @@ final class LightChecks {
     return new HeadOutput.Rated(gn(in), in.constant())
         .exposureAt(
             in.metres("distance_m"),
-            new ModifierEffect(in.face(), in.stops("loss_stops"), in.metres("reference_m")))
+            ModifierEffect.of(in.face(), in.stops("loss_stops"), in.metres("reference_m")))
         .value();
   }
 

@@ -58,7 +58,7 @@ final class SlipwayScene {
     LightAtTarget at =
         LightAtTarget.of(
                 HeadOutput.of(new GuideNumber(number(gear.required("head"), "guide_number_m"))),
-                new ModifierEffect(
+                ModifierEffect.of(
                     WorkedExamples.face(modifier),
                     new Stops(number(modifier, "loss_stops")),
                     new Metres(number(gear.required("head"), "reference_m"))),

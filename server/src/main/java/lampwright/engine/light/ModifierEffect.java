@@ -1,5 +1,8 @@
 package lampwright.engine.light;
 
+import lampwright.engine.beam.Even;
+import lampwright.engine.beam.Lobe;
+import lampwright.engine.beam.Spread;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Metres;
@@ -9,12 +12,14 @@ import lampwright.engine.unit.Stops;
  * What a modifier makes of a head's light on its axis.
  *
  * @param face the shape that then shines
+ * @param spread how the face spreads its light over the directions
  * @param loss stops below the standard reflector on the same head at the reference distance, plus
  *     for less light; a narrow reflector has a negative loss
  * @param lossReferenceDistance where that loss was measured, above 0. A loss quoted at 1 m is not
  *     the loss at 3 m for a big box, so the distance belongs to it
  */
-public record ModifierEffect(EmittingFace face, Stops loss, Metres lossReferenceDistance) {
+public record ModifierEffect(
+    EmittingFace face, Spread spread, Stops loss, Metres lossReferenceDistance) {
 
   /** The distance at which losses are usually quoted (source trade-practice). */
   public static final Metres USUAL_REFERENCE = new Metres(2);
@@ -24,14 +29,26 @@ public record ModifierEffect(EmittingFace face, Stops loss, Metres lossReference
     Bounds.requirePositive("Reference distance", lossReferenceDistance.value(), "m");
   }
 
+  /**
+   * Returns a modifier whose spread is the usual one of its face: a point is a standard reflector,
+   * anything larger an evenly bright face.
+   */
+  public static ModifierEffect of(EmittingFace face, Stops loss, Metres lossReferenceDistance) {
+    Spread usual =
+        face instanceof EmittingFace.PointSource
+            ? Lobe.ofBeam(Lobe.STANDARD_REFLECTOR)
+            : new Even();
+    return new ModifierEffect(face, usual, loss, lossReferenceDistance);
+  }
+
   /** Returns the standard reflector itself: a small source without loss. */
   public static ModifierEffect standardReflector() {
-    return new ModifierEffect(new EmittingFace.PointSource(), Stops.ZERO, USUAL_REFERENCE);
+    return of(new EmittingFace.PointSource(), Stops.ZERO, USUAL_REFERENCE);
   }
 
   /** Returns a modifier whose light was metered with the head, so that no loss is to be added. */
   public static ModifierEffect ofFace(EmittingFace face) {
-    return new ModifierEffect(face, Stops.ZERO, USUAL_REFERENCE);
+    return of(face, Stops.ZERO, USUAL_REFERENCE);
   }
 
   /** Returns the loss of a modifier from two readings at one place, {@code 2 log2(Nref/N)}. */
@@ -41,6 +58,6 @@ public record ModifierEffect(EmittingFace face, Stops loss, Metres lossReference
 
   /** Returns a copy with more loss: a grid, a second diffuser. */
   public ModifierEffect withMoreLoss(Stops more) {
-    return new ModifierEffect(face, loss.plus(more), lossReferenceDistance);
+    return new ModifierEffect(face, spread, loss.plus(more), lossReferenceDistance);
   }
 }

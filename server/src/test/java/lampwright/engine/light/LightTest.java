@@ -121,7 +121,7 @@ final class LightTest {
             new Metres(2.5),
             new Stops(3),
             MeterConstant.FLAT);
-    ModifierEffect box = new ModifierEffect(BOX, new Stops(2.2), new Metres(2));
+    ModifierEffect box = ModifierEffect.of(BOX, new Stops(2.2), new Metres(2));
     Metres distance = new Metres(3);
     double byReading = HeadOutput.ofStandardReflector(reading).exposureAt(distance, box).value();
     double byNumber =
@@ -143,7 +143,7 @@ final class LightTest {
     LightAtTarget light =
         LightAtTarget.of(
             HeadOutput.of(new GuideNumber(64)),
-            new ModifierEffect(BOX, new Stops(2.2), new Metres(2)),
+            ModifierEffect.of(BOX, new Stops(2.2), new Metres(2)),
             new Metres(3));
     LuxSeconds full = light.atFullPower();
     assertEquals(-1, light.at(Stops.ONE).stopsOver(full).value(), 1e-12);
@@ -170,7 +170,7 @@ final class LightTest {
     LightAtTarget light =
         LightAtTarget.of(
             HeadOutput.of(new GuideNumber(64)),
-            new ModifierEffect(BOX, new Stops(2.2), new Metres(2)),
+            ModifierEffect.of(BOX, new Stops(2.2), new Metres(2)),
             new Metres(3));
     Working working = light.readingWorking("key", new Stops(1.8), Iso.HUNDRED, MeterConstant.FLAT);
     assertEquals(
