@@ -1,0 +1,174 @@
+package lampwright.engine.map;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import lampwright.engine.map.Contour.Vertex;
+import lampwright.engine.unit.Bounds;
+
+/**
+ * Contours of a grid of values by marching squares: the values run straight along each side of a
+ * cell, a saddle is joined or parted by the mean of its corners, a value exactly at a level counts
+ * as above it (source derived). Lines of different levels never cross. The order is always the
+ * same: level by level as given, open lines before closed ones.
+ */
+public final class Contours {
+
+  /** Differences of larger values would not be finite. */
+  private static final double LARGEST = 1e300;
+
+  private static final int NONE = -1;
+
+  private final double[] values;
+  private final int columns;
+  private final int rows;
+  private final double spacingM;
+
+  /** Sides of cells along the rows come first in the numbering of sides. */
+  private final int sidesAlongRows;
+
+  private Contours(double[] values, int columns, int rows, double spacingM) {
+    this.values = values;
+    this.columns = columns;
+    this.rows = rows;
+    this.spacingM = spacingM;
+    this.sidesAlongRows = (columns - 1) * rows;
+  }
+
+  /**
+   * Returns the contours of all levels.
+   *
+   * @param values row after row, each finite (not more than 1e300); where there is no light at all
+   *     put a floor under the stops
+   * @param columns two or more
+   * @param rows two or more
+   * @param spacingM distance of neighbouring nodes in metres, above 0; 1 gives columns and rows
+   * @param levels in the values' unit
+   */
+  public static List<Contour> of(
+      double[] values, int columns, int rows, double spacingM, List<Double> levels) {
+    Bounds.requireBetween("Columns", columns, "", 2, 1e4);
+    Bounds.requireBetween("Rows", rows, "", 2, 1e4);
+    Bounds.requirePositive("Spacing", spacingM, "m");
+    if (values.length != columns * rows) {
+      throw new IllegalArgumentException(
+          "Values (" + values.length + ") must be columns times rows, " + columns * rows + ".");
+    }
+    for (double value : values) {
+      Bounds.requireBetween("Value of the grid", value, "", -LARGEST, LARGEST);
+    }
+    Contours grid = new Contours(values, columns, rows, spacingM);
+    List<Contour> found = new ArrayList<>();
+    for (double level : levels) {
+      Bounds.requireBetween("Level", level, "", -LARGEST, LARGEST);
+      grid.trace(level, found);
+    }
+    return List.copyOf(found);
+  }
+
+  private void trace(double level, List<Contour> found) {
+    int[] next = new int[sidesAlongRows + columns * (rows - 1)];
+    boolean[] entered = new boolean[next.length];
+    Arrays.fill(next, NONE);
+    for (int row = 0; row < rows - 1; row++) {
+      for (int column = 0; column < columns - 1; column++) {
+        joinCell(column, row, level, next, entered);
+      }
+    }
+    for (int side = 0; side < next.length; side++) {
+      if (next[side] != NONE && !entered[side]) {
+        follow(side, level, false, next, found);
+      }
+    }
+    for (int side = 0; side < next.length; side++) {
+      if (next[side] != NONE) {
+        follow(side, level, true, next, found);
+      }
+    }
+  }
+
+  /** Leads each side of the cell where values fall, going around by the left, to one of rise. */
+  private void joinCell(int column, int row, double level, int[] next, boolean[] entered) {
+    int node = row * columns + column;
+    int[] nodes = {node, node + 1, node + columns + 1, node + columns};
+    int[] sides = {
+      row * (columns - 1) + column,
+      sidesAlongRows + node + 1,
+      (row + 1) * (columns - 1) + column,
+      sidesAlongRows + node
+    };
+    int crossings = 0;
+    for (int k = 0; k < 4; k++) {
+      if (isAbove(nodes[k], level) != isAbove(nodes[(k + 1) % 4], level)) {
+        crossings++;
+      }
+    }
+    for (int k = 0; k < 4; k++) {
+      if (isAbove(nodes[k], level) && !isAbove(nodes[(k + 1) % 4], level)) {
+        int rise = crossings == 4 ? acrossSaddle(k, nodes, level) : riseOf(nodes, level);
+        next[sides[k]] = sides[rise];
+        entered[sides[rise]] = true;
+      }
+    }
+  }
+
+  /** Cuts off the low corner where the high ones are joined, else the high corner. */
+  private int acrossSaddle(int fall, int[] nodes, double level) {
+    double mean = 0;
+    for (int node : nodes) {
+      mean += values[node] / 4;
+    }
+    return mean >= level ? (fall + 1) % 4 : (fall + 3) % 4;
+  }
+
+  private int riseOf(int[] nodes, double level) {
+    int rise = 0;
+    while (isAbove(nodes[rise], level) || !isAbove(nodes[(rise + 1) % 4], level)) {
+      rise++;
+    }
+    return rise;
+  }
+
+  private boolean isAbove(int node, double level) {
+    return values[node] >= level;
+  }
+
+  /** Walks a line to its end or around, and takes its sides out of the map. */
+  private void follow(int start, double level, boolean closed, int[] next, List<Contour> found) {
+    List<Vertex> vertices = new ArrayList<>();
+    int side = start;
+    while (side != NONE) {
+      Vertex vertex = crossing(side, level);
+      if (vertices.isEmpty() || !vertices.getLast().equals(vertex)) {
+        vertices.add(vertex);
+      }
+      int following = next[side];
+      next[side] = NONE;
+      side = following;
+      if (side == start) {
+        break;
+      }
+    }
+    // Through a node exactly at the level several crossings are one corner.
+    if (closed && vertices.size() > 1 && vertices.getFirst().equals(vertices.getLast())) {
+      vertices.removeLast();
+    }
+    if (vertices.size() > 1) {
+      found.add(new Contour(level, vertices, closed));
+    }
+  }
+
+  /** Returns where the level crosses a side; the same from both of its cells. */
+  private Vertex crossing(int side, double level) {
+    boolean alongRow = side < sidesAlongRows;
+    int rest = side - sidesAlongRows;
+    int column = alongRow ? side % (columns - 1) : rest % columns;
+    int row = alongRow ? side / (columns - 1) : rest / columns;
+    double here = values[row * columns + column];
+    double there = values[row * columns + column + (alongRow ? 1 : columns)];
+    double share = (level - here) / (there - here);
+    return alongRow
+        ? new Vertex((column + share) * spacingM, row * spacingM)
+        : new Vertex(column * spacingM, (row + share) * spacingM);
+  }
+}
