@@ -23,6 +23,21 @@ public enum Source {
   FLASH_MAKERS_NOTES("flash-makers-notes", "Public engineering notes on studio flash", "pulses"),
   /** Effective and total flash duration. */
   ISO_2827("iso-2827", "ISO 2827:1988, photographic flash equipment, as quoted", "t0.5 and t0.1"),
+  /** Drag of a flat plate square to the wind. */
+  NASA_DRAG("nasa-drag", "NASA, Shape Effects on Drag", "flat plate"),
+  /** Wind force numbers and their speeds. */
+  BEAUFORT("beaufort", "Beaufort scale, Met Office table as quoted", "metres a second"),
+  /** Signals of the usual picture and the light they mean. */
+  IEC_61966("iec-61966", "IEC 61966-2-1:1999, sRGB, as quoted", "transfer and matrix"),
+  /** Lightness, chroma and hue. */
+  CIE_15("cie-15", "CIE 15, colorimetry, as quoted", "CIELAB"),
+  /** A perceptual space with even hues. */
+  OKLAB("oklab", "Ottosson, a perceptual color space for image processing (2020)", "matrices"),
+  /** Colour difference and its test data. */
+  CIEDE2000(
+      "ciede2000",
+      "Sharma, Wu and Dalal, the CIEDE2000 color-difference formula, Color Res. Appl. 30 (2005)",
+      "pp. 21-30"),
   /** Mireds and filter shifts. */
   WHEELER("wheeler", "Wheeler, Practical Cinematography", "p. 122"),
   /** Thin-lens optics as any textbook has them. */
