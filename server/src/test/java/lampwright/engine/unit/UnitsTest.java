@@ -31,7 +31,17 @@ final class UnitsTest {
             MetresPerSecond::new,
             MillimetresPerSecond::new,
             Seconds::new,
-            WattSeconds::new)
+            WattSeconds::new,
+            Watts::new,
+            WattHours::new,
+            VoltAmperes::new,
+            Volts::new,
+            Amperes::new,
+            Microfarads::new,
+            SquareMetres::new,
+            Kilograms::new,
+            Newtons::new,
+            NewtonMetres::new)
         .map(make -> Arguments.of(make, make.apply(1.5)));
   }
 
