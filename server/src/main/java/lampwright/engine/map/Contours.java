@@ -72,7 +72,9 @@ public final class Contours {
     Arrays.fill(next, NONE);
     for (int row = 0; row < rows - 1; row++) {
       for (int column = 0; column < columns - 1; column++) {
-        joinCell(column, row, level, next, entered);
+        if (isCrossed(row * columns + column, level)) {
+          joinCell(column, row, level, next, entered);
+        }
       }
     }
     for (int side = 0; side < next.length; side++) {
@@ -85,6 +87,14 @@ public final class Contours {
         follow(side, level, true, next, found);
       }
     }
+  }
+
+  /** Asks whether a line passes through the cell of this first node; through most none does. */
+  private boolean isCrossed(int node, double level) {
+    boolean above = isAbove(node, level);
+    return above != isAbove(node + 1, level)
+        || above != isAbove(node + columns, level)
+        || above != isAbove(node + columns + 1, level);
   }
 
   /** Leads each side of the cell where values fall, going around by the left, to one of rise. */
