@@ -42,19 +42,6 @@ final class CheckValuesTest {
           "ies.candela",
           "ies.zonal_flux",
           "ies.lux_horizontal",
-          "sun.julian_day",
-          "sun.zenith",
-          "sun.azimuth",
-          "sun.declination_topocentric",
-          "sun.elevation",
-          "sun.usno_program_lux",
-          "sun.usno_program_azimuth",
-          "sun.clear_sky_lux",
-          "sun.clear_sky_ev100",
-          "sun.relative_azimuth",
-          "sun.angle_to_axis",
-          "sun.phase",
-          "sun.shadow_length_m",
           "energy.battery_flashes",
           "energy.recharge_watts",
           "energy.mains_current_a",
@@ -154,6 +141,7 @@ final class CheckValuesTest {
     all.putAll(LightChecks.FORMULAS);
     all.putAll(PowerChecks.FORMULAS);
     all.putAll(LensChecks.FORMULAS);
+    all.putAll(SunChecks.FORMULAS);
     return all;
   }
 
