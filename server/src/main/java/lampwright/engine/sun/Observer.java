@@ -29,6 +29,11 @@ public record Observer(PlaceOnEarth place, Air air, Optional<Double> deltaTSecon
   /** Solar degrees a second of time, on average. */
   private static final double SECONDS_PER_DEGREE = 240;
 
+  /** The years between which delta T has an estimate. */
+  private static final int FIRST_ESTIMATE = -499;
+
+  private static final int LAST_ESTIMATE = 2999;
+
   /** Checks the bound. */
   public Observer {
     deltaTSeconds.ifPresent(seconds -> Bounds.requireBetween("Delta T", seconds, "s", -1e6, 1e6));
@@ -57,8 +62,10 @@ public record Observer(PlaceOnEarth place, Air air, Optional<Double> deltaTSecon
         new Degrees(90 - bare.zenithAngle()));
   }
 
+  /** There is no estimate far from our time; then that of the nearest year that has one. */
   private double deltaT(ZonedDateTime time) {
-    return deltaTSeconds.orElseGet(() -> DeltaT.estimate(time.toLocalDate()));
+    int year = Math.max(FIRST_ESTIMATE, Math.min(LAST_ESTIMATE, time.getYear()));
+    return deltaTSeconds.orElseGet(() -> DeltaT.estimate(time.toLocalDate().withYear(year)));
   }
 
   private static long nearestSecond(Instant at) {
@@ -68,6 +75,12 @@ public record Observer(PlaceOnEarth place, Air air, Optional<Double> deltaTSecon
   /** Returns the sun's declination as seen from the place, -90 to 90. */
   public Degrees declination(Instant at) {
     return EarthFrame.of(position(at), place.latitude()).declination();
+  }
+
+  /** Returns in which half of the solar day an instant is. */
+  public HalfDay halfDay(Instant at) {
+    Degrees hourAngle = EarthFrame.of(position(at), place.latitude()).hourAngle();
+    return hourAngle.value() < 0 ? HalfDay.RISING : HalfDay.SETTING;
   }
 
   /** Returns the instant nearest to another at which the sun is at an hour angle, to the second. */
