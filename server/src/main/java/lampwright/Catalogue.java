@@ -1,6 +1,7 @@
 package lampwright;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Optional;
 import lampwright.document.Form;
 import lampwright.document.Reading;
@@ -20,6 +21,7 @@ import lampwright.tasks.DemoStudio;
 import lampwright.tasks.Finding;
 import lampwright.tasks.IndexedStudios;
 import lampwright.tasks.KitKeeping;
+import lampwright.tasks.SunWatching;
 
 /** The catalogue's own part of the house: the search index that follows, and the tasks on it. */
 final class Catalogue implements AutoCloseable {
@@ -32,6 +34,7 @@ final class Catalogue implements AutoCloseable {
   private final KitKeeping kits;
   private final Finding finding;
   private final Adapting adapting;
+  private final SunWatching sun;
 
   /**
    * Opens the index in the data folder and lets it follow the database.
@@ -39,7 +42,7 @@ final class Catalogue implements AutoCloseable {
    * @throws lampwright.search.IndexFailure where another process has the folder, or it cannot be
    *     written
    */
-  Catalogue(Database database, Path data, Ids ids) {
+  Catalogue(Database database, Path data, Ids ids, Clock clock) {
     IndexedStudios studios = new IndexedStudios(database);
     index = SetupIndex.open(data.resolve(INDEX), studios.identity());
     follower = Follower.start(index, studios);
@@ -47,6 +50,7 @@ final class Catalogue implements AutoCloseable {
     kits = new KitKeeping(database, ids);
     finding = new Finding(database, new Search(index));
     adapting = new Adapting(database);
+    sun = new SunWatching(cataloguing, clock);
   }
 
   Cataloguing cataloguing() {
@@ -63,6 +67,10 @@ final class Catalogue implements AutoCloseable {
 
   Adapting adapting() {
     return adapting;
+  }
+
+  SunWatching sun() {
+    return sun;
   }
 
   /** Loads the demo's setups and kits, where they are not there yet. */

@@ -35,6 +35,7 @@ import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
 import lampwright.web.api.StudioApi;
+import lampwright.web.api.SunApi;
 import lampwright.web.api.TokenApi;
 import lampwright.web.http.CsrfTokens;
 import lampwright.web.http.Door;
@@ -87,7 +88,7 @@ public final class House implements AutoCloseable {
       Tokens tokens = new Tokens(database, ids, closed);
       firstOwner = new FirstOwner(database, ids, passwords, signingIn);
       demoStudio = new DemoStudio(database, ids, passwords);
-      catalogue = keep(new Catalogue(database, settings.data(), ids));
+      catalogue = keep(new Catalogue(database, settings.data(), ids, clock));
       furnish();
       server = keep(serve(signingIn, tokens));
     } catch (RuntimeException | Error e) {
@@ -168,7 +169,8 @@ public final class House implements AutoCloseable {
             new OpenApi(),
             new SetupApi(door, catalogue.cataloguing(), catalogue.finding()),
             new KitApi(door, catalogue.kits()),
-            new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()));
+            new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()),
+            new SunApi(door, catalogue.sun()));
     SignInPages signInPages =
         new SignInPages(
             door,

@@ -2,6 +2,7 @@ package lampwright.document;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -54,6 +55,21 @@ public final class Forms {
     return text(5)
         .like("^([01]\\d|2[0-3]):[0-5]\\d$", Forms::isTimeOfDay, "a time of day such as 18:40")
         .as(LocalTime::parse, LocalTime::toString);
+  }
+
+  /** How far a clock is ahead of universal time, {@code +01:00}; read up to 14:59. */
+  public static Form<ZoneOffset> utcOffset() {
+    return text(6)
+        .like(
+            "^[+-](0\\d|1[0-4]):[0-5]\\d$",
+            written -> written.matches("[+-](0\\d|1[0-4]):[0-5]\\d"),
+            "hours and minutes ahead of universal time such as +01:00")
+        .as(ZoneOffset::of, Forms::writtenOffset);
+  }
+
+  /** The JDK writes zero as one letter. */
+  private static String writtenOffset(ZoneOffset offset) {
+    return offset.equals(ZoneOffset.UTC) ? "+00:00" : offset.getId();
   }
 
   private static boolean isDate(String text) {

@@ -51,6 +51,21 @@ public enum Source {
       "shortest-augmenting-path",
       "Jonker and Volgenant, a shortest augmenting path algorithm, Computing 38 (1987)",
       "pp. 325-340"),
+  /** The sun's position at an instant and a place. */
+  REDA_ANDREAS(
+      "reda-andreas",
+      "Reda and Andreas, solar position algorithm, NREL/TP-560-34302 (rev. 2008)",
+      "sections 3.1 to 3.14"),
+  /** Illuminance of sun and clear sky by the sun's elevation. */
+  USNO_CIRCULAR_171(
+      "usno-circular-171",
+      "Janiczek and DeYoung, US Naval Observatory Circular 171 (1987), as transcribed",
+      "SUN, ALTAZ, REFR, ATMOS"),
+  /** Civil, nautical and astronomical twilight. */
+  TWILIGHT_DEFINITIONS(
+      "twilight-definitions",
+      "Glossary of Meteorology, American Meteorological Society",
+      "twilight"),
   /** A number that a person measured or set; it comes from nowhere else. */
   GIVEN("given", "Measured or set by the photographer", "the setup");
 

@@ -2,11 +2,12 @@
  * The maths of light: pure records and functions that turn a setup and gear into figures.
  *
  * <p>May import the JDK only (java.lang, java.util, java.math, java.time) and the nullness
- * annotations; no clock, no input or output, no static mutable state. Everything here is immutable,
- * thread-safe and deterministic. The same source is compiled to JavaScript and must give the same
- * doubles bit for bit, so only these functions are used: {@code + - * /}, {@link java.lang.Math}'s
- * sqrt, floor, ceil, round, abs, min and max, {@link java.lang.StrictMath}'s sin, cos, tan, asin,
- * acos, atan, atan2, exp and log, and {@link lampwright.engine.unit.BaseTwo} built on them.
+ * annotations, {@code engine.sun} the library of solar positions too; no clock, no input or output,
+ * no static mutable state. Everything here is immutable, thread-safe and deterministic. The same
+ * source is compiled to JavaScript and must give the same doubles bit for bit, so only these
+ * functions are used: {@code + - * /}, {@link java.lang.Math}'s sqrt, floor, ceil, round, abs, min
+ * and max, {@link java.lang.StrictMath}'s sin, cos, tan, asin, acos, atan, atan2, exp and log, and
+ * {@link lampwright.engine.unit.BaseTwo} built on them.
  *
  * <p>Conventions. One stop is a factor of two of luminous exposure. Printed marks are computed with
  * their exact powers of two and only shown as marks. Light is kept in lux seconds at the subject

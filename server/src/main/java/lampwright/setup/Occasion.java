@@ -5,6 +5,7 @@ import static lampwright.document.Field.required;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import lampwright.document.Field;
@@ -12,11 +13,17 @@ import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.engine.unit.Degrees;
 
-/** When and where the picture was made. */
+/**
+ * When and where the picture was made.
+ *
+ * @param time on the place's own clocks
+ * @param utcOffset how far those clocks are ahead of universal time
+ */
 public record Occasion(
     Optional<Place> place,
     Optional<LocalDate> date,
     Optional<LocalTime> time,
+    Optional<ZoneOffset> utcOffset,
     Optional<String> weather) {
 
   /**
@@ -80,6 +87,12 @@ public record Occasion(
       optional("date", Forms.date(), Occasion::date, "The day, such as 2024-10-03.");
   private static final Field<Occasion, Optional<LocalTime>> TIME =
       optional("time", Forms.timeOfDay(), Occasion::time, "The time on the place's own clocks.");
+  private static final Field<Occasion, Optional<ZoneOffset>> UTC_OFFSET =
+      optional(
+          "utc_offset",
+          Forms.utcOffset(),
+          Occasion::utcOffset,
+          "How far the place's clocks are ahead of universal time, such as +01:00; for the sun.");
   private static final Field<Occasion, Optional<String>> WEATHER =
       optional("weather", SetupForms.line(), Occasion::weather, "The weather.");
 
@@ -89,6 +102,10 @@ public record Occasion(
           "When and where the picture was made.",
           values ->
               new Occasion(
-                  values.get(PLACE), values.get(DATE), values.get(TIME), values.get(WEATHER)),
-          List.of(PLACE, DATE, TIME, WEATHER));
+                  values.get(PLACE),
+                  values.get(DATE),
+                  values.get(TIME),
+                  values.get(UTC_OFFSET),
+                  values.get(WEATHER)),
+          List.of(PLACE, DATE, TIME, UTC_OFFSET, WEATHER));
 }

@@ -11,6 +11,7 @@ import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
 import lampwright.web.api.StudioApi;
+import lampwright.web.api.SunApi;
 import lampwright.web.api.TokenApi;
 import lampwright.web.http.RouteList;
 import lampwright.web.pages.AssetFiles;
@@ -34,7 +35,8 @@ public record Routes(Api api, Pages pages) {
       OpenApi description,
       SetupApi setups,
       KitApi kits,
-      ComputingApi computing) {}
+      ComputingApi computing,
+      SunApi sun) {}
 
   /** What people visit. */
   public record Pages(
@@ -66,6 +68,7 @@ public record Routes(Api api, Pages pages) {
     routes.put("/api/studios/{studio}/setups/{setup}", api.setups()::replace, SIGNED_IN);
     routes.delete("/api/studios/{studio}/setups/{setup}", api.setups()::delete, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}/figures", api.computing()::figures, SIGNED_IN);
+    routes.get("/api/studios/{studio}/setups/{setup}/sun", api.sun()::show, SIGNED_IN);
     routes.post(
         "/api/studios/{studio}/setups/{setup}/adaptations", api.computing()::adapt, SIGNED_IN);
     routes.post("/api/studios/{studio}/figures", api.computing()::figuresOfBody, SIGNED_IN);
