@@ -90,7 +90,8 @@ public final class CandelaForm {
     } else if (numbers.toTable().isDarkOnAxis()) {
       problems.add(
           at.field("candela"),
-          "Candela straight ahead (0 cd) must be more than 0. Maybe turn the table about?");
+          "Candela straight ahead must be more than a millionth of the peak. Maybe turn the"
+              + " table?");
     }
   }
 }

@@ -31,17 +31,7 @@ final class CheckValuesTest {
   private static final Set<String> KEPT_FOR_THE_ENGINE_ISSUE =
       Set.of(
           "source.f_polygon",
-          "lobe.m",
-          "lobe.intensity",
-          "lobe.flux",
-          "lobe.full_angle",
-          "lobe.enclosed_fraction",
-          "lobe.same_flux_gain_stops",
           "lobe.disc_on_axis_lux",
-          "grid.cutoff_full_angle",
-          "ies.candela",
-          "ies.zonal_flux",
-          "ies.lux_horizontal",
           "sun.julian_day",
           "sun.zenith",
           "sun.azimuth",
@@ -154,6 +144,7 @@ final class CheckValuesTest {
     all.putAll(LightChecks.FORMULAS);
     all.putAll(PowerChecks.FORMULAS);
     all.putAll(LensChecks.FORMULAS);
+    all.putAll(BeamChecks.FORMULAS);
     return all;
   }
 

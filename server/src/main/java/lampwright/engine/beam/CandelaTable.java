@@ -27,6 +27,12 @@ public final class CandelaTable implements Spread {
   /** The largest intensity; a lighthouse stays far below it. */
   public static final double LARGEST_CANDELA = 1e9;
 
+  /** The least step between angles: less cannot be measured. */
+  public static final double LEAST_STEP_DEG = 1e-4;
+
+  /** Less than this share of the peak is no light on the axis. */
+  private static final double DARK = 1e-6;
+
   private final List<Degrees> vertical;
   private final List<Degrees> horizontal;
   private final List<List<Double>> rows;
@@ -47,15 +53,15 @@ public final class CandelaTable implements Spread {
     }
     peakCandela = peak;
     double onAxis = candelaAt(0, 0);
-    referenceCandela = onAxis > 0 ? onAxis : peak;
+    referenceCandela = onAxis > peak * DARK ? onAxis : peak;
     solidAngleSr = integralCandelaSr() / referenceCandela;
   }
 
   /**
    * Returns the table of so many intensities.
    *
-   * @param vertical from the axis, 2 or more, strictly ascending, 0 to 180 degrees
-   * @param horizontal about the axis, strictly ascending from 0 to 0, 90, 180 or 360 degrees
+   * @param vertical from the axis, 2 or more, ascending, 0 to 180 degrees
+   * @param horizontal about the axis, ascending from 0 to 0, 90, 180 or 360 degrees
    * @param rowsCandela for each horizontal angle a row with an intensity for each vertical angle, 0
    *     or more, at least one above 0
    * @throws IllegalArgumentException where that does not hold; see {@link #findFault}
@@ -67,6 +73,15 @@ public final class CandelaTable implements Spread {
       throw new IllegalArgumentException(fault.get().message());
     }
     return new CandelaTable(vertical, horizontal, rowsCandela);
+  }
+
+  /** Returns the mirror image, for horizontal angles that were counted the other way round. */
+  CandelaTable mirrored() {
+    if (horizontal.get(horizontal.size() - 1).value() != 360) {
+      return this;
+    }
+    List<Degrees> turned = horizontal.reversed().stream().map(new Degrees(360)::minus).toList();
+    return new CandelaTable(vertical, turned, rows.reversed());
   }
 
   /** The part of a table that is wrong. */
@@ -116,9 +131,9 @@ public final class CandelaTable implements Spread {
     return referenceCandela;
   }
 
-  /** Asks whether nothing shines on the axis, as with a lamp that only lights upwards. */
+  /** Asks whether next to nothing shines on the axis, as with a lamp that only lights upwards. */
   public boolean isDarkOnAxis() {
-    return candelaAt(0, 0) == 0;
+    return candelaAt(0, 0) <= peakCandela * DARK;
   }
 
   /**
@@ -204,14 +219,16 @@ public final class CandelaTable implements Spread {
     if (fromAxisDeg < vertical.get(0).value() || fromAxisDeg > vertical.get(last).value()) {
       return 0;
     }
-    int v = below(vertical, fromAxisDeg);
-    double shareV = share(vertical, v, fromAxisDeg);
+    AngleScale down = new AngleScale(vertical);
+    int v = down.below(fromAxisDeg);
+    double shareV = down.share(v, fromAxisDeg);
     if (isRound()) {
       return between(rows.get(0), v, shareV);
     }
     double folded = folded(aroundDeg);
-    int h = below(horizontal, folded);
-    double shareH = share(horizontal, h, folded);
+    AngleScale about = new AngleScale(horizontal);
+    int h = about.below(folded);
+    double shareH = about.share(h, folded);
     return between(rows.get(h), v, shareV) * (1 - shareH)
         + between(rows.get(h + 1), v, shareV) * shareH;
   }
@@ -229,27 +246,6 @@ public final class CandelaTable implements Spread {
 
   private static double between(List<Double> row, int index, double share) {
     return row.get(index) * (1 - share) + row.get(index + 1) * share;
-  }
-
-  /** The place of the last angle but one that is not above the given one. */
-  private static int below(List<Degrees> angles, double degrees) {
-    int low = 0;
-    int high = angles.size() - 1;
-    while (high - low > 1) {
-      int middle = (low + high) / 2;
-      if (angles.get(middle).value() <= degrees) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
-  }
-
-  private static double share(List<Degrees> angles, int index, double degrees) {
-    double from = angles.get(index).value();
-    double share = (degrees - from) / (angles.get(index + 1).value() - from);
-    return Math.max(0, Math.min(1, share));
   }
 
   /** The mean over all horizontal angles at one vertical angle: exact for what is linear. */

@@ -247,17 +247,8 @@ final class FileNumbers {
           };
       return new Refused(places.get(first + fault.get().index()), fault.get().message());
     }
-    return new Read(clockwise(down, around, rows), quantity, opening());
-  }
-
-  /** A file's horizontal angles run counterclockwise, ours clockwise: only whole turns differ. */
-  private static CandelaTable clockwise(
-      List<Degrees> down, List<Degrees> around, List<List<Double>> rows) {
-    if (around.get(around.size() - 1).value() != 360) {
-      return CandelaTable.of(down, around, rows);
-    }
-    List<Degrees> turned = around.reversed().stream().map(new Degrees(360)::minus).toList();
-    return CandelaTable.of(down, turned, rows.reversed());
+    // A file's horizontal angles run counterclockwise, ours clockwise.
+    return new Read(CandelaTable.of(down, around, rows).mirrored(), quantity, opening());
   }
 
   /** Negative sides mean round from the edition of 1995 on (from memory). */

@@ -10,6 +10,9 @@ import lampwright.engine.unit.Degrees;
 /** Finds the first thing that keeps angles and intensities from being a {@link CandelaTable}. */
 final class TableFaults {
 
+  /** Below this nothing is worth tabulating, and ratios of next to nothing are nothing. */
+  private static final double FAINTEST_CANDELA = 1e-9;
+
   private TableFaults() {}
 
   static Optional<Fault> find(
@@ -43,12 +46,12 @@ final class TableFaults {
             i,
             Bounds.subject(name, angle, "°") + " must be from 0 to " + Bounds.plain(largest) + ".");
       }
-      if (i > 0 && angle <= angles.get(i - 1).value()) {
+      if (i > 0 && angle < angles.get(i - 1).value() + CandelaTable.LEAST_STEP_DEG) {
         return fault(
             part,
             i,
             Bounds.subject(name, angle, "°")
-                + " must be more than the one before it ("
+                + " must be at least 0.0001 more than the one before it ("
                 + Bounds.plain(angles.get(i - 1).value())
                 + "). Maybe a number is missing or stands twice?");
       }
@@ -121,11 +124,12 @@ final class TableFaults {
               row * columns + column,
               Bounds.subject("Intensity", candela, "cd") + " must be from 0 to 1000000000.");
         }
-        allDark &= candela == 0;
+        allDark &= candela < FAINTEST_CANDELA;
       }
     }
     return allDark
-        ? fault(Part.INTENSITIES, 0, "Intensities must not all be 0. Maybe the multiplier is?")
+        ? fault(
+            Part.INTENSITIES, 0, "Intensities must not all be next to 0. Maybe the multiplier is?")
         : Optional.empty();
   }
 
