@@ -23,10 +23,12 @@ import lampwright.tasks.DemoStudio;
 import lampwright.tasks.FailedSignIns;
 import lampwright.tasks.FirstOwner;
 import lampwright.tasks.Passwords;
+import lampwright.tasks.PhotometricFiles;
 import lampwright.tasks.SigningIn;
 import lampwright.tasks.Studios;
 import lampwright.tasks.Tokens;
 import lampwright.web.Routes;
+import lampwright.web.api.CandelaTableApi;
 import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.KitApi;
@@ -170,7 +172,8 @@ public final class House implements AutoCloseable {
             new SetupApi(door, catalogue.cataloguing(), catalogue.finding()),
             new KitApi(door, catalogue.kits()),
             new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()),
-            new SunApi(door, catalogue.sun()));
+            new SunApi(door, catalogue.sun()),
+            new CandelaTableApi(door, new PhotometricFiles(database)));
     SignInPages signInPages =
         new SignInPages(
             door,

@@ -21,6 +21,8 @@ public enum Source {
   BR_187("br-187", "BR 187, external fire spread", "configuration factors"),
   /** Flash duration from pulse shape; how heads are controlled; efficacy of flash tubes. */
   FLASH_MAKERS_NOTES("flash-makers-notes", "Public engineering notes on studio flash", "pulses"),
+  /** Files of measured intensities; field order as a vendor's page gives it. */
+  LM_63("lm-63", "ANSI/IES LM-63, electronic transfer of photometric data, as quoted", "fields"),
   /** Effective and total flash duration. */
   ISO_2827("iso-2827", "ISO 2827:1988, photographic flash equipment, as quoted", "t0.5 and t0.1"),
   /** Drag of a flat plate square to the wind. */

@@ -9,6 +9,10 @@ import java.util.Optional;
 import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
+import lampwright.document.Pointer;
+import lampwright.document.Problems;
+import lampwright.engine.Working;
+import lampwright.engine.beam.CandelaTable;
 import lampwright.engine.light.EmittingFace;
 import lampwright.engine.light.ModifierEffect;
 import lampwright.engine.unit.Degrees;
@@ -19,18 +23,27 @@ import lampwright.engine.unit.Stops;
  * What shapes a head's light.
  *
  * @param face what the light leaves by; its size makes the light soft and bends the inverse square
- * @param loss on axis against the head's standard reflector
- * @param lossAt the distance at which the loss was found
+ * @param loss on axis against the head's standard reflector, as somebody found it; without one it
+ *     is modelled, see {@link #isLossModelled}
+ * @param lossAt the distance at which the loss was found, or is modelled
  * @param spread the full angle at half the peak
+ * @param transmission share of the head's light that leaves the front, before grid or snoot
+ * @param gridDepthToWidth depth of a grid's cell over its width
+ * @param candela measured intensities, which go before {@code spread}
+ * @param cutOff of a snoot, from the axis to the middle of its soft edge
  */
 public record Modifier(
     String name,
     Kind kind,
     EmittingFace face,
-    Stops loss,
+    Optional<Stops> loss,
     Metres lossAt,
     Optional<Degrees> spread,
+    Optional<Double> transmission,
     boolean grid,
+    Optional<Double> gridDepthToWidth,
+    Optional<CandelaTable> candela,
+    Optional<Degrees> cutOff,
     Optional<Double> weightKg,
     Optional<String> note) {
 
@@ -59,13 +72,13 @@ public record Modifier(
           GearForms.face(),
           Modifier::face,
           "The face that the light leaves by; usually so small that it counts as a point.");
-  private static final Field<Modifier, Stops> LOSS =
-      usually(
-          new Stops(0),
+  private static final Field<Modifier, Optional<Stops>> LOSS =
+      optional(
           "loss_stops",
           GearForms.stops(-3, 10),
           Modifier::loss,
-          "Loss on axis against the head's standard reflector; a gain is negative; usually 0.");
+          "Loss on axis against the head's standard reflector, as metered; a gain is negative."
+              + " Left out it is modelled; of a plain reflector it is 0.");
   private static final Field<Modifier, Metres> LOSS_AT =
       usually(
           new Metres(2),
@@ -84,9 +97,39 @@ public record Modifier(
               .as(Degrees::new, Degrees::value),
           Modifier::spread,
           "Full angle at half the peak.");
+  private static final Field<Modifier, Optional<Double>> TRANSMISSION =
+      optional(
+          "transmission",
+          Forms.number("").moreThan(0).atLeast(0.001).atMost(1.5).maybe(0.7),
+          Modifier::transmission,
+          "Share of the head's light that leaves the front, before a grid or snoot cuts any off;"
+              + " usually what is common for its kind.");
   private static final Field<Modifier, Boolean> GRID =
       usually(
           false, "grid", Forms.flag(), Modifier::grid, "Whether a grid is fitted; usually not.");
+  private static final Field<Modifier, Optional<Double>> GRID_DEPTH =
+      optional(
+          "grid_depth_to_width",
+          Forms.number("").atLeast(0.05).atMost(50).maybe(2),
+          Modifier::gridDepthToWidth,
+          "Depth of the grid's cells over their width; only with a grid.");
+  private static final Field<Modifier, Optional<CandelaTable>> CANDELA =
+      optional(
+          "candela",
+          CandelaForm.FORM,
+          Modifier::candela,
+          "Measured intensities by direction; they go before spread_deg.");
+  private static final Field<Modifier, Optional<Degrees>> CUT_OFF =
+      optional(
+          "cutoff_deg",
+          Forms.number("°")
+              .moreThan(0)
+              .atLeast(0.1)
+              .atMost(90)
+              .maybe(10)
+              .as(Degrees::new, Degrees::value),
+          Modifier::cutOff,
+          "Of a snoot the angle from the axis to the middle of its soft edge; only of a snoot.");
   private static final Field<Modifier, Optional<Double>> WEIGHT =
       optional(
           "weight_kg",
@@ -98,24 +141,81 @@ public record Modifier(
   /** The modifier as it stands in a document. */
   public static final ObjectForm<Modifier> FORM =
       ObjectForm.of(
-          "modifier",
-          "What shapes a head's light.",
-          values ->
-              new Modifier(
-                  values.get(NAME),
-                  values.get(KIND),
-                  values.get(FACE),
-                  values.get(LOSS),
-                  values.get(LOSS_AT),
-                  values.get(SPREAD),
-                  values.get(GRID),
-                  values.get(WEIGHT),
-                  values.get(NOTE)),
-          List.of(NAME, KIND, FACE, LOSS, LOSS_AT, SPREAD, GRID, WEIGHT, NOTE));
+              "modifier",
+              "What shapes a head's light.",
+              values ->
+                  new Modifier(
+                      values.get(NAME),
+                      values.get(KIND),
+                      values.get(FACE),
+                      values.get(LOSS),
+                      values.get(LOSS_AT),
+                      values.get(SPREAD),
+                      values.get(TRANSMISSION),
+                      values.get(GRID),
+                      values.get(GRID_DEPTH),
+                      values.get(CANDELA),
+                      values.get(CUT_OFF),
+                      values.get(WEIGHT),
+                      values.get(NOTE)),
+              List.of(
+                  NAME,
+                  KIND,
+                  FACE,
+                  LOSS,
+                  LOSS_AT,
+                  SPREAD,
+                  TRANSMISSION,
+                  GRID,
+                  GRID_DEPTH,
+                  CANDELA,
+                  CUT_OFF,
+                  WEIGHT,
+                  NOTE))
+          .checked(Modifier::check);
 
-  /** How the engine sees it. */
+  private static void check(Modifier modifier, Pointer at, Problems problems) {
+    if (modifier.gridDepthToWidth.isPresent() && !modifier.grid) {
+      problems.add(
+          at.field("grid_depth_to_width"),
+          "Grid depth to width must only stand with a grid. Maybe say grid: true?");
+    }
+    if (modifier.cutOff.isPresent() && modifier.kind != Kind.SNOOT) {
+      problems.add(
+          at.field("cutoff_deg"), "Cutoff must only stand with a snoot. Maybe give spread_deg?");
+    }
+  }
+
+  /** How the engine sees it: with its metered loss, else with the modelled one. */
   public ModifierEffect effect() {
-    return ModifierEffect.of(face, loss, lossAt);
+    if (isLossModelled()) {
+      return UsualLight.flux(this).effectAt(lossAt);
+    }
+    return new ModifierEffect(face, UsualLight.spread(this), loss.orElse(Stops.ZERO), lossAt);
+  }
+
+  /**
+   * Asks whether nobody metered the loss, so that it comes from the head's flux, the face and the
+   * spread, and is sure to a stop only. A plain reflector without a word about its beam counts as
+   * the standard one, which loses nothing by definition.
+   */
+  public boolean isLossModelled() {
+    return loss.isEmpty() && !isStandardReflector();
+  }
+
+  private boolean isStandardReflector() {
+    return kind == Kind.REFLECTOR
+        && !grid
+        && spread.isEmpty()
+        && transmission.isEmpty()
+        && candela.isEmpty();
+  }
+
+  /** The steps to the modelled loss; empty where it is not modelled. */
+  public Optional<Working> findLossWorking() {
+    return isLossModelled()
+        ? Optional.of(UsualLight.flux(this).lossWorking(lossAt))
+        : Optional.empty();
   }
 
   /** The head's own standard reflector, for a light that names no modifier. */
@@ -124,10 +224,14 @@ public record Modifier(
         "standard reflector",
         Kind.REFLECTOR,
         new EmittingFace.PointSource(),
-        new Stops(0),
+        Optional.empty(),
         new Metres(2),
         Optional.empty(),
+        Optional.empty(),
         false,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.swagger.v3.parser.OpenAPIV3Parser;
 import io.swagger.v3.parser.core.models.ParseOptions;
 import io.swagger.v3.parser.core.models.SwaggerParseResult;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Set;
@@ -161,6 +162,14 @@ class OpenApiTest {
         "{\"document\":" + document + ",\"kit\":" + Documents.json(Documents.kit("Own")) + "}";
     described.mustFit(
         "POST " + IN_STUDIO + "/adaptations", 200, author.post(STUDIO + "/adaptations", both));
+    Visitor writer = author.with("Content-Type", "text/plain");
+    String tables = STUDIO + "/candela-tables";
+    String operation = "POST " + IN_STUDIO + "/candela-tables";
+    described.mustFit(
+        operation,
+        200,
+        writer.send("POST", tables, BodyPublishers.ofString(CandelaTablesOverRestTest.FILE)));
+    described.mustFit(operation, 422, writer.send("POST", tables, BodyPublishers.ofString("")));
   }
 
   private static String location(HttpResponse<String> made) {

@@ -2,6 +2,7 @@ package lampwright.engine.beam;
 
 import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Degrees;
+import lampwright.engine.unit.Stops;
 
 /**
  * A beam whose intensity is the cosine of the angle from its axis to a power, {@code cos^m}, and
@@ -49,5 +50,32 @@ public record Lobe(double exponent) implements Spread {
   @Override
   public double solidAngleSr() {
     return 2 * Math.PI / (exponent + 1);
+  }
+
+  /**
+   * Returns the full angle within which the beam is at least so bright, {@code 2 acos(p^(1/m))}.
+   *
+   * @param level share of the intensity on the axis, above 0, up to 1
+   */
+  public Degrees fullAngleAt(double level) {
+    Bounds.requirePositive("Level", level, "");
+    Bounds.requireBetween("Level", level, "", 0, 1);
+    return Degrees.ofRadians(2 * StrictMath.acos(StrictMath.exp(StrictMath.log(level) / exponent)));
+  }
+
+  /**
+   * Returns the share of the flux within a cone about the axis, {@code 1 - cos^(m+1)}.
+   *
+   * @param halfAngle from the axis to the cone, 0 to 180 degrees; all of it from 90 on
+   */
+  public double enclosedShare(Degrees halfAngle) {
+    Bounds.requireBetween("Half angle", halfAngle.value(), "°", 0, 180);
+    double cosine = StrictMath.cos(halfAngle.toRadians());
+    return 1 - relativeAt(cosine, 0) * Math.max(0, cosine);
+  }
+
+  /** Returns how much brighter the axis gets when the same flux goes into another lobe instead. */
+  public Stops sameFluxGain(Lobe other) {
+    return Stops.ofRatio((other.exponent + 1) / (exponent + 1));
   }
 }

@@ -4,7 +4,7 @@ package lampwright.engine.beam;
  * How a source's far-away intensity depends on the direction, as a share of the intensity on its
  * axis: 1 on the axis.
  */
-public sealed interface Spread permits Even, Lobe, Omnidirectional {
+public sealed interface Spread permits Even, Lobe, Omnidirectional, CutSpread, CandelaTable {
 
   /**
    * Returns the intensity in a direction over that on the axis, 0 or more.

@@ -14,13 +14,14 @@ import lampwright.document.Json;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
 
-/** What a request brings: JSON or a form, bounded, in strict UTF-8. */
+/** What a request brings: JSON, a form or plain text, bounded, in strict UTF-8. */
 public final class Body {
 
   /** The most bytes that are read of a body. */
   public static final int MOST_BYTES = 1 << 20;
 
   static final String JSON = "application/json";
+  static final String TEXT = "text/plain";
   static final String FORM = "application/x-www-form-urlencoded";
 
   private static final String READ = "lampwright.body";
@@ -52,6 +53,16 @@ public final class Body {
   public static FormFields form(Context context) {
     mustBe(FORM, context);
     return FormFields.parse(text(context));
+  }
+
+  /**
+   * The body as the text that it is.
+   *
+   * @throws Refused when it is too large, or not said to be plain text
+   */
+  public static String plainText(Context context) {
+    mustBe(TEXT, context);
+    return text(context);
   }
 
   static boolean isForm(Context context) {

@@ -1,0 +1,5 @@
+/** Tests of {@code lampwright.gear}. */
+@NullMarked
+package lampwright.gear;
+
+import org.jspecify.annotations.NullMarked;
