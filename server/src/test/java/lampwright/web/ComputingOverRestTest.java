@@ -58,7 +58,8 @@ class ComputingOverRestTest {
   @Test
   void everyLevelShowsItsWorkingWithTheKeyOfASource() {
     HttpResponse<String> answer =
-        reader.post(STUDIO + "/figures", Documents.json(Documents.setup("Explain yourself")));
+        reader.post(
+            STUDIO + "/figures?workings=true", Documents.json(Documents.setup("Explain yourself")));
     List<?> parts = Told.list(Visitor.object(answer), "lights", 0, "level", "working", "parts");
     assertFalse(parts.isEmpty());
     assertTrue(answer.body().contains("\"source\":\"guide-number\""), answer.body());
