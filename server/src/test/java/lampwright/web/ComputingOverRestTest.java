@@ -66,6 +66,16 @@ class ComputingOverRestTest {
   }
 
   @Test
+  void workingsAreToldOnRequestOnly() {
+    String setup = Documents.json(Documents.setup("Be brief"));
+    assertFalse(reader.post(STUDIO + "/figures", setup).body().contains("\"working"));
+    assertTrue(reader.post(STUDIO + "/figures?workings=true", setup).body().contains("\"working"));
+    HttpResponse<String> refused = reader.post(STUDIO + "/figures?workings=perhaps", setup);
+    assertEquals(422, refused.statusCode());
+    assertEquals("/workings", Told.at(Visitor.object(refused), "errors", 0, "pointer"));
+  }
+
+  @Test
   void everyDemoSetupIsAnsweredForEveryDemoKit() {
     List<?> setups = Visitor.items(reader.get(STUDIO + "/setups?limit=100"));
     List<?> kits = Visitor.items(reader.get(STUDIO + "/kits"));

@@ -145,6 +145,8 @@ class OpenApiTest {
       String path = STUDIO + "/setups/" + Told.at(setup, "id");
       described.mustFit("GET " + IN_STUDIO + "/setups/{setup}", 200, author.get(path));
       described.mustFit("GET " + figures, 200, author.get(path + "/figures"));
+      described.mustFit("GET " + figures, 200, author.get(path + "/figures?workings=true"));
+      described.mustFit("GET " + figures, 422, author.get(path + "/figures?workings=perhaps"));
       for (Object kit : kits) {
         String wish = "{\"kit\":\"" + Told.at(kit, "id") + "\"}";
         described.mustFit("POST " + adaptations, 200, author.post(path + "/adaptations", wish));

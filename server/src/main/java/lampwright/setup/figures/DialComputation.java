@@ -6,7 +6,9 @@ import java.util.Optional;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
 import lampwright.engine.exposure.ShutterTime;
+import lampwright.engine.light.LightSum;
 import lampwright.engine.unit.Bounds;
+import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Body;
 import lampwright.setup.Camera;
@@ -194,21 +196,12 @@ final class DialComputation {
       double newFlash,
       double newAmbient,
       Optional<String> limit) {
-    Optional<Stops> ofFlash =
-        flash > 0 && newFlash > 0 ? Optional.of(Stops.ofRatio(newFlash / flash)) : Optional.empty();
-    Optional<Stops> ofAmbient =
-        ambient > 0 && newAmbient > 0
-            ? Optional.of(Stops.ofRatio(newAmbient / ambient))
-            : Optional.empty();
-    double total = newFlash + newAmbient;
     return new DialStep(
         dial,
         light,
         turned,
-        ofFlash,
-        ofAmbient,
-        total > 0 ? Optional.of(Stops.ofRatio(total / (flash + ambient))) : Optional.empty(),
-        ofFlash.flatMap(f -> ofAmbient.map(f::minus)),
+        target.sum(),
+        new LightSum(new LuxSeconds(newFlash), new LuxSeconds(newAmbient)),
         limit);
   }
 }

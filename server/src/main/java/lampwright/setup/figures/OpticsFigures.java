@@ -114,6 +114,25 @@ public record OpticsFigures(
               n,
               Working.given("circle of confusion", hyperfocal.circle().value(), "mm")));
     }
+    workings.add(
+        lens(
+            "angle of view across",
+            angleAcross.value(),
+            "°",
+            "2 · atan(side / 2f)",
+            sides()[0],
+            f));
+    workings.add(
+        lens(
+            "angle of view upright",
+            angleUpright.value(),
+            "°",
+            "2 · atan(side / 2f)",
+            sides()[1],
+            f));
+    pixelPitch.ifPresent(
+        pitch ->
+            workings.add(lens("pixel pitch", pitch.value(), "µm", "width / pixels", sides()[0])));
     workings.add(lens("Airy disc", airyDisc.value(), "µm", "2.44 · λ · N", n));
     focused.ifPresent(at -> add(workings, at, f, n));
     return workings;

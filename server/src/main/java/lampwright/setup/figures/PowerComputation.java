@@ -82,7 +82,7 @@ final class PowerComputation {
                 : head.flashesPerCharge().map(Integer::doubleValue));
     double flashes = (double) light.heads() * light.pops();
     return new PowerFigures.LightPower(
-        light.id(),
+        light,
         new WattSeconds(budget.energyAt(down).value() * flashes),
         head.recycle().map(full -> budget.recycleAt(down).times(light.pops())),
         budget.flashesPerChargeAt(down).map(count -> count / light.pops()));
@@ -96,7 +96,7 @@ final class PowerComputation {
             .isPresent()) {
       return slowest;
     }
-    return Optional.of(new PowerFigures.Pace(power.light(), power.recycle().get()));
+    return Optional.of(new PowerFigures.Pace(power.light().id(), power.recycle().get()));
   }
 
   private static Optional<PowerFigures.Charge> sooner(
@@ -105,7 +105,7 @@ final class PowerComputation {
         || first.filter(f -> f.frames() <= power.framesPerCharge().get()).isPresent()) {
       return first;
     }
-    return Optional.of(new PowerFigures.Charge(power.light(), power.framesPerCharge().get()));
+    return Optional.of(new PowerFigures.Charge(power.light().id(), power.framesPerCharge().get()));
   }
 
   private static Optional<PowerFigures.Wish> wish(

@@ -7,7 +7,9 @@ import lampwright.engine.Known;
 import lampwright.engine.Source;
 import lampwright.engine.Working;
 import lampwright.engine.unit.Seconds;
+import lampwright.engine.unit.Stops;
 import lampwright.engine.unit.WattSeconds;
+import lampwright.setup.Light;
 import lampwright.setup.LightId;
 
 /**
@@ -35,7 +37,7 @@ public record PowerFigures(
    *     mains and where it is not known
    */
   public record LightPower(
-      LightId light,
+      Light light,
       WattSeconds energy,
       Optional<Seconds> recycle,
       Optional<Double> framesPerCharge) {}
@@ -90,7 +92,10 @@ public record PowerFigures(
                         .map(
                             l ->
                                 Working.given(
-                                    l.light().text(), l.energy().value(), "W·s", Known.COMPUTED))
+                                    l.light().id().text(),
+                                    l.energy().value(),
+                                    "W·s",
+                                    Known.COMPUTED))
                         .toList())));
     pace.ifPresent(
         slowest ->
@@ -100,7 +105,8 @@ public record PowerFigures(
                     slowest.betweenFrames().value(),
                     "s",
                     "pops · T · 2^−s",
-                    Source.TRADE_PRACTICE)));
+                    Source.TRADE_PRACTICE,
+                    parts(slowest.slowest(), "time to recycle at full power", "s"))));
     charge.ifPresent(
         empty ->
             workings.add(
@@ -109,7 +115,26 @@ public record PowerFigures(
                     empty.frames(),
                     "",
                     "n · 2^s / pops",
-                    Source.TRADE_PRACTICE)));
+                    Source.TRADE_PRACTICE,
+                    parts(empty.first(), "flashes to a charge at full power", ""))));
     return workings;
+  }
+
+  private Working[] parts(LightId id, String atFull, String unit) {
+    Light light =
+        lights.stream()
+            .map(LightPower::light)
+            .filter(each -> each.id().equals(id))
+            .findFirst()
+            .orElseThrow();
+    double full =
+        unit.isEmpty()
+            ? light.head().flashesPerCharge().orElse(0)
+            : light.head().recycle().map(Seconds::value).orElse(0.0);
+    return new Working[] {
+      Working.given(atFull, full, unit),
+      Working.given("power below full", light.stopsDown().orElse(Stops.ZERO).value(), "stops"),
+      Working.given("pops", light.pops(), "")
+    };
   }
 }

@@ -54,6 +54,18 @@ final class ShutterComputation {
         : focalPlane(light, down, time);
   }
 
+  private ShutterEffect.Inputs inputs(Light light, Optional<Stops> down, ShutterTime time) {
+    boolean leaf = body.shutter() == Body.Shutter.LEAF;
+    return new ShutterEffect.Inputs(
+        time,
+        leaf
+            ? Optional.empty()
+            : body.curtainTravel().or(() -> Optional.of(body.sync().toSeconds())),
+        light.head().durationT05(),
+        down,
+        light.head().longBurstEfficiency());
+  }
+
   private ShutterEffect leaf(Light light, Optional<Stops> down, ShutterTime time) {
     Optional<Stops> loss =
         pulse(light.head())
@@ -69,7 +81,13 @@ final class ShutterComputation {
               + " from the whole frame; a meter at the target does not see it.");
     }
     return new ShutterEffect(
-        false, loss, loss.map(whole -> Stops.ZERO), 1, Known.COMPUTED, warnings);
+        false,
+        loss,
+        loss.map(whole -> Stops.ZERO),
+        1,
+        Known.COMPUTED,
+        warnings,
+        inputs(light, down, time));
   }
 
   private ShutterEffect focalPlane(Light light, Optional<Stops> down, ShutterTime time) {
@@ -90,11 +108,18 @@ final class ShutterComputation {
                   + body.sync()
                   + "): it takes "
                   + stops(loss)
-                  + ", and movement blurs with the shutter."));
+                  + ", and movement blurs with the shutter."),
+          inputs(light, down, time));
     }
     if (body.curtainTravel().isEmpty() && !faster) {
       return new ShutterEffect(
-          false, Optional.of(Stops.ZERO), Optional.empty(), 1, Known.COMPUTED, List.of());
+          false,
+          Optional.of(Stops.ZERO),
+          Optional.empty(),
+          1,
+          Known.COMPUTED,
+          List.of(),
+          inputs(light, down, time));
     }
     double window = time.seconds() - travel.value();
     if (window < NO_WINDOW_S) {
@@ -112,7 +137,8 @@ final class ShutterComputation {
                   + time
                   + " is shorter than sync ("
                   + body.sync()
-                  + ") and the head has no long burst."));
+                  + ") and the head has no long burst."),
+          inputs(light, down, time));
     }
     Optional<Stops> edge =
         pulse(light.head())
@@ -120,7 +146,13 @@ final class ShutterComputation {
                 pulse ->
                     down.flatMap(d -> ShutterLoss.syncEdge(pulse, d, time.toSeconds(), travel)));
     return new ShutterEffect(
-        false, Optional.of(Stops.ZERO), edge, 1, known, edgeWarnings(edge, faster));
+        false,
+        Optional.of(Stops.ZERO),
+        edge,
+        1,
+        known,
+        edgeWarnings(edge, faster),
+        inputs(light, down, time));
   }
 
   private List<String> edgeWarnings(Optional<Stops> edge, boolean faster) {

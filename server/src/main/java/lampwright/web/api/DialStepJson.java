@@ -18,9 +18,10 @@ record DialStepJson(
     Optional<Double> ambientStops,
     Optional<Double> totalStops,
     Optional<Double> flashOverAmbientStops,
-    Optional<String> limit) {
+    Optional<String> limit,
+    Optional<WorkingJson> working) {
 
-  static DialStepJson of(DialStep step) {
+  static DialStepJson of(DialStep step, FiguresJson.Detail detail) {
     return new DialStepJson(
         FiguresJson.word(step.dial()),
         step.light().map(LightId::text),
@@ -29,6 +30,9 @@ record DialStepJson(
         step.ambient().map(Stops::value),
         step.total().map(Stops::value),
         step.balance().map(Stops::value),
-        step.limit());
+        step.limit(),
+        detail == FiguresJson.Detail.WORKINGS
+            ? step.working().map(WorkingJson::of)
+            : Optional.empty());
   }
 }

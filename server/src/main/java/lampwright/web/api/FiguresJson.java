@@ -56,7 +56,7 @@ public record FiguresJson(
         figures.ambient().map(ambient -> AmbientJson.of(ambient, detail)),
         figures.targets().stream().map(target -> TargetJson.of(target, detail)).toList(),
         figures.againstAmbient().map(balance -> AgainstAmbientJson.of(balance, detail)),
-        figures.dials().stream().map(DialStepJson::of).toList(),
+        figures.dials().stream().map(step -> DialStepJson.of(step, detail)).toList(),
         figures.optics().map(optics -> OpticsJson.of(optics, detail)),
         figures.movements().stream().map(move -> MovementJson.of(move, detail)).toList(),
         PowerJson.of(figures.power(), detail),

@@ -31,7 +31,7 @@ record PowerJson(
 
     static LightPowerJson of(PowerFigures.LightPower power) {
       return new LightPowerJson(
-          power.light().text(),
+          power.light().id().text(),
           power.energy().value(),
           power.recycle().map(Seconds::value),
           power.framesPerCharge());

@@ -65,6 +65,7 @@ class FiguresSweepTest {
     workings.addAll(figures.colour().workings());
     figures.optics().ifPresent(optics -> workings.addAll(optics.workings()));
     figures.movements().forEach(movement -> workings.addAll(movement.workings()));
+    figures.dials().forEach(step -> step.working().ifPresent(workings::add));
     figures.againstAmbient().ifPresent(balance -> workings.add(balance.working()));
     figures.ambient().ifPresent(ambient -> workings.add(ambient.working()));
     figures.lights().stream()
