@@ -63,11 +63,11 @@ public record ColourFigures(
   /**
    * One light's colour.
    *
-   * @param flash without gels
+   * @param ofFlash its flash without gels
    * @param known estimated where the usual temperature was taken
    * @param gels their shifts together
    */
-  public record OfLight(LightId light, Kelvin flash, Known known, Mired gels, Colour colour) {}
+  public record OfLight(LightId light, Kelvin ofFlash, Known known, Mired gels, Colour colour) {}
 
   public ColourFigures {
     lights = List.copyOf(lights);
@@ -77,7 +77,7 @@ public record ColourFigures(
     Optional<Kelvin> whiteBalance = setup.exposure().whiteBalance();
     List<OfLight> lights = new ArrayList<>(setup.lights().size());
     for (lampwright.setup.Light light : setup.lights()) {
-      Kelvin flash = light.head().temperature().orElse(USUAL_FLASH);
+      Kelvin without = light.head().temperature().orElse(USUAL_FLASH);
       Mired gels = Mired.ZERO;
       for (lampwright.gear.Gel gel : light.gels()) {
         gels = gels.plus(gel.shift());
@@ -85,10 +85,10 @@ public record ColourFigures(
       lights.add(
           new OfLight(
               light.id(),
-              flash,
+              without,
               light.head().temperature().isPresent() ? Known.SET : Known.ESTIMATED,
               gels,
-              Colour.of(flash.toMired().plus(gels), whiteBalance)));
+              Colour.of(without.toMired().plus(gels), whiteBalance)));
     }
     return new ColourFigures(
         whiteBalance,
@@ -120,7 +120,7 @@ public record ColourFigures(
               "mired",
               "10⁶ / T + shift",
               Source.WHEELER,
-              Working.given("flash", light.flash().value(), "K", light.known()),
+              Working.given("flash", light.ofFlash().value(), "K", light.known()),
               Working.given("gels", light.gels().value(), "mired")));
     }
     return workings;

@@ -28,7 +28,7 @@ record ColourJson(
     static OfLightJson of(ColourFigures.OfLight light) {
       return new OfLightJson(
           light.light().text(),
-          light.flash().value(),
+          light.ofFlash().value(),
           FiguresJson.word(light.known()),
           light.gels().value(),
           ShadeJson.of(light.colour()));
