@@ -13,6 +13,7 @@ import lampwright.engine.unit.Bounds;
  * @param unit its unit's sign, empty for a ratio
  * @param formula in plain signs, such as "N = √(H S / C)"; empty for a given number
  * @param source where the formula or number comes from
+ * @param known whether it was metered, set, estimated or computed from its parts
  * @param parts the steps that it was computed from, in the order of the formula
  */
 public record Working(
@@ -21,6 +22,7 @@ public record Working(
     String unit,
     String formula,
     Source source,
+    Known known,
     List<Working> parts) {
 
   /** Copies the parts and refuses numbers that are none. */
@@ -29,15 +31,31 @@ public record Working(
     parts = List.copyOf(parts);
   }
 
-  /** Returns a number that was measured or set. */
+  /** Makes a number that was computed from its parts. */
+  public Working(
+      String quantity,
+      double value,
+      String unit,
+      String formula,
+      Source source,
+      List<Working> parts) {
+    this(quantity, value, unit, formula, source, Known.COMPUTED, parts);
+  }
+
+  /** Returns a number that somebody set, or a constant of the trade. */
   public static Working given(String quantity, double value, String unit) {
-    return new Working(quantity, value, unit, "", Source.GIVEN, List.of());
+    return given(quantity, value, unit, Known.SET);
+  }
+
+  /** Returns a number that comes from outside, and how it is known. */
+  public static Working given(String quantity, double value, String unit, Known known) {
+    return new Working(quantity, value, unit, "", Source.GIVEN, known, List.of());
   }
 
   /** Returns a computed number and its parts. */
   public static Working of(
       String quantity, double value, String unit, String formula, Source source, Working... parts) {
-    return new Working(quantity, value, unit, formula, source, List.of(parts));
+    return new Working(quantity, value, unit, formula, source, Known.COMPUTED, List.of(parts));
   }
 
   /** Returns the steps as an indented tree, one line a step. */

@@ -10,6 +10,7 @@ import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.engine.power.PowerScale;
+import lampwright.engine.unit.Kelvin;
 import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
 import lampwright.engine.unit.WattSeconds;
@@ -25,6 +26,10 @@ import lampwright.engine.unit.WattSeconds;
  * @param durationT05 t0.5 at full power
  * @param recycle from a flash at full power to ready
  * @param flashesPerCharge at full power; absent for a head that hangs on the mains
+ * @param longBurstEfficiency what the flat burst for times shorter than sync gives of the light of
+ *     one flash, above 0 up to 1; absent for a head that has no long burst
+ * @param temperature of its flash without a gel
+ * @param modellingW watts of its modelling lamp
  */
 public record Head(
     String name,
@@ -38,6 +43,9 @@ public record Head(
     Optional<Seconds> durationT05,
     Optional<Seconds> recycle,
     Optional<Integer> flashesPerCharge,
+    Optional<Double> longBurstEfficiency,
+    Optional<Kelvin> temperature,
+    Optional<Double> modellingW,
     Optional<Double> weightKg,
     Optional<String> note) {
 
@@ -123,6 +131,30 @@ public record Head(
           Forms.count(1, 100_000),
           Head::flashesPerCharge,
           "Flashes at full power from one charge.");
+  private static final Field<Head, Optional<Double>> LONG_BURST =
+      optional(
+          "long_burst_efficiency",
+          Forms.number("").moreThan(0).atLeast(0.05).atMost(1).maybe(0.7),
+          Head::longBurstEfficiency,
+          "What its long burst, for times shorter than sync, gives of the light of one flash: 0.5"
+              + " to 1; left out for a head without one.");
+  private static final Field<Head, Optional<Kelvin>> TEMPERATURE =
+      optional(
+          "temperature_k",
+          Forms.number("K")
+              .atLeast(2_000)
+              .atMost(20_000)
+              .maybe(5_500)
+              .as(Kelvin::new, Kelvin::value),
+          Head::temperature,
+          "The colour temperature of its flash without a gel; 5500 K is taken where it is left"
+              + " out.");
+  private static final Field<Head, Optional<Double>> MODELLING =
+      optional(
+          "modelling_w",
+          Forms.number("W").atLeast(0).atMost(2_000).maybe(150),
+          Head::modellingW,
+          "Watts of its modelling lamp.");
   private static final Field<Head, Optional<Double>> WEIGHT =
       optional(
           "weight_kg",
@@ -149,9 +181,26 @@ public record Head(
                   values.get(DURATION),
                   values.get(RECYCLE),
                   values.get(FLASHES),
+                  values.get(LONG_BURST),
+                  values.get(TEMPERATURE),
+                  values.get(MODELLING),
                   values.get(WEIGHT),
                   values.get(NOTE)),
           List.of(
-              NAME, ENERGY, OUTPUT, RANGE, STEP, SCALE, FEED, CONTROL, DURATION, RECYCLE, FLASHES,
-              WEIGHT, NOTE));
+              NAME,
+              ENERGY,
+              OUTPUT,
+              RANGE,
+              STEP,
+              SCALE,
+              FEED,
+              CONTROL,
+              DURATION,
+              RECYCLE,
+              FLASHES,
+              LONG_BURST,
+              TEMPERATURE,
+              MODELLING,
+              WEIGHT,
+              NOTE));
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
+import lampwright.engine.Known;
 import lampwright.engine.exposure.Ev100;
 import lampwright.engine.unit.Kelvin;
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
+import lampwright.engine.Known;
 import lampwright.engine.light.Point;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.GearForms;
@@ -24,7 +25,9 @@ import lampwright.gear.Output;
  * @param heads how many heads of this kind fire together from this place
  * @param output a reading of one such head with its modifier on, which wins over the head's own
  *     output and the modifier's loss
+ * @param pops how often it fires for one picture
  * @param place of its emitting face
+ * @param placeKnown set with a tape, or estimated by eye
  * @param aim the point that it is aimed at; absent means its target
  * @param stopsDown how far below full power it stands; absent means unknown
  */
@@ -34,10 +37,12 @@ public record Light(
     Optional<String> reason,
     Head head,
     int heads,
+    int pops,
     Optional<Modifier> modifier,
     Optional<Output.ByReading> output,
     List<Gel> gels,
     Point place,
+    Known placeKnown,
     Optional<Point> aim,
     Target target,
     Optional<Stops> stopsDown,
@@ -58,6 +63,14 @@ public record Light(
           Forms.count(1, 12),
           Light::heads,
           "How many of these heads fire together from this place; usually 1.");
+  private static final Field<Light, Integer> POPS =
+      usually(
+          1,
+          "pops",
+          Forms.count(1, 64),
+          Light::pops,
+          "How often it fires for one picture, while the shutter stays open; usually once. A"
+              + " reading is of one flash.");
   private static final Field<Light, Optional<Modifier>> MODIFIER =
       optional(
           "modifier",
@@ -75,6 +88,13 @@ public record Light(
       Field.list("gels", Gel.FORM, 6, Light::gels, "Its gels, from the head outward.");
   private static final Field<Light, Point> PLACE =
       required("place", SetupForms.point(), Light::place, "Where its emitting face is.");
+  private static final Field<Light, Known> PLACE_KNOWN =
+      usually(
+          Known.SET,
+          "place_known",
+          Forms.choice(new Known[] {Known.SET, Known.ESTIMATED}),
+          Light::placeKnown,
+          "How its place is known: set with a tape, which is usual, or estimated by eye.");
   private static final Field<Light, Optional<Point>> AIM =
       optional("aim", SetupForms.point(), Light::aim, "Where it is aimed, if not at its target.");
   private static final Field<Light, Target> TARGET =
@@ -101,10 +121,12 @@ public record Light(
                       values.get(REASON),
                       values.get(HEAD),
                       values.get(HEADS),
+                      values.get(POPS),
                       values.get(MODIFIER),
                       values.get(OUTPUT),
                       values.get(GELS),
                       values.get(PLACE),
+                      values.get(PLACE_KNOWN),
                       values.get(AIM),
                       values.get(TARGET),
                       values.get(STOPS_DOWN),
@@ -115,10 +137,12 @@ public record Light(
                   REASON,
                   HEAD,
                   HEADS,
+                  POPS,
                   MODIFIER,
                   OUTPUT,
                   GELS,
                   PLACE,
+                  PLACE_KNOWN,
                   AIM,
                   TARGET,
                   STOPS_DOWN,

@@ -35,6 +35,7 @@ public record SetupDocument(
     List<Surface> surfaces,
     List<Light> lights,
     Optional<Ambient> ambient,
+    Optional<Plan> plan,
     List<BuildStep> buildOrder,
     List<String> cautions,
     List<Outcome> outcome,
@@ -72,6 +73,8 @@ public record SetupDocument(
   private static final Field<SetupDocument, Optional<Ambient>> AMBIENT =
       optional(
           "ambient", Ambient.FORM, SetupDocument::ambient, "The light that is not the heads'.");
+  private static final Field<SetupDocument, Optional<Plan>> PLAN =
+      optional("plan", Plan.FORM, SetupDocument::plan, "How fast and how many frames.");
   private static final Field<SetupDocument, List<BuildStep>> BUILD_ORDER =
       list(
           "build_order",
@@ -110,6 +113,7 @@ public record SetupDocument(
                       values.get(SURFACES),
                       values.get(LIGHTS),
                       values.get(AMBIENT),
+                      values.get(PLAN),
                       values.get(BUILD_ORDER),
                       values.get(CAUTIONS),
                       values.get(OUTCOME),
@@ -126,6 +130,7 @@ public record SetupDocument(
                   SURFACES,
                   LIGHTS,
                   AMBIENT,
+                  PLAN,
                   BUILD_ORDER,
                   CAUTIONS,
                   OUTCOME,

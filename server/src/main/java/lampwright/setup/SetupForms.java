@@ -7,6 +7,7 @@ import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
+import lampwright.engine.Known;
 import lampwright.engine.light.Point;
 
 /** Forms that several parts of the setup document have in common. */

@@ -103,6 +103,8 @@ public final class WorkedExamples {
                             53.4,
                             "height_mm",
                             40.0,
+                            "pixels_wide",
+                            number(in + "/kit_a/camera/pixels/0"),
                             "shutter",
                             "leaf",
                             "sync",
@@ -110,7 +112,8 @@ public final class WorkedExamples {
                             "iso_highest",
                             800.0),
                     "lens", object("name", "normal", "focal_length_mm", 80.0),
-                    "place", point(in + "/camera_m")),
+                    "place", point(in + "/camera_m"),
+                    "focus_distance_m", number(in + "/motion/focus_m")),
             "subjects",
                 List.of(
                     object(
@@ -134,6 +137,7 @@ public final class WorkedExamples {
         "output", object("kind", "guide_number", "guide_number_m", number(in + "/guide_number_m")),
         "range_stops", number(in + "/range_stops"),
         "step_stops", step,
+        "duration_t05_ms", number(in + "/t05_full_s") * 1_000,
         "recycle_s", number(in + "/recycle_full_s"),
         "flashes_per_charge", number(in + "/flashes_full"));
   }

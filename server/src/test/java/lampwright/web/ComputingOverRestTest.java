@@ -58,10 +58,21 @@ class ComputingOverRestTest {
   @Test
   void everyLevelShowsItsWorkingWithTheKeyOfASource() {
     HttpResponse<String> answer =
-        reader.post(STUDIO + "/figures", Documents.json(Documents.setup("Explain yourself")));
+        reader.post(
+            STUDIO + "/figures?workings=true", Documents.json(Documents.setup("Explain yourself")));
     List<?> parts = Told.list(Visitor.object(answer), "lights", 0, "level", "working", "parts");
     assertFalse(parts.isEmpty());
     assertTrue(answer.body().contains("\"source\":\"guide-number\""), answer.body());
+  }
+
+  @Test
+  void workingsAreToldOnRequestOnly() {
+    String setup = Documents.json(Documents.setup("Be brief"));
+    assertFalse(reader.post(STUDIO + "/figures", setup).body().contains("\"working"));
+    assertTrue(reader.post(STUDIO + "/figures?workings=true", setup).body().contains("\"working"));
+    HttpResponse<String> refused = reader.post(STUDIO + "/figures?workings=perhaps", setup);
+    assertEquals(422, refused.statusCode());
+    assertEquals("/workings", Told.at(Visitor.object(refused), "errors", 0, "pointer"));
   }
 
   @Test

@@ -149,6 +149,8 @@ class OpenApiTest {
       described.mustFit("GET " + IN_STUDIO + "/setups/{setup}/sun", 200, author.get(path + "/sun"));
       described.mustFit(
           "GET " + IN_STUDIO + "/setups/{setup}/sun", 422, author.get(path + "/sun?days=0"));
+      described.mustFit("GET " + figures, 200, author.get(path + "/figures?workings=true"));
+      described.mustFit("GET " + figures, 422, author.get(path + "/figures?workings=perhaps"));
       for (Object kit : kits) {
         String wish = "{\"kit\":\"" + Told.at(kit, "id") + "\"}";
         described.mustFit("POST " + adaptations, 200, author.post(path + "/adaptations", wish));

@@ -46,6 +46,11 @@ public record FocusedLens(Millimetres focal, FNumber aperture, Metres focus) {
     return focal.value() / (focusMm() - focal.value());
   }
 
+  /** Returns how far the sensor is behind the lens, {@code f (1 + m)}. */
+  public Millimetres imageDistance() {
+    return new Millimetres(focal.value() * (1 + magnification()));
+  }
+
   /** Returns the f-number that exposure close up goes by, {@code N (1 + m)}. */
   public FNumber effectiveFNumber() {
     return effectiveFNumber(aperture, magnification(), 1);
@@ -70,6 +75,17 @@ public record FocusedLens(Millimetres focal, FNumber aperture, Metres focus) {
    * @param circle circle of confusion, above 0
    */
   public Metres hyperfocal(Millimetres circle) {
+    return hyperfocal(focal, aperture, circle);
+  }
+
+  /**
+   * Returns the hyperfocal distance of a lens wherever it is focused, {@code H = f^2 / (N c) + f}.
+   *
+   * @param focal above 0
+   * @param circle circle of confusion, above 0
+   */
+  public static Metres hyperfocal(Millimetres focal, FNumber aperture, Millimetres circle) {
+    Bounds.requirePositive("Focal length", focal.value(), "mm");
     Bounds.requirePositive("Circle of confusion", circle.value(), "mm");
     double f = focal.value();
     return new Metres((f * f / (aperture.value() * circle.value()) + f) / 1000);

@@ -1,5 +1,6 @@
 package lampwright.engine.light;
 
+import lampwright.engine.Known;
 import lampwright.engine.Source;
 import lampwright.engine.Working;
 import lampwright.engine.exposure.MeterConstant;
@@ -101,7 +102,7 @@ public sealed interface HeadOutput {
               "lx·s",
               "C · N² / S · 2^s",
               Source.ISO_2720,
-              Working.given("reading", reading.fNumber().value(), "f-number"),
+              Working.given("reading", reading.fNumber().value(), "f-number", Known.METERED),
               Working.given("ISO", reading.iso().value(), ""),
               Working.given("meter constant", reading.constant().luxSeconds(), "lx·s"),
               Working.given("power below full", reading.stopsDown().value(), "stops")),

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lampwright.engine.Known;
 import lampwright.engine.exposure.Ambient;
 import lampwright.engine.exposure.Ev100;
 import lampwright.engine.exposure.ExposureSettings;
@@ -17,7 +18,6 @@ import lampwright.gear.Head;
 import lampwright.gear.Kit;
 import lampwright.gear.Modifier;
 import lampwright.setup.Camera;
-import lampwright.setup.Known;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
@@ -115,6 +115,7 @@ final class AdaptedDocument {
         setup.surfaces(),
         lights,
         newAmbient(),
+        setup.plan(),
         setup.buildOrder().stream()
             .filter(step -> step.light().isEmpty() || lit.contains(step.light().get()))
             .toList(),
@@ -161,10 +162,12 @@ final class AdaptedDocument {
         old.reason(),
         head,
         1,
+        1,
         Optional.of(modifier),
         readings.of(head, modifier),
         old.gels(),
         old.place(),
+        old.placeKnown(),
         old.aim(),
         old.target(),
         Optional.of(down),

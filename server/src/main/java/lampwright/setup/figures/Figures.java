@@ -8,12 +8,15 @@ import lampwright.engine.unit.WattSeconds;
 import lampwright.setup.LightId;
 
 /**
- * Everything that is computed from a setup document.
+ * Everything that is computed from a setup document, one record a subject.
  *
  * @param ev100 that the shooting exposure asks for
  * @param shootingExposure the light that exposes a mid-tone rightly
  * @param lights in the document's order
- * @param energyPerFrame of all heads; absent where a light's power is not known
+ * @param againstAmbient the balance of flash and ambient at the first target
+ * @param dials what a stop on each dial changes at the first target; empty where nothing lights one
+ * @param optics absent without body or lens
+ * @param movements of the subjects whose speed is known
  * @param needs what the document would have to say for the absent figures, as JSON Pointers
  * @param leftOut what these figures do not take into account, in words
  */
@@ -23,13 +26,20 @@ public record Figures(
     List<LightFigures> lights,
     Optional<AmbientFigures> ambient,
     List<TargetFigures> targets,
-    Optional<WattSeconds> energyPerFrame,
+    Optional<FlashAgainstAmbient> againstAmbient,
+    List<DialStep> dials,
+    Optional<OpticsFigures> optics,
+    List<MovementFigures> movements,
+    PowerFigures power,
+    ColourFigures colour,
     List<String> needs,
     List<String> leftOut) {
 
   public Figures {
     lights = List.copyOf(lights);
     targets = List.copyOf(targets);
+    dials = List.copyOf(dials);
+    movements = List.copyOf(movements);
     needs = List.copyOf(needs);
     leftOut = List.copyOf(leftOut);
   }
@@ -40,5 +50,10 @@ public record Figures(
         .filter(figures -> figures.light().id().equals(id))
         .findFirst()
         .orElseThrow();
+  }
+
+  /** Of all heads; absent where a light's power is not known. */
+  public Optional<WattSeconds> energyPerFrame() {
+    return power.energyPerFrame();
   }
 }

@@ -9,7 +9,6 @@ import lampwright.engine.exposure.Ambient;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.unit.Stops;
-import lampwright.engine.unit.WattSeconds;
 import lampwright.setup.Role;
 import lampwright.setup.SetupDocument;
 
@@ -20,7 +19,7 @@ public final class FiguresComputation {
       List.of(
           "Fall-off away from a light's axis, and spill of a light onto the other targets.",
           "Light that walls, ground and clothes give back.",
-          "What the shutter cuts off a slow flash.");
+          "A leaf shutter's own efficiency at wide apertures, some tenths of a stop.");
 
   private FiguresComputation() {}
 
@@ -39,13 +38,23 @@ public final class FiguresComputation {
     if (ambient.isEmpty()) {
       needs.add("/ambient");
     }
+    List<TargetFigures> targets = TargetSums.of(setup, lights, ambient);
+    Optional<OpticsFigures> optics = OpticsComputation.of(setup, needs);
+    List<MovementFigures> movements = MovementComputation.of(setup, optics, lights, targets, needs);
+    PowerFigures power = PowerComputation.of(setup, needs);
+    ColourFigures.addNeeds(setup, needs);
     return new Figures(
         settings.ev100(),
         settings.requiredExposure(MeterConstant.FLAT),
         againstKey(lights),
         ambient,
-        TargetSums.of(setup, lights, ambient),
-        energyPerFrame(lights),
+        targets,
+        FlashAgainstAmbient.of(ambient, targets),
+        DialComputation.of(setup, lights, targets),
+        optics,
+        movements,
+        power,
+        ColourFigures.of(setup),
         List.copyOf(needs),
         LEFT_OUT);
   }
@@ -58,32 +67,23 @@ public final class FiguresComputation {
         light.exposure(settings.time(), MeterConstant.FLAT),
         light.offset(settings),
         Uncertainty.of(ambient.known()),
-        light.offsetWorking(settings));
+        settings);
   }
 
   private static List<LightFigures> againstKey(List<LightFigures> lights) {
-    Optional<Stops> key =
-        lights.stream()
-            .filter(figures -> figures.light().role() == Role.KEY)
-            .flatMap(figures -> figures.level().stream())
-            .map(Level::fromShooting)
-            .findFirst();
-    return lights.stream()
-        .map(
-            figures ->
-                figures.withFromKey(
-                    figures.level().flatMap(level -> key.map(k -> level.fromShooting().minus(k)))))
-        .toList();
-  }
-
-  private static Optional<WattSeconds> energyPerFrame(List<LightFigures> lights) {
-    double sum = 0;
+    Optional<Stops> key = Optional.empty();
     for (LightFigures figures : lights) {
-      if (figures.energy().isEmpty()) {
-        return Optional.empty();
+      if (key.isEmpty() && figures.light().role() == Role.KEY) {
+        key = figures.level().map(Level::fromShooting);
       }
-      sum += figures.energy().get().value();
     }
-    return Optional.of(new WattSeconds(sum));
+    List<LightFigures> all = new ArrayList<>(lights.size());
+    for (LightFigures figures : lights) {
+      Optional<Stops> ofKey = key;
+      all.add(
+          figures.withFromKey(
+              figures.level().flatMap(level -> ofKey.map(k -> level.fromShooting().minus(k)))));
+    }
+    return all;
   }
 }

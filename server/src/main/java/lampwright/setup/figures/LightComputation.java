@@ -3,13 +3,7 @@ package lampwright.setup.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lampwright.engine.Source;
-import lampwright.engine.Working;
-import lampwright.engine.exposure.Ambient;
 import lampwright.engine.exposure.ExposureSettings;
-import lampwright.engine.exposure.FNumber;
-import lampwright.engine.exposure.Iso;
-import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.light.Direction;
 import lampwright.engine.light.Gel;
 import lampwright.engine.light.LightAtTarget;
@@ -17,7 +11,6 @@ import lampwright.engine.light.Pattern;
 import lampwright.engine.light.Point;
 import lampwright.engine.light.UnitVector;
 import lampwright.engine.unit.Degrees;
-import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Mired;
 import lampwright.engine.unit.Stops;
@@ -25,9 +18,7 @@ import lampwright.engine.unit.WattSeconds;
 import lampwright.gear.Head;
 import lampwright.gear.Modifier;
 import lampwright.gear.Output;
-import lampwright.setup.Known;
 import lampwright.setup.Light;
-import lampwright.setup.MeterReading;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Target;
 
@@ -39,11 +30,15 @@ public final class LightComputation {
 
   private final SetupDocument setup;
   private final ExposureSettings settings;
-  private final MeterConstant constant = MeterConstant.FLAT;
+  private final LevelComputation levels;
+  private final Optional<ShutterComputation> shutter;
 
   LightComputation(SetupDocument setup) {
     this.setup = setup;
     this.settings = setup.exposure().settings();
+    this.levels = new LevelComputation(setup);
+    this.shutter =
+        setup.camera().flatMap(lampwright.setup.Camera::body).map(ShutterComputation::new);
   }
 
   /**
@@ -111,8 +106,9 @@ public final class LightComputation {
         atTarget(setup, light, light.head(), light.modifierOrStandard(), light.output());
     List<String> needs = new ArrayList<>();
     Optional<Level> metered =
-        light.reading().flatMap(reading -> metered(light, reading, pointer, needs));
-    Optional<Level> computed = light.stopsDown().flatMap(down -> computed(light, atTarget, down));
+        light.reading().flatMap(reading -> levels.metered(light, reading, pointer, needs));
+    Optional<Level> computed =
+        light.stopsDown().flatMap(down -> levels.computed(light, atTarget, down));
     if (light.stopsDown().isEmpty()) {
       needs.add(pointer + "/stops_down");
     }
@@ -121,6 +117,7 @@ public final class LightComputation {
       needs.add(pointer + "/target/held");
     }
     Metres distance = atTarget.distance();
+    shutter.ifPresent(s -> s.addNeeds(light, pointer, settings.time(), needs));
     return new LightFigures(
         light,
         distance,
@@ -131,6 +128,7 @@ public final class LightComputation {
         level,
         difference(computed, metered),
         Optional.empty(),
+        shutter.map(s -> s.effect(light, light.stopsDown(), settings.time())),
         light.stopsDown().map(down -> energy(light, down)),
         needs);
   }
@@ -153,79 +151,8 @@ public final class LightComputation {
   }
 
   private static WattSeconds energy(Light light, Stops down) {
-    return new WattSeconds(
-        light.head().energy().value() * light.heads() * down.negated().toFactor());
-  }
-
-  private Optional<Level> computed(Light light, LightAtTarget atTarget, Stops down) {
-    LuxSeconds exposure = atTarget.at(down).times(light.heads());
-    if (exposure.value() == 0) {
-      return Optional.empty();
-    }
-    Working one = atTarget.exposureWorking(light.id().text(), down);
-    Working all =
-        light.heads() == 1
-            ? one
-            : Working.of(
-                "exposure by " + light.heads() + " heads",
-                exposure.value(),
-                "lx·s",
-                "n · H",
-                Source.DERIVED,
-                one,
-                Working.given("heads", light.heads(), ""));
-    return Optional.of(
-        level(exposure, Known.COMPUTED, Uncertainty.ofModel(isMetered(light), atTarget), all));
-  }
-
-  private static boolean isMetered(Light light) {
-    return light.output().isPresent() || light.head().output().isMetered();
-  }
-
-  private Optional<Level> metered(
-      Light light, MeterReading reading, String pointer, List<String> needs) {
-    Iso iso = reading.iso().orElse(settings.iso());
-    LuxSeconds whole = reading.fNumber().toExposure(iso, constant);
-    LuxSeconds exposure = whole;
-    if (reading.includesAmbient()) {
-      if (setup.ambient().isEmpty()) {
-        needs.add("/ambient");
-        return Optional.empty();
-      }
-      LuxSeconds ambient =
-          Ambient.of(setup.ambient().get().level()).exposure(settings.time(), constant);
-      if (ambient.value() >= whole.value()) {
-        needs.add(pointer + "/reading");
-        return Optional.empty();
-      }
-      exposure = new LuxSeconds(whole.value() - ambient.value());
-    }
-    Working working =
-        Working.of(
-            "exposure by the " + light.id().text(),
-            exposure.value(),
-            "lx·s",
-            reading.includesAmbient() ? "C · N² / S − E · t" : "C · N² / S",
-            Source.ISO_2720,
-            Working.given("reading", reading.fNumber().value(), "f-number"),
-            Working.given("ISO", iso.value(), ""),
-            Working.given("meter constant", constant.luxSeconds(), "lx·s"));
-    return Optional.of(level(exposure, reading.known(), Uncertainty.of(reading.known()), working));
-  }
-
-  private Level level(LuxSeconds exposure, Known known, Stops uncertainty, Working working) {
-    Stops offset = settings.offsetOf(exposure, constant);
-    FNumber reading = FNumber.ofExposure(exposure, settings.iso(), constant);
-    Working explained =
-        Working.of(
-            "level from the shooting exposure",
-            offset.value(),
-            "stops",
-            "log2(H / H_shooting)",
-            Source.DERIVED,
-            working,
-            settings.requiredExposureWorking(constant));
-    return new Level(exposure, reading, offset, known, uncertainty, explained);
+    double flashes = (double) light.heads() * light.pops();
+    return new WattSeconds(light.head().energy().value() * flashes * down.negated().toFactor());
   }
 
   private static Optional<Stops> difference(Optional<Level> computed, Optional<Level> metered) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import lampwright.engine.light.Direction;
 import lampwright.engine.light.LightAtTarget;
 import lampwright.engine.unit.Degrees;
+import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
 import lampwright.engine.unit.WattSeconds;
@@ -22,7 +23,8 @@ import lampwright.setup.Light;
  *     neither is known, or where the meter as it is held gets nothing from this light
  * @param computedMinusMetered where both are known
  * @param fromKey in stops from the first key light
- * @param energy of one flash, all heads of the light; absent where the power is not known
+ * @param shutter what the shutter takes from it; absent without a body
+ * @param energy for one picture, all heads and pops; absent where the power is not known
  * @param needs what the document would have to say for the absent figures, as JSON Pointers
  */
 public record LightFigures(
@@ -35,8 +37,15 @@ public record LightFigures(
     Optional<Level> level,
     Optional<Stops> computedMinusMetered,
     Optional<Stops> fromKey,
+    Optional<ShutterEffect> shutter,
     Optional<WattSeconds> energy,
     List<String> needs) {
+
+  /** What of its level reaches the sensor's whole frame: the level less the shutter's part. */
+  public Optional<LuxSeconds> inPicture() {
+    return level.map(
+        l -> l.exposure().minus(shutter.map(ShutterEffect::wholeFrameOrNone).orElse(Stops.ZERO)));
+  }
 
   LightFigures withFromKey(Optional<Stops> stops) {
     return new LightFigures(
@@ -49,6 +58,7 @@ public record LightFigures(
         level,
         computedMinusMetered,
         stops,
+        shutter,
         energy,
         needs);
   }

@@ -3,13 +3,14 @@ package lampwright.setup.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lampwright.engine.Working;
+import lampwright.engine.Known;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.light.LightSum;
 import lampwright.engine.light.LightingRatio;
 import lampwright.engine.light.UnitVector;
 import lampwright.engine.unit.LuxSeconds;
+import lampwright.engine.unit.Stops;
 import lampwright.setup.Role;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Target;
@@ -24,23 +25,32 @@ final class TargetSums {
   /** Targets nearer to each other than this are one, in metres. */
   private static final double SAME_PLACE_M = 0.05;
 
-  private TargetSums() {}
+  private final SetupDocument setup;
+  private final ExposureSettings settings;
+  private final Optional<AmbientFigures> ambient;
 
-  /** Lights for one target with their shares, while they are added up. */
-  private record Share(LightFigures light, LuxSeconds exposure) {}
+  private TargetSums(SetupDocument setup, Optional<AmbientFigures> ambient) {
+    this.setup = setup;
+    this.settings = setup.exposure().settings();
+    this.ambient = ambient;
+  }
 
   static List<TargetFigures> of(
       SetupDocument setup, List<LightFigures> lights, Optional<AmbientFigures> ambient) {
-    List<TargetFigures> sums = new ArrayList<>();
+    TargetSums sums = new TargetSums(setup, ambient);
+    List<TargetFigures> all = new ArrayList<>();
     List<LightFigures> left = new ArrayList<>(lights);
     while (!left.isEmpty()) {
       Target target = left.getFirst().light().target();
-      List<LightFigures> here =
-          left.stream().filter(figures -> isSame(target, figures.light().target())).toList();
-      left.removeAll(here);
-      sum(setup, target, here, ambient).ifPresent(sums::add);
+      List<LightFigures> here = new ArrayList<>();
+      List<LightFigures> others = new ArrayList<>();
+      for (LightFigures figures : left) {
+        (isSame(target, figures.light().target()) ? here : others).add(figures);
+      }
+      left = others;
+      sums.sum(target, here).ifPresent(all::add);
     }
-    return sums;
+    return all;
   }
 
   private static boolean isSame(Target one, Target other) {
@@ -49,64 +59,59 @@ final class TargetSums {
     return bothOnSurface && one.at().distanceTo(other.at()).value() < SAME_PLACE_M;
   }
 
-  private static Optional<TargetFigures> sum(
-      SetupDocument setup,
-      Target target,
-      List<LightFigures> lights,
-      Optional<AmbientFigures> ambient) {
-    List<Share> shares =
-        lights.stream().flatMap(figures -> share(setup, figures).stream()).toList();
+  private Optional<TargetFigures> sum(Target target, List<LightFigures> lights) {
+    List<TargetFigures.Share> shares = new ArrayList<>(lights.size());
+    double flash = 0;
+    double key = 0;
+    double fill = 0;
+    double variance = 0;
+    for (LightFigures figures : lights) {
+      double exposure = share(figures);
+      Known known = figures.level().map(Level::known).orElse(Known.COMPUTED);
+      shares.add(new TargetFigures.Share(figures.light().id(), new LuxSeconds(exposure), known));
+      flash += exposure;
+      key += figures.light().role() == Role.KEY ? exposure : 0;
+      fill += figures.light().role() == Role.FILL ? exposure : 0;
+      double deviation = figures.level().map(l -> l.uncertainty().value()).orElse(0.0) * exposure;
+      variance += deviation * deviation;
+    }
     LuxSeconds ambientExposure = ambient.map(AmbientFigures::exposure).orElse(LuxSeconds.NONE);
-    LightSum sum = LightSum.of(shares.stream().map(Share::exposure).toList(), ambientExposure);
-    if (sum.total().value() == 0) {
+    LightSum sum = new LightSum(new LuxSeconds(flash), ambientExposure);
+    double total = sum.total().value();
+    if (total == 0) {
       return Optional.empty();
     }
-    ExposureSettings settings = setup.exposure().settings();
-    List<Working> parts = new ArrayList<>();
-    for (Share share : shares) {
-      parts.add(Working.given(share.light().light().id().text(), share.exposure().value(), "lx·s"));
-    }
-    ambient.ifPresent(a -> parts.add(Working.given("ambient", a.exposure().value(), "lx·s")));
+    double ofAmbient =
+        ambient.map(a -> a.uncertainty().value() * ambientExposure.value()).orElse(0.0);
+    variance += ofAmbient * ofAmbient;
     return Optional.of(
         new TargetFigures(
             target,
-            lights.stream().map(figures -> figures.light().id()).toList(),
+            shares,
             sum,
             sum.reading(settings, MeterConstant.FLAT),
             sum.offset(settings, MeterConstant.FLAT),
-            ratio(shares),
-            LightSum.working("all the light at the " + target.name(), parts)));
+            key > 0 && fill > 0
+                ? Optional.of(LightingRatio.of(new LuxSeconds(key), new LuxSeconds(fill)))
+                : Optional.empty(),
+            flash > 0 && ambientExposure.value() > 0
+                ? Optional.of(sum.flashOverAmbient())
+                : Optional.empty(),
+            new Stops(Math.sqrt(variance) / total)));
   }
 
-  /** What a light adds to the sum: its own level, turned from how it was metered. */
-  private static Optional<Share> share(SetupDocument setup, LightFigures figures) {
-    if (figures.level().isEmpty()) {
-      return Optional.empty();
+  /** What a light adds to the sum: its part in the picture, turned from how it was metered. */
+  private double share(LightFigures figures) {
+    Optional<LuxSeconds> inPicture = figures.inPicture();
+    if (inPicture.isEmpty()) {
+      return 0;
     }
-    LuxSeconds exposure = figures.level().get().exposure();
     Target target = figures.light().target();
-    if (target.held() == Target.Held.TOWARD_LIGHT) {
-      UnitVector toLight = UnitVector.between(target.at(), figures.light().place());
-      double cosine = toLight.receivedBy(LightComputation.towardCamera(setup, target.at()));
-      exposure = exposure.times(cosine);
+    if (target.held() != Target.Held.TOWARD_LIGHT) {
+      return inPicture.get().value();
     }
-    return Optional.of(new Share(figures, exposure));
-  }
-
-  private static Optional<LightingRatio> ratio(List<Share> shares) {
-    LuxSeconds key = sumOf(shares, Role.KEY);
-    LuxSeconds fill = sumOf(shares, Role.FILL);
-    return key.value() > 0 && fill.value() > 0
-        ? Optional.of(LightingRatio.of(key, fill))
-        : Optional.empty();
-  }
-
-  private static LuxSeconds sumOf(List<Share> shares, Role role) {
-    List<LuxSeconds> exposures =
-        shares.stream()
-            .filter(share -> share.light().light().role() == role)
-            .map(Share::exposure)
-            .toList();
-    return exposures.isEmpty() ? LuxSeconds.NONE : LuxSeconds.sum(exposures);
+    UnitVector toLight = UnitVector.between(target.at(), figures.light().place());
+    return inPicture.get().value()
+        * toLight.receivedBy(LightComputation.towardCamera(setup, target.at()));
   }
 }

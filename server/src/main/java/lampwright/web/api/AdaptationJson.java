@@ -64,7 +64,7 @@ public record AdaptationJson(
         adaptation.cost(),
         adaptation.leftOut(),
         SetupDocument.FORM.writeObject(adaptation.document()),
-        FiguresJson.of(adaptation.figures()));
+        FiguresJson.of(adaptation.figures(), FiguresJson.Detail.FIGURES));
   }
 
   /** The camera: what it is set to, and what that does to the look. */
@@ -130,7 +130,7 @@ public record AdaptationJson(
       Optional<Double> flashesPerCharge,
       List<String> missing,
       List<String> remedies,
-      FiguresJson.LevelJson level) {
+      LightFiguresJson.LevelJson level) {
 
     static MadeJson of(AdaptedLight.Made made) {
       return new MadeJson(
@@ -147,7 +147,7 @@ public record AdaptationJson(
           made.flashesPerCharge(),
           made.missing(),
           made.remedies(),
-          FiguresJson.LevelJson.of(made.level()));
+          LightFiguresJson.LevelJson.of(made.level(), FiguresJson.Detail.FIGURES));
     }
   }
 }

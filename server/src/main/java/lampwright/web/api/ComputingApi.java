@@ -21,6 +21,7 @@ import lampwright.setup.figures.FiguresComputation;
 import lampwright.tasks.Adapting;
 import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
+import lampwright.tasks.Refused;
 import lampwright.web.http.Door;
 import lampwright.web.http.Preconditions;
 
@@ -114,18 +115,30 @@ public final class ComputingApi {
 
   /** The figures of a setup of the catalogue. */
   public void figures(Context context) {
+    FiguresJson.Detail detail = detail(context);
     Catalogued setup =
         cataloguing.get(door.caller(context), SetupApi.studio(context), SetupApi.setup(context));
     if (!Preconditions.isKnown(context, setup.revision())) {
-      context.json(FiguresJson.of(FiguresComputation.of(setup.document())));
+      context.json(FiguresJson.of(FiguresComputation.of(setup.document()), detail));
     }
   }
 
   /** The figures of a document in the body. */
   public void figuresOfBody(Context context) {
+    FiguresJson.Detail detail = detail(context);
     SetupDocument document = Documents.read(context, SetupDocument.FORM);
     context.json(
-        FiguresJson.of(adapting.figures(door.caller(context), SetupApi.studio(context), document)));
+        FiguresJson.of(
+            adapting.figures(door.caller(context), SetupApi.studio(context), document), detail));
+  }
+
+  /** The steps to each figure are told where the address ends in {@code ?workings=true}. */
+  private static FiguresJson.Detail detail(Context context) {
+    return switch (Optional.ofNullable(context.queryParam("workings")).orElse("false")) {
+      case "true" -> FiguresJson.Detail.WORKINGS;
+      case "false" -> FiguresJson.Detail.FIGURES;
+      default -> throw Refused.invalid("/workings", "Workings must be true or false.");
+    };
   }
 
   /** A setup of the catalogue, recomputed for one of the studio's kits. */

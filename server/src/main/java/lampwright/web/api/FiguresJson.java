@@ -3,99 +3,67 @@ package lampwright.web.api;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
+import lampwright.engine.Working;
 import lampwright.engine.light.LightingRatio;
 import lampwright.engine.unit.Stops;
 import lampwright.engine.unit.WattSeconds;
 import lampwright.setup.LightId;
 import lampwright.setup.figures.AmbientFigures;
 import lampwright.setup.figures.Figures;
-import lampwright.setup.figures.Level;
-import lampwright.setup.figures.LightFigures;
+import lampwright.setup.figures.FlashAgainstAmbient;
 import lampwright.setup.figures.TargetFigures;
 
-/** The figures of a setup, as the API tells them. Numbers are unrounded; keys carry the unit. */
+/**
+ * The figures of a setup, as the API tells them. Numbers are unrounded; keys carry the unit. The
+ * workings are told where they are asked for.
+ */
 public record FiguresJson(
     double ev100,
     double shootingExposureLxS,
-    List<LightJson> lights,
+    List<LightFiguresJson> lights,
     Optional<AmbientJson> ambient,
     List<TargetJson> targets,
+    Optional<AgainstAmbientJson> flashAgainstAmbient,
+    List<DialStepJson> dials,
+    Optional<OpticsJson> optics,
+    List<MovementJson> movements,
+    PowerJson power,
+    ColourJson colour,
     Optional<Double> energyPerFrameWs,
     List<String> needs,
     List<String> leftOut) {
 
-  static FiguresJson of(Figures figures) {
+  /** Whether the steps to each figure are told too. */
+  enum Detail {
+    FIGURES,
+    WORKINGS;
+
+    Optional<WorkingJson> tell(Supplier<Working> working) {
+      return this == WORKINGS ? Optional.of(WorkingJson.of(working.get())) : Optional.empty();
+    }
+
+    Optional<List<WorkingJson>> tellAll(Supplier<List<Working>> workings) {
+      return this == WORKINGS ? Optional.of(WorkingJson.list(workings.get())) : Optional.empty();
+    }
+  }
+
+  static FiguresJson of(Figures figures, Detail detail) {
     return new FiguresJson(
         figures.ev100().value(),
         figures.shootingExposure().value(),
-        figures.lights().stream().map(LightJson::of).toList(),
-        figures.ambient().map(AmbientJson::of),
-        figures.targets().stream().map(TargetJson::of).toList(),
+        figures.lights().stream().map(light -> LightFiguresJson.of(light, detail)).toList(),
+        figures.ambient().map(ambient -> AmbientJson.of(ambient, detail)),
+        figures.targets().stream().map(target -> TargetJson.of(target, detail)).toList(),
+        figures.againstAmbient().map(balance -> AgainstAmbientJson.of(balance, detail)),
+        figures.dials().stream().map(step -> DialStepJson.of(step, detail)).toList(),
+        figures.optics().map(optics -> OpticsJson.of(optics, detail)),
+        figures.movements().stream().map(move -> MovementJson.of(move, detail)).toList(),
+        PowerJson.of(figures.power(), detail),
+        ColourJson.of(figures.colour(), detail),
         figures.energyPerFrame().map(WattSeconds::value),
         figures.needs(),
         figures.leftOut());
-  }
-
-  /** One light. */
-  record LightJson(
-      String id,
-      String role,
-      double distanceM,
-      double azimuthDeg,
-      double elevationDeg,
-      Optional<String> pattern,
-      double angularSizeDeg,
-      double inverseSquareErrorStops,
-      double exposureAtFullPowerLxS,
-      Optional<LevelJson> level,
-      Optional<Double> computedMinusMeteredStops,
-      Optional<Double> fromKeyStops,
-      Optional<Double> energyWs,
-      List<String> needs) {
-
-    static LightJson of(LightFigures light) {
-      return new LightJson(
-          light.light().id().text(),
-          word(light.light().role()),
-          light.distance().value(),
-          light.direction().azimuth().value(),
-          light.direction().elevation().value(),
-          light.pattern(),
-          light.angularSize().value(),
-          light.atTarget().inverseSquareError().value(),
-          light.atTarget().atFullPower().value(),
-          light.level().map(LevelJson::of),
-          light.computedMinusMetered().map(Stops::value),
-          light.fromKey().map(Stops::value),
-          light.energy().map(WattSeconds::value),
-          light.needs());
-    }
-  }
-
-  /**
-   * How much light one source gives.
-   *
-   * @param shown the reading as a meter with tenths shows it
-   */
-  record LevelJson(
-      double exposureLxS,
-      double fNumber,
-      String shown,
-      double fromShootingStops,
-      String known,
-      double uncertaintyStops,
-      WorkingJson working) {
-
-    static LevelJson of(Level level) {
-      return new LevelJson(
-          level.exposure().value(),
-          level.reading().value(),
-          level.reading().tenthsText(),
-          level.fromShooting().value(),
-          word(level.known()),
-          level.uncertainty().value(),
-          WorkingJson.of(level.working()));
-    }
   }
 
   /** What the ambient does at the shooting exposure. */
@@ -105,16 +73,16 @@ public record FiguresJson(
       double exposureLxS,
       double offsetStops,
       double uncertaintyStops,
-      WorkingJson working) {
+      Optional<WorkingJson> working) {
 
-    static AmbientJson of(AmbientFigures ambient) {
+    static AmbientJson of(AmbientFigures ambient, Detail detail) {
       return new AmbientJson(
           ambient.ambient().level().value(),
           word(ambient.ambient().known()),
           ambient.exposure().value(),
           ambient.offset().value(),
           ambient.uncertainty().value(),
-          WorkingJson.of(ambient.working()));
+          detail.tell(ambient::working));
     }
   }
 
@@ -122,32 +90,70 @@ public record FiguresJson(
    * All the light at one target.
    *
    * @param keyAndFillToFill as a ratio to one
-   * @param ambientShare of all the light, 0 to 1
+   * @param ambientShare of all the light, 0 to 1: how strong the ghost of a moving subject is
    */
   record TargetJson(
       String name,
       List<String> lights,
+      List<ShareJson> shares,
       double flashLxS,
       double ambientLxS,
       double fNumber,
       String shown,
       double offsetStops,
+      double uncertaintyStops,
       double ambientShare,
+      Optional<Double> flashOverAmbientStops,
       Optional<Double> keyAndFillToFill,
-      WorkingJson working) {
+      Optional<Double> contrastStops,
+      Optional<WorkingJson> working) {
 
-    static TargetJson of(TargetFigures target) {
+    static TargetJson of(TargetFigures target, Detail detail) {
       return new TargetJson(
           target.target().name(),
           target.lights().stream().map(LightId::text).toList(),
+          target.shares().stream().map(ShareJson::of).toList(),
           target.sum().flash().value(),
           target.sum().ambient().value(),
           target.reading().value(),
           target.reading().tenthsText(),
           target.offset().value(),
+          target.uncertainty().value(),
           target.sum().ambientShare(),
+          target.flashOverAmbient().map(Stops::value),
           target.ratio().map(LightingRatio::litToShadow),
-          WorkingJson.of(target.working()));
+          target.contrast().map(Stops::value),
+          detail.tell(target::working));
+    }
+  }
+
+  /** What one light adds to a target's sum. */
+  record ShareJson(String light, double exposureLxS, String known) {
+
+    static ShareJson of(TargetFigures.Share share) {
+      return new ShareJson(share.light().text(), share.exposure().value(), word(share.known()));
+    }
+  }
+
+  /** The balance of flash and ambient at the first target. */
+  record AgainstAmbientJson(
+      String target,
+      double flashLxS,
+      double ambientLx,
+      double timeS,
+      double flashOverAmbientStops,
+      String inWords,
+      Optional<WorkingJson> working) {
+
+    static AgainstAmbientJson of(FlashAgainstAmbient balance, Detail detail) {
+      return new AgainstAmbientJson(
+          balance.target().name(),
+          balance.flash().value(),
+          balance.ambient().value(),
+          balance.time().seconds(),
+          balance.balance().value(),
+          FlashAgainstAmbient.IN_WORDS,
+          detail.tell(balance::working));
     }
   }
 

@@ -7,6 +7,7 @@ import lampwright.engine.Working;
  * How a figure was computed.
  *
  * @param source the key of the formula's source
+ * @param known metered, set, estimated, or computed from the parts
  */
 public record WorkingJson(
     String quantity,
@@ -14,6 +15,7 @@ public record WorkingJson(
     String unit,
     String formula,
     String source,
+    String known,
     List<WorkingJson> parts) {
 
   static WorkingJson of(Working working) {
@@ -23,6 +25,11 @@ public record WorkingJson(
         working.unit(),
         working.formula(),
         working.source().key(),
+        FiguresJson.word(working.known()),
         working.parts().stream().map(WorkingJson::of).toList());
+  }
+
+  static List<WorkingJson> list(List<Working> workings) {
+    return workings.stream().map(WorkingJson::of).toList();
   }
 }

@@ -92,7 +92,7 @@ final class Wording {
     return minus(String.format(Locale.ROOT, "%.1f", level.value() + 0.0)).replace("−0.0", "0.0");
   }
 
-  static Known known(lampwright.setup.Known known) {
+  static Known known(lampwright.engine.Known known) {
     return Known.valueOf(known.name());
   }
 
@@ -103,7 +103,7 @@ final class Wording {
         number(working.value()),
         working.unit(),
         working.formula(),
-        working.source() == Source.GIVEN ? "" : working.source().title(),
+        working.source() == Source.GIVEN ? known(working.known()).word() : working.source().title(),
         working.parts().stream().map(Wording::working).toList());
   }
 

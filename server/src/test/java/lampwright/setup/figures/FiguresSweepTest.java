@@ -1,9 +1,13 @@
 package lampwright.setup.figures;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import lampwright.engine.Working;
 import lampwright.setup.RandomDocuments;
 import lampwright.setup.SetupDocument;
@@ -27,6 +31,7 @@ class FiguresSweepTest {
         throw new AssertionError("seed " + seed, e);
       }
       check(setup, figures, "seed " + seed);
+      checkAll(figures, "seed " + seed);
       withLevel += (int) figures.lights().stream().filter(l -> l.level().isPresent()).count();
       grazed += (int) figures.lights().stream().filter(l -> l.atTarget().cosine() == 0).count();
       assertEquals(figures, FiguresComputation.of(setup), "seed " + seed);
@@ -52,10 +57,29 @@ class FiguresSweepTest {
     assertEquals(setup.ambient().isEmpty(), figures.needs().contains("/ambient"), where);
   }
 
+  /** Every number of every record prints itself; every working refuses what is not finite. */
+  private static void checkAll(Figures figures, String where) {
+    String all = figures.toString();
+    assertFalse(all.contains("NaN") || all.contains("Infinity"), where + " " + all);
+    List<Working> workings = new ArrayList<>(figures.power().workings());
+    workings.addAll(figures.colour().workings());
+    figures.optics().ifPresent(optics -> workings.addAll(optics.workings()));
+    figures.movements().forEach(movement -> workings.addAll(movement.workings()));
+    figures.dials().forEach(step -> step.working().ifPresent(workings::add));
+    figures.againstAmbient().ifPresent(balance -> workings.add(balance.working()));
+    figures.ambient().ifPresent(ambient -> workings.add(ambient.working()));
+    figures.lights().stream()
+        .flatMap(light -> light.shutter().stream())
+        .forEach(shutter -> workings.addAll(shutter.workings()));
+    workings.forEach(working -> finite(working, where));
+    assertEquals(figures.needs().size(), Set.copyOf(figures.needs()).size(), where);
+  }
+
   private static void check(Level level, String where) {
     finite(level.exposure().value(), where);
     finite(level.fromShooting().value(), where);
     finite(level.working(), where);
+    finite(level.budget().working(), where);
     assertTrue(level.uncertainty().value() > 0, where);
   }
 

@@ -44,7 +44,7 @@ class WorkedExamplesTest {
     AmbientFigures ambient = DANCER.ambient().orElseThrow();
     same(results + "/ambient_lx_s", ambient.exposure().value());
     same(results + "/ambient_offset_stops", ambient.offset().value());
-    assertEquals(List.of(), DANCER.needs());
+    assertEquals(List.of("/exposure/white_balance_k", "/ambient/temperature_k"), DANCER.needs());
   }
 
   @ParameterizedTest
@@ -98,6 +98,64 @@ class WorkedExamplesTest {
     same(energy, DANCER.energyPerFrame().orElseThrow().value());
   }
 
+  @Test
+  void theDancersBalanceIsThatOfReference17a() {
+    String results = "/example_1/results/kit_a";
+    FlashAgainstAmbient balance = DANCER.againstAmbient().orElseThrow();
+    same(results + "/facing_flash_lx_s", balance.flash().value());
+    same(results + "/ambient_lx", balance.ambient().value());
+    same(results + "/flash_to_ambient_stops", balance.balance().value());
+    TargetFigures chest = DANCER.targets().getFirst();
+    same(results + "/ghost_fraction_facing", chest.sum().ambientShare());
+  }
+
+  @Test
+  void theDancersOpticsAreThoseOfReference17a() {
+    String results = "/example_1/results/kit_a/optics";
+    OpticsFigures optics = DANCER.optics().orElseThrow();
+    same(results + "/diagonal_mm", optics.format().diagonal().value());
+    same(results + "/crop_factor", optics.equivalents().getFirst().crop());
+    same(results + "/equivalent_focal_diagonal_mm", optics.equivalents().get(0).focal().value());
+    same(results + "/equivalent_focal_long_mm", optics.equivalents().get(1).focal().value());
+    same(results + "/equivalent_focal_short_mm", optics.equivalents().get(2).focal().value());
+    same(results + "/equivalent_fnumber_36x24", optics.equivalentFNumber().value());
+    same(results + "/coc_mm", optics.hyperfocals().getFirst().circle().value());
+    same(results + "/hyperfocal_m", optics.hyperfocals().getFirst().distance().value());
+    same(results + "/pitch_um", optics.pixelPitch().orElseThrow().value());
+    same(results + "/airy_um_550nm", optics.airyDisc().value());
+    OpticsFigures.Focused focused = optics.focused().orElseThrow();
+    same(results + "/near_m", focused.depths().getFirst().near().value());
+    same(results + "/far_m", focused.depths().getFirst().far().orElseThrow().value());
+    same(results + "/field_width_m", focused.fieldWidth().value());
+    same(results + "/field_height_m", focused.fieldHeight().value());
+    same(results + "/magnification", focused.magnification());
+  }
+
+  @Test
+  void theDancersMovementIsThatOfReference17a() {
+    String results = "/example_1/results/kit_a/motion";
+    MovementFigures movement = DANCER.movements().getFirst();
+    same(results + "/body_image_speed_mm_s", movement.motion().speed().value());
+    same(
+        results + "/body_blur_flash_px",
+        movement.flashes().getFirst().tenthTime().pixels().orElseThrow());
+    same(results + "/body_blur_ambient_px", movement.ambient().pixels().orElseThrow());
+  }
+
+  @Test
+  void theDancersPaceAndShutterAreThoseOfReference17a() {
+    String results = "/example_1/results/kit_a";
+    PowerFigures.Pace pace = DANCER.power().pace().orElseThrow();
+    assertEquals(new LightId("key"), pace.slowest());
+    same(results + "/slowest_recycle_s", pace.betweenFrames().value());
+    same(results + "/max_rate_hz", pace.framesPerSecond());
+    same(
+        results + "/heads/key/flashes_per_battery", DANCER.power().charge().orElseThrow().frames());
+    for (LightFigures light : DANCER.lights()) {
+      assertEquals(Optional.of(Stops.ZERO), light.shutter().orElseThrow().wholeFrame());
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"key", "fill"})
   void theCellistsMeteredHeadsAreThoseOfReference17b(String name) {
@@ -124,6 +182,9 @@ class WorkedExamplesTest {
     same(wall + "/h_full_lx_s", figures.atTarget().atFullPower().value());
     same(wall + "/h_lx_s", figures.level().orElseThrow().exposure().value());
     same(wall + "/energy_w_s", figures.energy().orElseThrow().value());
+    same(
+        wall + "/gelled_cct_k",
+        CELLIST.colour().lights().get(2).colour().temperature().orElseThrow().value());
   }
 
   @Test
