@@ -143,6 +143,56 @@ public sealed interface EmittingFace {
   }
 
   /**
+   * A source with eight equal sides, a flat one up and one down.
+   *
+   * @param acrossFlats distance between opposite sides, above 0
+   */
+  record Octagon(Metres acrossFlats) implements EmittingFace {
+
+    /** Half the angle that a side fills from the middle has this tangent. */
+    private static final double SIDE_OVER_FLATS = Math.sqrt(2) - 1;
+
+    /** Checks the bound. */
+    public Octagon {
+      Bounds.requirePositive("Size across flats", acrossFlats.value(), "m");
+    }
+
+    /** Returns the length of one side. */
+    public Metres side() {
+      return acrossFlats.times(SIDE_OVER_FLATS);
+    }
+
+    /**
+     * Returns the contour formula (source lambert-contour) for eight sides at half the flats, a,
+     * half a side s: {@code atan(s/D) / (s D)} with {@code D = sqrt(a^2 + d^2)}.
+     */
+    @Override
+    public double geometry(Metres distance) {
+      Bounds.requirePositive("Distance", distance.value(), "m");
+      double flat = acrossFlats.value() / 2;
+      double half = flat * SIDE_OVER_FLATS;
+      double toSide = Math.sqrt(flat * flat + distance.value() * distance.value());
+      return StrictMath.atan2(half, toSide) / (half * toSide);
+    }
+
+    /** Returns the size across flats, as of the other faces without their corners. */
+    @Override
+    public Metres largestDimension() {
+      return acrossFlats;
+    }
+
+    @Override
+    public Degrees angularSize(Metres distance) {
+      return Disc.ofOctagonAcrossFlats(acrossFlats).angularSize(distance);
+    }
+
+    @Override
+    public String toString() {
+      return "octagon of " + acrossFlats + " across flats";
+    }
+  }
+
+  /**
    * A rectangular source.
    *
    * @param width above 0
