@@ -1,9 +1,9 @@
 package lampwright.engine.light;
 
 /**
- * An evenly bright disc in closed form (source derived, of the family of Howell B-13), exact for
- * every place and receiver, also where the receiver's horizon cuts the disc: then the contour is a
- * chord and an arc, and the arc's integral is elementary.
+ * An evenly bright disc in closed form (sources howell, B-13, and derived), exact for every place
+ * and receiver, also where the receiver's horizon cuts the disc: then the contour is a chord and an
+ * arc, and the arc's integral is elementary.
  *
  * <p>Notation: h before the face, a off the axis, r the radius, {@code P = a2+h2+r2}, {@code Q = 2
  * a r}, {@code S = sqrt(P2-Q2)}, {@code q = Q/(P+S)}. At and behind the plane of the face there is

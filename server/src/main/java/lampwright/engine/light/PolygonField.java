@@ -43,6 +43,11 @@ public final class PolygonField implements LightField {
     return corners.y(corner);
   }
 
+  /** Returns how far the farthest corner is from the middle, in metres. */
+  public double radiusM() {
+    return corners.radius();
+  }
+
   /** Returns one over twice the area: the factor from the contour's sum to the geometry factor. */
   public double perTwiceArea() {
     return perArea;

@@ -4,7 +4,7 @@ import lampwright.engine.beam.Spread;
 
 /**
  * A face of which each element has a spread that is not even: lobes, tables, grids. Gauss
- * quadrature over the part of the face above the receiver's horizon, in panels of at most twice the
+ * quadrature over the part of the face above the receiver's horizon, in panels of at most the
  * distance (less for narrow spreads), 2 to 8 points a side by the distance.
  *
  * <p>For smooth spreads (lobes) the error is below 0.001 stop from a twentieth of the face's size
@@ -16,10 +16,10 @@ public final class SampledField implements LightField {
 
   private static final int MOST_PANELS = 32;
 
-  /** Face size in panels of twice the distance, below which fewer points a side do. */
-  private static final double FOUR_DO = 0.25;
+  /** Face size in panels, below which fewer points a side do. */
+  private static final double FOUR_DO = 0.4;
 
-  private static final double TWO_DO = 0.025;
+  private static final double TWO_DO = 0.04;
 
   private final Spread spread;
   private final boolean round;
@@ -83,12 +83,12 @@ public final class SampledField implements LightField {
         : overPolygon(x, y, z, nx, ny, nz, true);
   }
 
-  /** Metres of face that one panel may span: twice the distance from the face's nearest part. */
+  /** Metres of face that one panel may span: the distance from its nearest part, less if narrow. */
   private double panel(double x, double y, double z) {
     double beside = Math.max(0, Math.abs(x) - halfWidth);
     double above = Math.max(0, Math.abs(y) - halfHeight);
     double distance = Math.sqrt(beside * beside + above * above + z * z);
-    return 2 * narrowness * Math.max(distance, NEAREST_M);
+    return narrowness * Math.max(distance, NEAREST_M);
   }
 
   private static GaussRule rule(double panels) {

@@ -114,7 +114,7 @@ public final class LightComputation {
     }
     Optional<Level> level = metered.or(() -> computed);
     if (level.isEmpty() && light.stopsDown().isPresent()) {
-      needs.add(pointer + "/target/held");
+      needs.add(pointer + (atTarget.cosine() > 0 ? "/aim" : "/target/held"));
     }
     Metres distance = atTarget.distance();
     return new LightFigures(

@@ -1,5 +1,6 @@
 package lampwright.engine.light;
 
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
@@ -119,8 +120,8 @@ final class NumericSource {
             .integrate(MOST, f::applyAsDouble, from, to);
   }
 
-  private TreeSet<Double> breaks(double c0, double cu, double cv) {
-    TreeSet<Double> breaks = new TreeSet<>();
+  private SortedSet<Double> breaks(double c0, double cu, double cv) {
+    SortedSet<Double> breaks = new TreeSet<>();
     double end = width();
     breaks.add(-end);
     breaks.add(end);
@@ -130,7 +131,7 @@ final class NumericSource {
       breaks.add(near);
     }
     // Where the horizon meets the outline: a sign change of its height there, by bisection.
-    TreeSet<Double> fixed = new TreeSet<>(breaks);
+    SortedSet<Double> fixed = new TreeSet<>(breaks);
     for (int side = -1; side <= 1; side += 2) {
       int sign = side;
       DoubleUnaryOperator height = u -> c0 + cu * u + cv * sign * outline(u);

@@ -1,0 +1,4 @@
+@NullMarked
+package lampwright.engine.map;
+
+import org.jspecify.annotations.NullMarked;
