@@ -27,6 +27,10 @@ final class Corners {
     radius = farthest;
   }
 
+  static Corners of(double[] xM, double[] yM) {
+    return new Corners(xM, yM);
+  }
+
   static Corners of(EmittingFace.Rectangle rectangle) {
     double w = rectangle.width().value() / 2;
     double h = rectangle.height().value() / 2;

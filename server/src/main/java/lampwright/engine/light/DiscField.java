@@ -143,19 +143,20 @@ public final class DiscField implements LightField {
     }
     double p = aa + z * z + r * r;
     double vector = -nz * along(aa, z, p, s) / s - (nx * x + ny * y) * 2 * z / ((p + s) * s);
-    return Math.max(0, (vector + solidAngle(a, z, p) / (Math.PI * r * r)) / 2);
+    return Math.max(0, (vector + solidAngle(a, z) / (Math.PI * r * r)) / 2);
   }
 
-  private double solidAngle(double a, double z, double p) {
+  private double solidAngle(double a, double z) {
     double twoAr = 2 * a * r;
+    double nearest = z * z + (a - r) * (a - r);
     // The steps' error falls as exp(-n tau), tau being how far the integrand's poles lie aside.
     double tau = a == 0 ? 12 : Math.sqrt((z * z + (a - r) * (a - r)) / (a * r));
     int steps = (int) Math.min(1024, 16 + Math.ceil(12 / tau));
     double sum = 0;
     for (int i = 0; i < steps; i++) {
       double cos = StrictMath.cos(2 * Math.PI * i / steps);
-      double toRim = Math.sqrt(Math.max(0, p + twoAr * cos));
-      sum += (r * r + a * r * cos) / (toRim * (toRim + z));
+      double toRim = Math.sqrt(nearest + twoAr * (1 + cos));
+      sum += toRim == 0 ? 0 : (r * r + a * r * cos) / (toRim * (toRim + z));
     }
     return Math.max(0, sum * 2 * Math.PI / steps);
   }

@@ -8,13 +8,13 @@ import lampwright.engine.beam.Spread;
  * distance (less for narrow spreads), 2 to 8 points a side by the distance.
  *
  * <p>For smooth spreads (lobes) the error is below 0.001 stop from a twentieth of the face's size
- * on. Nearer the panels end at 32 a side and the error grows. Spreads with kinks (grids, tables)
+ * on. Nearer the panels end at 64 a side and the error grows. Spreads with kinks (grids, tables)
  * are as smooth as their kinks: within about 0.02 stop beyond one size. An element nearer than a
  * millimetre counts as a millimetre away.
  */
 public final class SampledField implements LightField {
 
-  private static final int MOST_PANELS = 32;
+  private static final int MOST_PANELS = 64;
 
   /** Face size in panels, below which fewer points a side do. */
   private static final double FOUR_DO = 0.4;
@@ -122,11 +122,14 @@ public final class SampledField implements LightField {
     double panels = 2 * radius / panel(x, y, z);
     // The chords' angle needs eight points even far away, where the square of its sine remains.
     GaussRule alongRule = GaussRule.EIGHT;
+    int order = alongRule.order();
     GaussRule chordRule = rule(panels);
     int count = whole(panels);
     double sum = 0;
-    for (int i = 0; i < count * alongRule.order(); i++) {
-      double angle = beta * share(i, alongRule) / count;
+    for (int i = 0; i < count * order; i++) {
+      // Around a whole disc the angle is periodic, where equal steps beat Gauss's.
+      double angle = beta * (whole ? (i + 0.5) / order : share(i, alongRule)) / count;
+      double weight = whole ? 2.0 / order : alongRule.weight(i % order);
       double sin = StrictMath.sin(angle);
       double along = radius * StrictMath.cos(angle);
       double inner = 0;
@@ -143,7 +146,7 @@ public final class SampledField implements LightField {
                     nz,
                     dome);
       }
-      sum += alongRule.weight(i % alongRule.order()) * sin * sin * inner;
+      sum += weight * sin * sin * inner;
     }
     return sum * beta / (2.0 * count) * radius * radius / count / area;
   }

@@ -170,6 +170,15 @@ final class MapRows {
     }
   }
 
+  private boolean isCut(PolygonField field, double x, double y, double z) {
+    for (int i = 0; i < field.count(); i++) {
+      if (nx * (field.cornerX(i) - x) + ny * (field.cornerY(i) - y) - nz * z < 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The contour formula of PolygonField where the horizon does not cut; see there. */
   private void polygonRow(
       PolygonField field, boolean toward, double peakCdS, double[] exposures, int from) {
@@ -189,7 +198,7 @@ final class MapRows {
         exposures[from + i] = 0;
         continue;
       }
-      if (above <= (toward ? radius : across)) {
+      if (above <= (toward ? radius : across) && (toward || isCut(field, x, y, z))) {
         exposures[from + i] = peakCdS * exact(field, toward, x, y, z);
         continue;
       }
