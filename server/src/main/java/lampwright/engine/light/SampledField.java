@@ -9,8 +9,8 @@ import lampwright.engine.beam.Spread;
  *
  * <p>For smooth spreads (lobes) the error is below 0.001 stop from a twentieth of the face's size
  * on. Nearer the panels end at 64 a side and the error grows. Spreads with kinks (grids, tables)
- * are as smooth as their kinks: within about 0.02 stop beyond one size. An element nearer than a
- * millimetre counts as a millimetre away.
+ * come out rougher; their error has not been measured. An element nearer than a millimetre counts
+ * as a millimetre away.
  */
 public final class SampledField implements LightField {
 
