@@ -43,6 +43,7 @@ record LightOnPlan(
     return switch (light.modifierOrStandard().face()) {
       case EmittingFace.PointSource _ -> 0;
       case EmittingFace.Disc disc -> 2 * disc.radius().value();
+      case EmittingFace.Octagon octagon -> octagon.acrossFlats().value();
       case EmittingFace.Rectangle rectangle -> rectangle.width().value();
     };
   }

@@ -108,6 +108,21 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
           .arc(across, half, turned, face.from())
           .close();
     }
+    if (light.light().modifierOrStandard().face() instanceof EmittingFace.Octagon octagon) {
+      double side = octagon.side().value() / octagon.acrossFlats().value();
+      Spot across = face.from().unitTo(face.to());
+      double cut = face.length() * (1 - side) / 2;
+      return new Strokes()
+          .from(face.from().along(heading, half * side))
+          .to(face.from().along(across, cut).along(heading, half))
+          .to(face.to().along(across, -cut).along(heading, half))
+          .to(face.to().along(heading, half * side))
+          .to(face.to().along(heading, -half * side))
+          .to(face.to().along(across, -cut).along(heading, -half))
+          .to(face.from().along(across, cut).along(heading, -half))
+          .to(face.from().along(heading, -half * side))
+          .close();
+    }
     return new Strokes()
         .from(face.from().along(heading, half))
         .to(face.to().along(heading, half))

@@ -17,6 +17,11 @@ public enum Source {
   IES_DEFINITIONS("ies-definitions", "IES lighting definitions", "9.1.1 and 11.1.10.2"),
   /** Configuration factors of discs, rectangles and ellipses. */
   HOWELL("howell", "Howell, catalogue of radiation configuration factors", "B-3, B-12, B-18"),
+  /** Light from an even polygon to any point and direction. */
+  LAMBERT_CONTOUR(
+      "lambert-contour",
+      "Lambert's contour formula, as cited in report UUCS-00-012 of the University of Utah",
+      "abstract"),
   /** Parallel and perpendicular rectangles, in use by fire engineers. */
   BR_187("br-187", "BR 187, external fire spread", "configuration factors"),
   /** Flash duration from pulse shape; how heads are controlled; efficacy of flash tubes. */

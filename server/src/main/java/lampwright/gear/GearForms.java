@@ -144,13 +144,20 @@ public final class GearForms {
           "diameter_m",
           length(10, 1.2),
           disc -> new Metres(2 * disc.radius().value()),
-          "Its diameter; for an octagon the diameter of the disc of equal area.");
+          "Its diameter.");
 
   private static final Field<EmittingFace.Rectangle, Metres> WIDTH =
       required("width_m", length(20, 0.9), EmittingFace.Rectangle::width, "Its width.");
 
   private static final Field<EmittingFace.Rectangle, Metres> HEIGHT =
       required("height_m", length(20, 1.2), EmittingFace.Rectangle::height, "Its height.");
+
+  private static final Field<EmittingFace.Octagon, Metres> ACROSS_FLATS =
+      required(
+          "across_flats_m",
+          length(10, 1.5),
+          EmittingFace.Octagon::acrossFlats,
+          "The distance between opposite sides.");
 
   private static final Form<EmittingFace> FACE =
       Forms.oneOf(
@@ -172,6 +179,14 @@ public final class GearForms {
                       "A round face.",
                       values -> new EmittingFace.Disc(new Metres(values.get(DIAMETER).value() / 2)),
                       List.of(DIAMETER))),
+              new Kind<>(
+                  "octagon",
+                  EmittingFace.Octagon.class,
+                  ObjectForm.of(
+                      "octagon_face",
+                      "A face with eight equal sides.",
+                      values -> new EmittingFace.Octagon(values.get(ACROSS_FLATS)),
+                      List.of(ACROSS_FLATS))),
               new Kind<>(
                   "rectangle",
                   EmittingFace.Rectangle.class,

@@ -40,16 +40,24 @@ final class UsualLight {
   /** The flux that the modifier passes, and how it is spread. */
   static ConservedFlux flux(Modifier modifier) {
     double share = modifier.transmission().orElseGet(() -> transmission(modifier.kind()));
-    return new ConservedFlux(
-        modifier.grid() ? share * GRID_WALLS.negated().toFactor() : share,
-        modifier.face(),
-        spread(modifier));
+    Spread spread = spread(modifier);
+    if (modifier.grid()) {
+      share *= GRID_WALLS.negated().toFactor();
+      if (isSpreadStated(modifier)) {
+        // The stated beam is what the grid leaves over: what is missing was absorbed.
+        share *= Math.min(1, spread.solidAngleSr() / usualBeam(modifier).solidAngleSr());
+      }
+    }
+    return new ConservedFlux(share, modifier.face(), spread);
   }
 
-  /** How the modifier spreads its light, with what is fitted to it. */
+  /**
+   * How the modifier spreads its light, with what is fitted to it. A stated angle is that of the
+   * whole, grid included.
+   */
   static Spread spread(Modifier modifier) {
     Spread beam = beam(modifier);
-    if (!modifier.grid()) {
+    if (!modifier.grid() || isSpreadStated(modifier)) {
       return beam;
     }
     boolean wide = beam.solidAngleSr() > 2;
@@ -57,24 +65,37 @@ final class UsualLight {
     return CutSpread.of(beam, new Opening.Grid(depth));
   }
 
+  private static boolean isSpreadStated(Modifier modifier) {
+    return modifier.spread().isPresent() && modifier.candela().isEmpty();
+  }
+
   private static Spread beam(Modifier modifier) {
     if (modifier.candela().isPresent()) {
       return modifier.candela().get();
     }
-    Lobe standard = Lobe.ofBeam(Lobe.STANDARD_REFLECTOR);
     return switch (modifier.kind()) {
-      case REFLECTOR -> modifier.spread().<Spread>map(UsualLight::lobe).orElse(standard);
-      case SOFTBOX, OCTAGON, STRIP, UMBRELLA, SCRIM ->
-          modifier.spread().<Spread>map(UsualLight::lobe).orElse(new Even());
-      case DISH -> lobe(modifier.spread().orElse(new Degrees(DISH_DEG)));
-      case SNOOT -> CutSpread.of(standard, snoot(modifier));
+      case REFLECTOR, SOFTBOX, OCTAGON, STRIP, UMBRELLA, SCRIM, DISH ->
+          modifier.spread().<Spread>map(UsualLight::lobe).orElseGet(() -> usualBeam(modifier));
       // Doors only cut: they never gather, so a narrow beam is cut out of the standard one.
       case BARN_DOORS ->
           modifier
               .spread()
               .filter(angle -> angle.compareTo(Lobe.STANDARD_REFLECTOR) < 0)
-              .<Spread>map(angle -> CutSpread.of(standard, softEdge(half(angle))))
-              .orElse(standard);
+              .<Spread>map(angle -> CutSpread.of(usualBeam(modifier), softEdge(half(angle))))
+              .orElseGet(() -> usualBeam(modifier));
+      case SNOOT, BARE -> usualBeam(modifier);
+    };
+  }
+
+  /** The beam of its kind where nothing is said about its angle, without a grid. */
+  private static Spread usualBeam(Modifier modifier) {
+    Lobe standard = Lobe.ofBeam(Lobe.STANDARD_REFLECTOR);
+    return switch (modifier.kind()) {
+      case REFLECTOR, BARN_DOORS -> standard;
+      case SOFTBOX, OCTAGON, STRIP, UMBRELLA, SCRIM -> new Even();
+      // With its loss known and no word about its beam it is an even disc, as the reference has it.
+      case DISH -> modifier.loss().isPresent() ? new Even() : lobe(new Degrees(DISH_DEG));
+      case SNOOT -> CutSpread.of(standard, snoot(modifier));
       case BARE -> new Omnidirectional();
     };
   }

@@ -94,7 +94,7 @@ public final class InventedSetups {
       double reach = random.nextDouble() < 0.05 ? 12 * size : size;
       Object face =
           switch (random.nextInt(3)) {
-            case 0 -> disc(random.nextDouble(0.2, 2));
+            case 0 -> roundOrOctagon(random.nextDouble(0.2, 2));
             case 1 -> rectangle(random.nextDouble(0.2, 2), 1);
             default -> null;
           };
@@ -176,6 +176,10 @@ public final class InventedSetups {
 
   static Object disc(double diameter) {
     return Map.of("shape", "disc", "diameter_m", diameter);
+  }
+
+  private static Object roundOrOctagon(double size) {
+    return size > 1.2 ? Map.of("shape", "octagon", "across_flats_m", size) : disc(size);
   }
 
   static Object rectangle(double width, double height) {

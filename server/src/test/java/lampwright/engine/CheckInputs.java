@@ -10,6 +10,8 @@ import lampwright.engine.exposure.Iso;
 import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.exposure.ShutterTime;
 import lampwright.engine.light.EmittingFace;
+import lampwright.engine.light.Point;
+import lampwright.engine.light.UnitVector;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
@@ -52,6 +54,32 @@ final class CheckInputs {
     List<Double> numbers = new ArrayList<>();
     read(name).forEach(each -> numbers.add(each.doubleValue()));
     return numbers;
+  }
+
+  Point point(String name) {
+    return point(numbers(name));
+  }
+
+  List<Point> points(String name) {
+    List<Point> points = new ArrayList<>();
+    for (JsonNode each : read(name)) {
+      points.add(
+          Point.of(
+              each.required(0).doubleValue(),
+              each.required(1).doubleValue(),
+              each.required(2).doubleValue()));
+    }
+    return points;
+  }
+
+  /** A direction of any length. */
+  UnitVector way(String name) {
+    List<Double> parts = numbers(name);
+    return UnitVector.of(parts.get(0), parts.get(1), parts.get(2));
+  }
+
+  private static Point point(List<Double> parts) {
+    return Point.of(parts.get(0), parts.get(1), parts.get(2));
   }
 
   Stops stops(String name) {

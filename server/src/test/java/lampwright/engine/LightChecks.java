@@ -5,11 +5,13 @@ import static java.util.Map.entry;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import lampwright.engine.beam.Lobe;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
 import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.light.ConfigurationFactors;
 import lampwright.engine.light.Direction;
+import lampwright.engine.light.EmittingFace;
 import lampwright.engine.light.FaceSide;
 import lampwright.engine.light.FallOff;
 import lampwright.engine.light.Gel;
@@ -20,6 +22,10 @@ import lampwright.engine.light.LightingRatio;
 import lampwright.engine.light.MeteredReading;
 import lampwright.engine.light.ModifierEffect;
 import lampwright.engine.light.Pattern;
+import lampwright.engine.light.PlacedSource;
+import lampwright.engine.light.Point;
+import lampwright.engine.light.Pose;
+import lampwright.engine.light.Receptor;
 import lampwright.engine.light.VirtualSource;
 import lampwright.engine.unit.CandelaSeconds;
 import lampwright.engine.unit.Degrees;
@@ -95,6 +101,12 @@ final class LightChecks {
               in ->
                   ConfigurationFactors.rectangle(
                       in.number("width_m"), in.number("height_m"), in.number("distance_m"))),
+          entry(
+              "source.f_polygon",
+              in ->
+                  ConfigurationFactors.polygon(
+                      in.points("vertices_m"), in.point("point_m"), in.way("receiver_normal"))),
+          entry("lobe.disc_on_axis_lux", LightChecks::discOfALobe),
           entry(
               "source.isl_error_percent",
               in -> in.face().inverseSquareError(in.metres("distance_m")).toPercent()),
@@ -255,5 +267,15 @@ final class LightChecks {
 
   private static Kelvin kelvin(CheckInputs in, String name) {
     return new Kelvin(in.number(name));
+  }
+
+  private static double discOfALobe(CheckInputs in) {
+    PlacedSource source =
+        new PlacedSource(
+            new EmittingFace.Disc(in.metres("radius_m")),
+            new Lobe(in.number("m")),
+            Pose.toward(Point.of(0, 0, 0), Point.of(0, 1, 0)));
+    Point at = Point.of(0, in.number("distance_m"), 0);
+    return in.number("peak_cd") * source.geometryAt(at, new Receptor.TowardSource());
   }
 }

@@ -20,6 +20,7 @@ import lampwright.engine.light.HeadOutput;
 import lampwright.engine.light.LightAtTarget;
 import lampwright.engine.light.ModifierEffect;
 import lampwright.engine.light.Point;
+import lampwright.engine.light.Receptor;
 import lampwright.engine.light.UnitVector;
 import lampwright.engine.power.FlashBudget;
 import lampwright.engine.power.FlashPulse;
@@ -53,8 +54,8 @@ final class SlipwayScene {
     Point place = point(light, "head_m");
     boolean atWall = light.has("aim");
     Point target = atWall ? point(light, "aim") : point(inputs, "subject_m");
-    double cosine =
-        atWall ? UnitVector.between(target, place).receivedBy(UnitVector.TOWARD_CAMERA) : 1;
+    Receptor receptor =
+        atWall ? new Receptor.Flat(UnitVector.TOWARD_CAMERA) : new Receptor.TowardSource();
     LightAtTarget at =
         LightAtTarget.of(
                 HeadOutput.of(new GuideNumber(number(gear.required("head"), "guide_number_m"))),
@@ -62,8 +63,9 @@ final class SlipwayScene {
                     WorkedExamples.face(modifier),
                     new Stops(number(modifier, "loss_stops")),
                     new Metres(number(gear.required("head"), "reference_m"))),
-                target.distanceTo(place))
-            .withCosine(cosine);
+                place,
+                target)
+            .withReceptor(receptor);
     Stops offset = new Stops(number(light, "offset_stops"));
     LuxSeconds wanted =
         settings(plan).requiredExposure(MeterConstant.FLAT).plus(offset).plus(burstLoss);

@@ -23,6 +23,7 @@ import lampwright.engine.light.FallOff;
 import lampwright.engine.light.LightSum;
 import lampwright.engine.light.LightingRatio;
 import lampwright.engine.light.Pattern;
+import lampwright.engine.light.Receptor;
 import lampwright.engine.power.FlashBudget;
 import lampwright.engine.power.FlashPulse;
 import lampwright.engine.power.HeadCount;
@@ -92,7 +93,10 @@ final class WorkedExampleOneTest {
     assertResult(expected, "azimuth_deg", head.direction().azimuth().value());
     assertResult(expected, "elevation_deg", head.direction().elevation().value());
     assertResult(expected, "cos_receiver", head.light().cosine());
-    assertResult(expected, "h_full_lx_s", head.light().withCosine(1).atFullPower().value());
+    assertResult(
+        expected,
+        "h_full_lx_s",
+        head.light().withReceptor(new Receptor.TowardSource()).atFullPower().value());
     assertResult(expected, "stops_down_exact", head.power().exact().value());
     assertEquals(number(expected, "stops_down_set"), down.value());
     assertResult(expected, "shortfall_stops", head.power().shortfall().value());

@@ -31,6 +31,7 @@ import lampwright.engine.light.MeteredReading;
 import lampwright.engine.light.ModifierEffect;
 import lampwright.engine.light.Pattern;
 import lampwright.engine.light.Point;
+import lampwright.engine.light.Receptor;
 import lampwright.engine.light.UnitVector;
 import lampwright.engine.power.FlashPulse;
 import lampwright.engine.power.HeadCount;
@@ -115,11 +116,10 @@ final class WorkedExampleTwoTest {
             HeadOutput.of(
                 new GuideNumber(number(inputs.required(kit).required("wall"), "guide_number_m"))),
             ModifierEffect.standardReflector(),
-            aim.distanceTo(place));
+            place,
+            aim);
     LightAtTarget light =
-        plain
-            .withGel(gel)
-            .withCosine(UnitVector.between(aim, place).receivedBy(UnitVector.TOWARD_CAMERA));
+        plain.withGel(gel).withReceptor(new Receptor.Flat(UnitVector.TOWARD_CAMERA));
     LuxSeconds wanted = wanted(kit, "wall");
     PowerSetting power = RANGE.quantise(light.stopsDownFor(wanted).orElseThrow());
 

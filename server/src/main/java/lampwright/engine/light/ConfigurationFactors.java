@@ -1,5 +1,6 @@
 package lampwright.engine.light;
 
+import java.util.List;
 import lampwright.engine.unit.Bounds;
 
 /**
@@ -47,6 +48,62 @@ public final class ConfigurationFactors {
   /** A parallel rectangle on its axis: four corners of half the sides. */
   public static double rectangle(double width, double height, double distance) {
     return 4 * rectangleFromCorner(width / 2, height / 2, distance);
+  }
+
+  /**
+   * Lambert's contour formula for a convex flat polygon at any place (source lambert-contour), cut
+   * at the receiver's horizon; 0 at and behind its plane.
+   *
+   * @param corners at least three, counter-clockwise as seen from the side that shines
+   * @param at where the light is taken
+   * @param normal where the receiver faces
+   * @throws IllegalArgumentException where the corners span no area
+   */
+  public static double polygon(List<Point> corners, Point at, UnitVector normal) {
+    if (corners.size() < 3) {
+      throw new IllegalArgumentException(
+          Bounds.subject("Corners", corners.size(), "") + " must be at least 3.");
+    }
+    Point origin = corners.get(0);
+    UnitVector x = UnitVector.between(origin, corners.get(1));
+    UnitVector toLast = UnitVector.between(origin, corners.get(corners.size() - 1));
+    UnitVector z =
+        UnitVector.of(
+            x.y() * toLast.z() - x.z() * toLast.y(),
+            x.z() * toLast.x() - x.x() * toLast.z(),
+            x.x() * toLast.y() - x.y() * toLast.x());
+    UnitVector y =
+        UnitVector.of(
+            z.y() * x.z() - z.z() * x.y(),
+            z.z() * x.x() - z.x() * x.z(),
+            z.x() * x.y() - z.y() * x.x());
+    double[] across = new double[corners.size()];
+    double[] up = new double[corners.size()];
+    for (int i = 0; i < across.length; i++) {
+      across[i] = along(origin, corners.get(i), x);
+      up[i] = along(origin, corners.get(i), y);
+    }
+    Corners face = Corners.of(across, up);
+    double geometry =
+        new PolygonField(face)
+            .flat(
+                along(origin, at, x),
+                along(origin, at, y),
+                along(origin, at, z),
+                product(normal, x),
+                product(normal, y),
+                product(normal, z));
+    return geometry * face.area() / Math.PI;
+  }
+
+  private static double along(Point from, Point to, UnitVector way) {
+    return (to.x() - from.x()) * way.x()
+        + (to.y() - from.y()) * way.y()
+        + (to.z() - from.z()) * way.z();
+  }
+
+  private static double product(UnitVector a, UnitVector b) {
+    return a.x() * b.x() + a.y() * b.y() + a.z() * b.z();
   }
 
   /**

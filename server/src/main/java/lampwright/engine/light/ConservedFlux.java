@@ -22,6 +22,9 @@ import lampwright.engine.unit.Stops;
  */
 public record ConservedFlux(double transmission, EmittingFace face, Spread spread) {
 
+  /** From here the narrowest beam of the largest face is a point's. */
+  private static final double FURTHEST_M = 1e6;
+
   /** Checks the bounds, and that the axis shines at all. */
   public ConservedFlux {
     Bounds.requirePositive("Transmission", transmission, "");
@@ -55,12 +58,19 @@ public record ConservedFlux(double transmission, EmittingFace face, Spread sprea
    */
   public Stops lossAt(Metres reference) {
     double point = new EmittingFace.PointSource().geometry(reference);
-    return Stops.ofRatio(point / (axisRatio() * face.geometry(reference)));
+    return Stops.ofRatio(point / (axisRatio() * geometry(reference)));
   }
 
-  /** Returns the modifier for the engine, with the modelled loss. */
+  /**
+   * Returns the modifier for the engine, with the modelled loss at the reference distance, or
+   * further away where a narrow beam does not yet send half of its face's light there.
+   */
   public ModifierEffect effectAt(Metres reference) {
-    return new ModifierEffect(face, spread, lossAt(reference), reference);
+    Metres known = reference;
+    while (geometry(known) * known.value() * known.value() < 0.5 && known.value() < FURTHEST_M) {
+      known = known.times(2);
+    }
+    return new ModifierEffect(face, spread, lossAt(known), known);
   }
 
   /** Returns the steps to {@link #lossAt}. */
@@ -89,8 +99,12 @@ public record ConservedFlux(double transmission, EmittingFace face, Spread sprea
             Source.DERIVED),
         Working.given(
             "point's light at the reference distance over the face's",
-            point / face.geometry(reference),
+            point / geometry(reference),
             ""));
+  }
+
+  private double geometry(Metres reference) {
+    return PlacedSource.geometryOnAxis(face, spread, reference);
   }
 
   private static double passed(Spread spread) {

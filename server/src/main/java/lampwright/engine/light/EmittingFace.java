@@ -3,6 +3,7 @@ package lampwright.engine.light;
 import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.SquareMetres;
 import lampwright.engine.unit.Stops;
 
 /**
@@ -22,6 +23,9 @@ public sealed interface EmittingFace {
 
   /** Returns the longest straight side or the diameter; 0 for a point. */
   Metres largestDimension();
+
+  /** Returns how large the face is; 0 for a point. */
+  SquareMetres area();
 
   /**
    * Returns the angle that the face fills, seen from a distance on its axis: of a disc its
@@ -65,6 +69,11 @@ public sealed interface EmittingFace {
     }
 
     @Override
+    public SquareMetres area() {
+      return new SquareMetres(0);
+    }
+
+    @Override
     public Metres largestDimension() {
       return new Metres(0);
     }
@@ -99,9 +108,7 @@ public sealed interface EmittingFace {
      * @param acrossFlats distance between opposite sides
      */
     public static Disc ofOctagonAcrossFlats(Metres acrossFlats) {
-      // Area of the octagon: 2 (sqrt 2 - 1) w^2.
-      double area = 2 * (Math.sqrt(2) - 1) * acrossFlats.value() * acrossFlats.value();
-      return new Disc(new Metres(Math.sqrt(area / Math.PI)));
+      return new Disc(new Metres(Math.sqrt(new Octagon(acrossFlats).area().value() / Math.PI)));
     }
 
     /**
@@ -126,6 +133,11 @@ public sealed interface EmittingFace {
     }
 
     @Override
+    public SquareMetres area() {
+      return new SquareMetres(Math.PI * radius.value() * radius.value());
+    }
+
+    @Override
     public Metres largestDimension() {
       return radius.times(2);
     }
@@ -139,6 +151,62 @@ public sealed interface EmittingFace {
     @Override
     public String toString() {
       return "disc of " + radius + " radius";
+    }
+  }
+
+  /**
+   * A source with eight equal sides, a flat one up and one down.
+   *
+   * @param acrossFlats distance between opposite sides, above 0
+   */
+  record Octagon(Metres acrossFlats) implements EmittingFace {
+
+    /** Half the angle that a side fills from the middle has this tangent. */
+    private static final double SIDE_OVER_FLATS = Math.sqrt(2) - 1;
+
+    /** Checks the bound. */
+    public Octagon {
+      Bounds.requirePositive("Size across flats", acrossFlats.value(), "m");
+    }
+
+    /** Returns the length of one side. */
+    public Metres side() {
+      return acrossFlats.times(SIDE_OVER_FLATS);
+    }
+
+    /**
+     * Returns the contour formula (source lambert-contour) for eight sides at half the flats, a,
+     * half a side s: {@code atan(s/D) / (s D)} with {@code D = sqrt(a^2 + d^2)}.
+     */
+    @Override
+    public double geometry(Metres distance) {
+      Bounds.requirePositive("Distance", distance.value(), "m");
+      double flat = acrossFlats.value() / 2;
+      double half = flat * SIDE_OVER_FLATS;
+      double toSide = Math.sqrt(flat * flat + distance.value() * distance.value());
+      return StrictMath.atan2(half, toSide) / (half * toSide);
+    }
+
+    /** Returns the size across flats, as of the other faces without their corners. */
+    @Override
+    public SquareMetres area() {
+      double w = acrossFlats.value();
+      return new SquareMetres(2 * (Math.sqrt(2) - 1) * w * w);
+    }
+
+    @Override
+    public Metres largestDimension() {
+      return acrossFlats;
+    }
+
+    @Override
+    public Degrees angularSize(Metres distance) {
+      return Disc.ofOctagonAcrossFlats(acrossFlats).angularSize(distance);
+    }
+
+    @Override
+    public String toString() {
+      return "octagon of " + acrossFlats + " across flats";
     }
   }
 
@@ -164,6 +232,11 @@ public sealed interface EmittingFace {
       double h = height.value();
       double d = distance.value();
       return Math.PI * ConfigurationFactors.rectangle(w, h, d) / (w * h);
+    }
+
+    @Override
+    public SquareMetres area() {
+      return new SquareMetres(width.value() * height.value());
     }
 
     @Override

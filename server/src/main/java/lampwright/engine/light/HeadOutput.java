@@ -3,8 +3,9 @@ package lampwright.engine.light;
 import lampwright.engine.Known;
 import lampwright.engine.Source;
 import lampwright.engine.Working;
+import lampwright.engine.beam.Even;
 import lampwright.engine.exposure.MeterConstant;
-import lampwright.engine.unit.Bounds;
+import lampwright.engine.unit.CandelaSeconds;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Metres;
 
@@ -15,14 +16,25 @@ import lampwright.engine.unit.Metres;
 public sealed interface HeadOutput {
 
   /**
+   * Returns the far-away intensity on the modifier's axis at full power, I0, without a gel: what is
+   * known of the head, over the geometry factor on the axis where it is known.
+   */
+  CandelaSeconds peak(ModifierEffect modifier);
+
+  /** Returns the steps to {@link #peak}. */
+  Working peakWorking(ModifierEffect modifier);
+
+  /** Returns how far before the face the output is known: where it was metered, or is rated. */
+  Metres knownAt(ModifierEffect modifier);
+
+  /**
    * Returns the exposure at full power on the axis, facing the head, without a gel.
    *
    * @param distance from the modifier's face, above 0
    */
-  LuxSeconds exposureAt(Metres distance, ModifierEffect modifier);
-
-  /** Returns the steps to {@link #exposureAt}. */
-  Working exposureWorking(Metres distance, ModifierEffect modifier);
+  default LuxSeconds exposureAt(Metres distance, ModifierEffect modifier) {
+    return new LuxSeconds(peak(modifier).value() * modifier.geometryOnAxis(distance));
+  }
 
   /** Returns the output of a head with a guide number for its standard reflector. */
   static HeadOutput of(GuideNumber guideNumber) {
@@ -43,7 +55,7 @@ public sealed interface HeadOutput {
   }
 
   /**
-   * Known with the standard reflector: {@code H = GN^2 C/100 / dref^2 2^-loss G(d)/G(dref)}.
+   * Known with the standard reflector: {@code I0 = GN^2 C/100 / dref^2 2^-loss / G(dref)}.
    *
    * @param guideNumber with the standard reflector
    * @param constant the meter constant that the guide number was found with
@@ -51,32 +63,34 @@ public sealed interface HeadOutput {
   record Rated(GuideNumber guideNumber, MeterConstant constant) implements HeadOutput {
 
     @Override
-    public LuxSeconds exposureAt(Metres distance, ModifierEffect modifier) {
-      Bounds.requirePositive("Distance", distance.value(), "m");
+    public CandelaSeconds peak(ModifierEffect modifier) {
       Metres reference = modifier.lossReferenceDistance();
-      double ratio = modifier.face().geometry(distance) / modifier.face().geometry(reference);
-      return guideNumber.exposureAt(reference, constant).minus(modifier.loss()).times(ratio);
+      LuxSeconds there = guideNumber.exposureAt(reference, constant).minus(modifier.loss());
+      return new CandelaSeconds(there.value() / modifier.geometryOnAxis(reference));
     }
 
     @Override
-    public Working exposureWorking(Metres distance, ModifierEffect modifier) {
-      Metres reference = modifier.lossReferenceDistance();
+    public Metres knownAt(ModifierEffect modifier) {
+      return modifier.lossReferenceDistance();
+    }
+
+    @Override
+    public Working peakWorking(ModifierEffect modifier) {
       return Working.of(
-          "exposure at full power",
-          exposureAt(distance, modifier).value(),
-          "lx·s",
-          "GN² · C / 100 / d_ref² · 2^−loss · G(d) / G(d_ref)",
+          "intensity on the axis at full power",
+          peak(modifier).value(),
+          "cd·s",
+          "GN² · C / 100 / d_ref² · 2^−loss / G(d_ref)",
           Source.GUIDE_NUMBER,
           Working.given("guide number", guideNumber.metresAtIso100(), "m at ISO 100"),
           Working.given("meter constant", constant.luxSeconds(), "lx·s"),
           Working.given("loss of the modifier", modifier.loss().value(), "stops"),
-          geometryWorking("at the reference distance", reference, modifier.face()),
-          geometryWorking("at the distance", distance, modifier.face()));
+          geometryWorking("at the reference distance", knownAt(modifier), modifier));
     }
   }
 
   /**
-   * Metered with the modifier on: the reading at full power times {@code G(d)/G(d0)}. The
+   * Metered with the modifier on: {@code I0 = H0 / G(d0)}, H0 being the reading at full power. The
    * modifier's loss is in the reading and is not taken off again.
    *
    * @param reading what the meter read
@@ -84,17 +98,23 @@ public sealed interface HeadOutput {
   record Metered(MeteredReading reading) implements HeadOutput {
 
     @Override
-    public LuxSeconds exposureAt(Metres distance, ModifierEffect modifier) {
-      return reading.fullPowerAt(distance, modifier.face());
+    public CandelaSeconds peak(ModifierEffect modifier) {
+      return new CandelaSeconds(
+          reading.toFullPower().value() / modifier.geometryOnAxis(reading.distance()));
     }
 
     @Override
-    public Working exposureWorking(Metres distance, ModifierEffect modifier) {
+    public Metres knownAt(ModifierEffect modifier) {
+      return reading.distance();
+    }
+
+    @Override
+    public Working peakWorking(ModifierEffect modifier) {
       return Working.of(
-          "exposure at full power",
-          exposureAt(distance, modifier).value(),
-          "lx·s",
-          "H₀ · G(d) / G(d₀)",
+          "intensity on the axis at full power",
+          peak(modifier).value(),
+          "cd·s",
+          "H₀ / G(d₀)",
           Source.DERIVED,
           Working.of(
               "exposure of the reading, at full power",
@@ -106,19 +126,19 @@ public sealed interface HeadOutput {
               Working.given("ISO", reading.iso().value(), ""),
               Working.given("meter constant", reading.constant().luxSeconds(), "lx·s"),
               Working.given("power below full", reading.stopsDown().value(), "stops")),
-          geometryWorking("at the metered distance", reading.distance(), modifier.face()),
-          geometryWorking("at the distance", distance, modifier.face()));
+          geometryWorking("at the metered distance", reading.distance(), modifier));
     }
   }
 
-  private static Working geometryWorking(String where, Metres distance, EmittingFace face) {
-    boolean point = face instanceof EmittingFace.PointSource;
+  private static Working geometryWorking(String where, Metres distance, ModifierEffect modifier) {
+    boolean point = modifier.face() instanceof EmittingFace.PointSource;
+    boolean even = modifier.spread() instanceof Even;
     return Working.of(
-        "geometry " + where,
-        face.geometry(distance),
+        "geometry on the axis " + where,
+        modifier.geometryOnAxis(distance),
         "1/m²",
-        point ? "1 / d²" : "π F / area, " + face,
-        point ? Source.IES_DEFINITIONS : Source.HOWELL,
+        point ? "1 / d²" : even ? "π F / area, " + modifier.face() : "∫ I / I₀ · cos θ / r² dA / A",
+        point ? Source.IES_DEFINITIONS : even ? Source.HOWELL : Source.DERIVED,
         Working.given("distance", distance.value(), "m"));
   }
 }

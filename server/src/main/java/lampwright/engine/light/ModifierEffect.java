@@ -56,6 +56,21 @@ public record ModifierEffect(
     return standardReflector.stopsAbove(withModifier);
   }
 
+  /**
+   * Returns the geometry factor straight before the face in 1/m2: the exposure there, facing the
+   * face, is the far-away intensity on the axis times it (see {@link PlacedSource}).
+   *
+   * @param distance from the face, above 0
+   */
+  public double geometryOnAxis(Metres distance) {
+    return PlacedSource.geometryOnAxis(face, spread, distance);
+  }
+
+  /** Returns the modifier's source, standing somewhere. */
+  public PlacedSource placed(Pose pose) {
+    return new PlacedSource(face, spread, pose);
+  }
+
   /** Returns a copy with more loss: a grid, a second diffuser. */
   public ModifierEffect withMoreLoss(Stops more) {
     return new ModifierEffect(face, spread, loss.plus(more), lossReferenceDistance);

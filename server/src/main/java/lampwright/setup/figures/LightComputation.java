@@ -9,6 +9,8 @@ import lampwright.engine.light.Gel;
 import lampwright.engine.light.LightAtTarget;
 import lampwright.engine.light.Pattern;
 import lampwright.engine.light.Point;
+import lampwright.engine.light.Pose;
+import lampwright.engine.light.Receptor;
 import lampwright.engine.light.UnitVector;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Metres;
@@ -24,9 +26,6 @@ import lampwright.setup.Target;
 
 /** Computes the figures of one light: what the meter said, and what the engine says. */
 public final class LightComputation {
-
-  /** Below this a light only grazes the meter, and what doubles leave over is no light. */
-  private static final double GRAZING = 1e-9;
 
   private final SetupDocument setup;
   private final ExposureSettings settings;
@@ -59,8 +58,9 @@ public final class LightComputation {
             .orElseGet(() -> head.output().toHeadOutput()),
         modifier.effect(),
         gelOf(light),
-        light.place().distanceTo(light.target().at()),
-        cosine(setup, light));
+        Pose.toward(light.place(), light.aim().orElse(light.target().at())),
+        light.target().at(),
+        receptor(setup, light.target()));
   }
 
   private static Gel gelOf(Light light) {
@@ -73,17 +73,13 @@ public final class LightComputation {
     return new Gel(loss, shift);
   }
 
-  /** How much of the light the meter takes, by the way it is held. */
-  private static double cosine(SetupDocument setup, Light light) {
-    Target target = light.target();
-    UnitVector toLight = UnitVector.between(target.at(), light.place());
-    double cosine =
-        switch (target.held()) {
-          case TOWARD_LIGHT -> 1;
-          case TOWARD_CAMERA -> toLight.receivedBy(towardCamera(setup, target.at()));
-          case ON_SURFACE -> toLight.receivedBy(surfaceNormal(target));
-        };
-    return cosine < GRAZING ? 0 : cosine;
+  /** What the meter at a target takes, by the way it is held. */
+  private static Receptor receptor(SetupDocument setup, Target target) {
+    return switch (target.held()) {
+      case TOWARD_LIGHT -> new Receptor.TowardSource();
+      case TOWARD_CAMERA -> new Receptor.Flat(towardCamera(setup, target.at()));
+      case ON_SURFACE -> new Receptor.Flat(surfaceNormal(target));
+    };
   }
 
   private static UnitVector surfaceNormal(Target target) {
@@ -114,7 +110,7 @@ public final class LightComputation {
     }
     Optional<Level> level = metered.or(() -> computed);
     if (level.isEmpty() && light.stopsDown().isPresent()) {
-      needs.add(pointer + "/target/held");
+      needs.add(pointer + (atTarget.cosine() > 0 ? "/aim" : "/target/held"));
     }
     Metres distance = atTarget.distance();
     shutter.ifPresent(s -> s.addNeeds(light, pointer, settings.time(), needs));

@@ -147,7 +147,7 @@ final class LightTest {
             new Metres(3));
     LuxSeconds full = light.atFullPower();
     assertEquals(-1, light.at(Stops.ONE).stopsOver(full).value(), 1e-12);
-    assertEquals(-1, light.withCosine(0.5).atFullPower().stopsOver(full).value(), 1e-12);
+    assertEquals(-1, light.withReceptor(tilted(60)).atFullPower().stopsOver(full).value(), 1e-12);
     assertEquals(
         -0.5,
         light
@@ -162,7 +162,8 @@ final class LightTest {
         1e-12);
     Stops down = light.stopsDownFor(new LuxSeconds(20)).orElseThrow();
     assertEquals(20, light.at(down).value(), 1e-12);
-    assertEquals(Optional.empty(), light.withCosine(0).stopsDownFor(new LuxSeconds(20)));
+    assertEquals(
+        Optional.empty(), light.withReceptor(tilted(180)).stopsDownFor(new LuxSeconds(20)));
   }
 
   @Test
@@ -183,7 +184,7 @@ final class LightTest {
     assertEquals(
         light.stopsDownFor(new LuxSeconds(20)).orElseThrow().value(),
         light.powerWorking("key", wanted).orElseThrow().value());
-    assertEquals(Optional.empty(), light.withCosine(0).powerWorking("key", wanted));
+    assertEquals(Optional.empty(), light.withReceptor(tilted(180)).powerWorking("key", wanted));
     Working exposure = light.exposureWorking("key", new Stops(1.8));
     assertEquals(
         2 * exposure.value(),
@@ -272,5 +273,11 @@ final class LightTest {
     assertEquals(Pattern.KICKER, Pattern.of(Direction.of(135, 20)));
     assertEquals(Pattern.RIM, Pattern.of(Direction.of(170, 10)));
     assertEquals(Pattern.SPLIT, Pattern.of(Direction.of(60, 20).fromNose(new Degrees(-30))));
+  }
+
+  /** A flat receptor turned so far away from the source of a light at a plain distance. */
+  private static Receptor tilted(double degrees) {
+    double radians = new Degrees(degrees).toRadians();
+    return new Receptor.Flat(UnitVector.of(StrictMath.sin(radians), -StrictMath.cos(radians), 0));
   }
 }
