@@ -36,7 +36,8 @@ class FiguresSweepTest {
       grazed += (int) figures.lights().stream().filter(l -> l.atTarget().cosine() == 0).count();
       assertEquals(figures, FiguresComputation.of(setup), "seed " + seed);
     }
-    assertTrue(withLevel > SETUPS / 2 && grazed > 100, withLevel + " levels, " + grazed + " grazed");
+    assertTrue(
+        withLevel > SETUPS / 2 && grazed > 100, withLevel + " levels, " + grazed + " grazed");
   }
 
   private static void check(SetupDocument setup, Figures figures, String where) {
