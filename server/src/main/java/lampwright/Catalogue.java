@@ -13,6 +13,7 @@ import lampwright.search.SetupIndex;
 import lampwright.setup.SetupDocument;
 import lampwright.store.Database;
 import lampwright.tasks.Adapting;
+import lampwright.tasks.Calibrating;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.DemoLoader;
@@ -32,6 +33,7 @@ final class Catalogue implements AutoCloseable {
   private final KitKeeping kits;
   private final Finding finding;
   private final Adapting adapting;
+  private final Calibrating calibrating;
 
   /**
    * Opens the index in the data folder and lets it follow the database.
@@ -47,6 +49,7 @@ final class Catalogue implements AutoCloseable {
     kits = new KitKeeping(database, ids);
     finding = new Finding(database, new Search(index));
     adapting = new Adapting(database);
+    calibrating = new Calibrating(database);
   }
 
   Cataloguing cataloguing() {
@@ -63,6 +66,10 @@ final class Catalogue implements AutoCloseable {
 
   Adapting adapting() {
     return adapting;
+  }
+
+  Calibrating calibrating() {
+    return calibrating;
   }
 
   /** Loads the demo's setups and kits, where they are not there yet. */

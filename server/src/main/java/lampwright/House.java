@@ -27,6 +27,7 @@ import lampwright.tasks.SigningIn;
 import lampwright.tasks.Studios;
 import lampwright.tasks.Tokens;
 import lampwright.web.Routes;
+import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.KitApi;
@@ -168,7 +169,8 @@ public final class House implements AutoCloseable {
             new OpenApi(),
             new SetupApi(door, catalogue.cataloguing(), catalogue.finding()),
             new KitApi(door, catalogue.kits()),
-            new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()));
+            new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()),
+            new CalibrationApi(door, catalogue.calibrating()));
     SignInPages signInPages =
         new SignInPages(
             door,

@@ -3,6 +3,7 @@ package lampwright.web;
 import static lampwright.web.http.Access.ANYONE;
 import static lampwright.web.http.Access.SIGNED_IN;
 
+import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.KitApi;
@@ -34,7 +35,8 @@ public record Routes(Api api, Pages pages) {
       OpenApi description,
       SetupApi setups,
       KitApi kits,
-      ComputingApi computing) {}
+      ComputingApi computing,
+      CalibrationApi calibrations) {}
 
   /** What people visit. */
   public record Pages(
@@ -70,6 +72,7 @@ public record Routes(Api api, Pages pages) {
         "/api/studios/{studio}/setups/{setup}/adaptations", api.computing()::adapt, SIGNED_IN);
     routes.post("/api/studios/{studio}/figures", api.computing()::figuresOfBody, SIGNED_IN);
     routes.post("/api/studios/{studio}/adaptations", api.computing()::adaptBody, SIGNED_IN);
+    routes.post("/api/studios/{studio}/calibrations", api.calibrations()::calibrate, SIGNED_IN);
     routes.get("/api/studios/{studio}/kits", api.kits()::list, SIGNED_IN);
     routes.post("/api/studios/{studio}/kits", api.kits()::create, SIGNED_IN);
     routes.get("/api/studios/{studio}/kits/{kit}", api.kits()::get, SIGNED_IN);
