@@ -158,6 +158,17 @@ class OpenApiTest {
         "{\"document\":" + document + ",\"kit\":" + Documents.json(Documents.kit("Own")) + "}";
     described.mustFit(
         "POST " + IN_STUDIO + "/adaptations", 200, author.post(STUDIO + "/adaptations", both));
+    calibrating();
+  }
+
+  private void calibrating() {
+    String all = "POST " + IN_STUDIO + "/calibrations";
+    String path = STUDIO + "/calibrations";
+    String sheet = Documents.json(Documents.calibrationSheet());
+    described.mustFit(all, 200, author.post(path, sheet));
+    described.mustFit(all, 422, author.post(path, "{}"));
+    described.mustFit(all, 400, author.post(path, "{"));
+    described.mustFit(all, 401, house.visitor().post(path, sheet));
   }
 
   private static String location(HttpResponse<String> made) {

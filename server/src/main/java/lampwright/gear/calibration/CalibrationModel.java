@@ -42,22 +42,22 @@ final class CalibrationModel {
   }
 
   /** The readings first, in the sheet's order, then the makers' words. */
-  private List<RobustFit.Row> rows(List<String> dials) {
-    List<RobustFit.Row> rows = new ArrayList<>();
+  private List<FitRow> rows(List<String> dials) {
+    List<FitRow> rows = new ArrayList<>();
     for (CalibrationReading reading : sheet.readings()) {
       double[] combination = combination(dials.size(), reading.head(), reading.modifier());
       int dial = dials.indexOf(reading.head());
       if (dial >= 0) {
         combination[heads.size() + modifiers.size() + dial] = -reading.stopsDown().value();
       }
-      rows.add(RobustFit.Row.ofReading(combination, intensity(reading)));
+      rows.add(FitRow.ofReading(combination, intensity(reading)));
     }
     for (HeadOnSheet head : heads) {
       head.makers()
           .ifPresent(
               makers ->
                   rows.add(
-                      RobustFit.Row.ofWord(
+                      FitRow.ofWord(
                           combination(dials.size(), head.name(), Optional.empty()),
                           intensity(makers),
                           head.makersUncertainty())));
@@ -228,6 +228,7 @@ final class CalibrationModel {
       slope[heads.size() + modifiers.size() + i] = 1;
       withDials
           .estimate(slope)
+          .filter(excess -> excess.value().abs().value() <= DialCheck.WILDEST_EXCESS)
           .ifPresent(excess -> dials.add(DialCheck.of(head, excess, sheet.powers(head).getLast())));
     }
     return dials;

@@ -19,6 +19,9 @@ public record DialCheck(
   /** How many powers must have been read; two make a line whatever they are. */
   static final int FEWEST_POWERS = 3;
 
+  /** Stops a stop beyond which the readings tell of no dial, but of other slips. */
+  static final double WILDEST_EXCESS = 5;
+
   /** What is less than a tenth of a stop no meter shows. */
   private static final double SHOWN_STOPS = 0.1;
 

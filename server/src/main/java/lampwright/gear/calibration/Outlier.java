@@ -38,7 +38,7 @@ public record Outlier(
   /** How close to a telling number of stops an error must come to be taken for it. */
   private static final double TELLING_STOPS = 0.15;
 
-  /** Three feet to the metre are this many stops by the inverse square law. */
+  /** A distance in feet, written as so many metres, looks further away by this many stops. */
   private static final double FEET_STOPS = Stops.ofRatio(1 / square(Metres.PER_FOOT)).value();
 
   /** Copies the causes. */
@@ -59,7 +59,7 @@ public record Outlier(
     List<OutlierCause> causes = new ArrayList<>();
     double wholeStops = Math.floor(Math.abs(off) + 0.5);
     boolean whole = wholeStops >= 1 && isNear(Math.abs(off), wholeStops);
-    if (isNear(Math.abs(off), FEET_STOPS)) {
+    if (isNear(off, FEET_STOPS)) {
       causes.add(OutlierCause.FEET);
     }
     if (Math.abs(off) >= DIAL_STOPS) {

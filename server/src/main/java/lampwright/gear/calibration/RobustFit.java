@@ -27,7 +27,7 @@ final class RobustFit {
   static final double USUAL_SCATTER_STOPS = 0.1;
 
   /** For how many readings that expectation counts. */
-  private static final double USUAL_SCATTER_READINGS = 4;
+  private static final double USUAL_SCATTER_READINGS = 2;
 
   /**
    * Where weights begin to fall, in standard deviations: 95 % as sharp as plain when all is well.
@@ -38,7 +38,10 @@ final class RobustFit {
   private static final double MEDIAN_TO_DEVIATION = 1.4826;
 
   /** Above this leverage a reading is its own only witness, and its residual says nothing. */
-  static final double OWN_WITNESS = 0.99;
+  static final double OWN_WITNESS = 0.9;
+
+  /** Beyond this no light on earth differs; readings that say so are nonsense. */
+  private static final double MOST_STOPS = 200;
 
   private static final double SMALLEST_SINGULAR_SHARE = 1e-9;
   private static final double IN_SPACE = 1e-8;
@@ -49,32 +52,10 @@ final class RobustFit {
 
   private static final double SETTLED_STOPS = 1e-12;
 
-  /**
-   * One equation: the combination of unknowns that was seen, and what was seen.
-   *
-   * @param knownDeviation of a word that is not to be weighed by the readings' scatter; empty for a
-   *     reading
-   */
-  record Row(RealVector combination, double valueStops, Optional<Double> knownDeviation) {
-
-    static Row ofReading(double[] combination, Stops value) {
-      return new Row(MatrixUtils.createRealVector(combination), value.value(), Optional.empty());
-    }
-
-    static Row ofWord(double[] combination, Stops value, Stops deviation) {
-      return new Row(
-          MatrixUtils.createRealVector(combination), value.value(), Optional.of(deviation.value()));
-    }
-
-    boolean isReading() {
-      return knownDeviation.isEmpty();
-    }
-  }
-
   /** A combination's value and how sure it is. */
   record Estimate(Stops value, Uncertainty uncertainty) {}
 
-  private final List<Row> rows;
+  private final List<FitRow> rows;
   private final RealMatrix span;
   private final RealMatrix design;
   private final double[] weights;
@@ -86,7 +67,7 @@ final class RobustFit {
   private final RealMatrix covariance;
   private final double interval;
 
-  private RobustFit(List<Row> rows) {
+  private RobustFit(List<FitRow> rows) {
     this.rows = List.copyOf(rows);
     RealMatrix all =
         MatrixUtils.createRealMatrix(
@@ -121,7 +102,7 @@ final class RobustFit {
    *
    * @param rows at least one, all of the same length, not all zero
    */
-  static RobustFit of(List<Row> rows) {
+  static RobustFit of(List<FitRow> rows) {
     return new RobustFit(rows);
   }
 
@@ -186,12 +167,17 @@ final class RobustFit {
     }
   }
 
+  /** Asks whether other readings bear on a reading, so that its residual is one. */
+  private boolean tellsOfScatter(int row) {
+    return rows.get(row).isReading() && plainLeverages[row] < OWN_WITNESS;
+  }
+
   /** The readings' scatter by the median of their sizes, pooled with the expectation. */
   private double scale(RealVector at) {
     double[] sizes = new double[rows.size()];
     int count = 0;
     for (int i = 0; i < sizes.length; i++) {
-      if (rows.get(i).isReading() && plainLeverages[i] < OWN_WITNESS) {
+      if (tellsOfScatter(i)) {
         sizes[count] = Math.abs(residual(at, i)) / Math.sqrt(1 - plainLeverages[i]);
         count++;
       }
@@ -200,6 +186,10 @@ final class RobustFit {
     double median = count == 0 ? 0 : (sizes[(count - 1) / 2] + sizes[count / 2]) / 2;
     double deviation = MEDIAN_TO_DEVIATION * median;
     return pooled(freedom() * deviation * deviation, freedom());
+  }
+
+  private static Stops bounded(double stops) {
+    return new Stops(Math.max(-MOST_STOPS, Math.min(MOST_STOPS, stops)));
   }
 
   private static double pooled(double sumOfSquares, double freedom) {
@@ -211,7 +201,7 @@ final class RobustFit {
   private double freedom() {
     double freedom = 0;
     for (int i = 0; i < plainLeverages.length; i++) {
-      freedom += rows.get(i).isReading() ? 1 - plainLeverages[i] : 0;
+      freedom += tellsOfScatter(i) ? 1 - plainLeverages[i] : 0;
     }
     return Math.max(0, freedom);
   }
@@ -222,12 +212,15 @@ final class RobustFit {
     double unbent = 0;
     double readings = 0;
     for (int i = 0; i < weights.length; i++) {
-      if (rows.get(i).isReading()) {
+      if (tellsOfScatter(i)) {
         double influence = weights[i] * residual(solution, i);
         squares += influence * influence;
         unbent += weights[i] == 1 ? 1 : 0;
         readings++;
       }
+    }
+    if (readings == 0) {
+      return pooled(0, 0);
     }
     // Where half of the readings are bent the formula has left its ground; it must not explode.
     double share = Math.max(0.5, unbent / readings);
@@ -236,35 +229,38 @@ final class RobustFit {
     return pooled(squares * factor * factor, freedom);
   }
 
-  /** Returns the value of a combination of the unknowns; empty where the rows do not tell it. */
+  /**
+   * Returns the value of a combination of the unknowns; empty where the rows do not tell it, or
+   * tell nonsense.
+   */
   Optional<Estimate> estimate(double[] combination) {
     RealVector wanted = MatrixUtils.createRealVector(combination);
     RealVector inSpan = span.preMultiply(wanted);
-    if (span.operate(inSpan).getDistance(wanted) > IN_SPACE * wanted.getNorm()) {
+    double value = inSpan.dotProduct(solution);
+    boolean outside = span.operate(inSpan).getDistance(wanted) > IN_SPACE * wanted.getNorm();
+    if (outside || Math.abs(value) > MOST_STOPS) {
       return Optional.empty();
     }
     double error = Math.sqrt(Math.max(0, inSpan.dotProduct(covariance.operate(inSpan))));
     return Optional.of(
-        new Estimate(
-            new Stops(inSpan.dotProduct(solution)),
-            new Uncertainty(new Stops(error), new Stops(error * interval))));
+        new Estimate(new Stops(value), new Uncertainty(bounded(error), bounded(error * interval))));
   }
 
   /** Returns by how much a plain fit's value of a combination would have been higher. */
   Stops plainMinusRobust(double[] combination) {
     RealVector inSpan = span.preMultiply(MatrixUtils.createRealVector(combination));
-    return new Stops(inSpan.dotProduct(plain) - inSpan.dotProduct(solution));
+    return bounded(inSpan.dotProduct(plain) - inSpan.dotProduct(solution));
   }
 
   /** Returns what was seen less what the fit says. */
   Stops residual(int row) {
-    return new Stops(residual(solution, row));
+    return bounded(residual(solution, row));
   }
 
   /** Returns what was seen less what the fit without that row would say. */
   Stops offFromTheOthers(int row) {
     double others = Math.max(1 - leverages[row], 1 - OWN_WITNESS);
-    return new Stops(residual(solution, row) / others);
+    return bounded(residual(solution, row) / others);
   }
 
   /** Returns how many standard deviations a row is off; 0 for its own only witness. */
@@ -287,6 +283,6 @@ final class RobustFit {
 
   /** Returns the scatter of the readings, one standard deviation. */
   Stops scatter() {
-    return new Stops(scatter);
+    return bounded(scatter);
   }
 }

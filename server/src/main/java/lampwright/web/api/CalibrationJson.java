@@ -99,11 +99,16 @@ public record CalibrationJson(
     }
   }
 
-  /** A reading beside the fit. */
+  /**
+   * A reading beside the fit.
+   *
+   * @param fNumber what the fit says the meter should have shown
+   * @param shown the same as a meter with tenths shows it
+   */
   record ReadingJson(
       int number,
-      double expectedFNumber,
-      String expectedShown,
+      double fNumber,
+      String shown,
       double residualStops,
       double weight,
       boolean checked) {
