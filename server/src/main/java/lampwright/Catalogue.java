@@ -14,6 +14,7 @@ import lampwright.search.SetupIndex;
 import lampwright.setup.SetupDocument;
 import lampwright.store.Database;
 import lampwright.tasks.Adapting;
+import lampwright.tasks.Calibrating;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.DemoLoader;
@@ -35,6 +36,7 @@ final class Catalogue implements AutoCloseable {
   private final Finding finding;
   private final Adapting adapting;
   private final SunWatching sun;
+  private final Calibrating calibrating;
 
   /**
    * Opens the index in the data folder and lets it follow the database.
@@ -51,6 +53,7 @@ final class Catalogue implements AutoCloseable {
     finding = new Finding(database, new Search(index));
     adapting = new Adapting(database);
     sun = new SunWatching(cataloguing, clock);
+    calibrating = new Calibrating(database);
   }
 
   Cataloguing cataloguing() {
@@ -71,6 +74,10 @@ final class Catalogue implements AutoCloseable {
 
   SunWatching sun() {
     return sun;
+  }
+
+  Calibrating calibrating() {
+    return calibrating;
   }
 
   /** Loads the demo's setups and kits, where they are not there yet. */

@@ -28,6 +28,7 @@ import lampwright.tasks.SigningIn;
 import lampwright.tasks.Studios;
 import lampwright.tasks.Tokens;
 import lampwright.web.Routes;
+import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
 import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
@@ -173,7 +174,8 @@ public final class House implements AutoCloseable {
             new KitApi(door, catalogue.kits()),
             new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()),
             new SunApi(door, catalogue.sun()),
-            new CandelaTableApi(door, new PhotometricFiles(database)));
+            new CandelaTableApi(door, new PhotometricFiles(database)),
+            new CalibrationApi(door, catalogue.calibrating()));
     SignInPages signInPages =
         new SignInPages(
             door,

@@ -3,6 +3,7 @@ package lampwright.web;
 import static lampwright.web.http.Access.ANYONE;
 import static lampwright.web.http.Access.SIGNED_IN;
 
+import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
 import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
@@ -38,7 +39,8 @@ public record Routes(Api api, Pages pages) {
       KitApi kits,
       ComputingApi computing,
       SunApi sun,
-      CandelaTableApi candelaTables) {}
+      CandelaTableApi candelaTables,
+      CalibrationApi calibrations) {}
 
   /** What people visit. */
   public record Pages(
@@ -76,6 +78,7 @@ public record Routes(Api api, Pages pages) {
     routes.post("/api/studios/{studio}/figures", api.computing()::figuresOfBody, SIGNED_IN);
     routes.post("/api/studios/{studio}/adaptations", api.computing()::adaptBody, SIGNED_IN);
     routes.post("/api/studios/{studio}/candela-tables", api.candelaTables()::read, SIGNED_IN);
+    routes.post("/api/studios/{studio}/calibrations", api.calibrations()::calibrate, SIGNED_IN);
     routes.get("/api/studios/{studio}/kits", api.kits()::list, SIGNED_IN);
     routes.post("/api/studios/{studio}/kits", api.kits()::create, SIGNED_IN);
     routes.get("/api/studios/{studio}/kits/{kit}", api.kits()::get, SIGNED_IN);

@@ -62,6 +62,46 @@ public final class Documents {
     return kit;
   }
 
+  /**
+   * Eleven readings of one head, of which the fourth is a stop too high: a guide number of 64 m and
+   * a box of 1.2 m across with a loss of 1.5 stops at 2 m, to the tenth of a stop; by hand.
+   */
+  public static Map<String, Object> calibrationSheet() {
+    Map<String, Object> sheet = new LinkedHashMap<>();
+    sheet.put("heads", List.of(Map.of("name", "400 W·s battery head", "guide_number_m", 76)));
+    sheet.put(
+        "modifiers",
+        List.of(
+            Map.of("name", "octagon", "face", Map.of("shape", "disc", "diameter_m", 1.2)),
+            Map.of("name", "snoot")));
+    sheet.put(
+        "readings",
+        List.of(
+            reading(32, 0, 2, 0),
+            reading(22, 0, 2, 1),
+            reading(16, 0, 4, 0),
+            reading(16, 0, 4, 1),
+            reading(8, 0, 4, 2),
+            reading(11, 0, 2, 3),
+            reading(8, 0, 2, 4),
+            with(reading(16, 5, 2, 0), "modifier", "octagon"),
+            with(reading(8, 6, 4, 0), "modifier", "octagon"),
+            with(reading(11, 5, 2, 1), "modifier", "octagon"),
+            with(reading(32, 2, 1, 0), "modifier", "octagon")));
+    return sheet;
+  }
+
+  private static Map<String, Object> reading(
+      double fNumber, int tenths, double distanceM, double stopsDown) {
+    Map<String, Object> reading = new LinkedHashMap<>();
+    reading.put("head", "400 W·s battery head");
+    reading.put("f_number", fNumber);
+    reading.put("tenths", tenths);
+    reading.put("distance_m", distanceM);
+    reading.put("stops_down", stopsDown);
+    return reading;
+  }
+
   /** The same object with one field set. */
   public static Map<String, Object> with(Map<String, Object> object, String field, Object value) {
     Map<String, Object> other = new LinkedHashMap<>(object);

@@ -172,6 +172,17 @@ class OpenApiTest {
         200,
         writer.send("POST", tables, BodyPublishers.ofString(CandelaTablesOverRestTest.FILE)));
     described.mustFit(operation, 422, writer.send("POST", tables, BodyPublishers.ofString("")));
+    calibrating();
+  }
+
+  private void calibrating() {
+    String all = "POST " + IN_STUDIO + "/calibrations";
+    String path = STUDIO + "/calibrations";
+    String sheet = Documents.json(Documents.calibrationSheet());
+    described.mustFit(all, 200, author.post(path, sheet));
+    described.mustFit(all, 422, author.post(path, "{}"));
+    described.mustFit(all, 400, author.post(path, "{"));
+    described.mustFit(all, 401, house.visitor().post(path, sheet));
   }
 
   private static String location(HttpResponse<String> made) {

@@ -13,6 +13,7 @@ import lampwright.document.Definitions;
 import lampwright.document.Form;
 import lampwright.document.Json;
 import lampwright.gear.Kit;
+import lampwright.gear.calibration.CalibrationSheet;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.Limits;
 
@@ -30,7 +31,8 @@ public final class OpenApi {
   private final String description;
 
   public OpenApi() {
-    List<Form<?>> forms = new ArrayList<>(List.of(SetupDocument.FORM, Kit.FORM, Limits.FORM));
+    List<Form<?>> forms =
+        new ArrayList<>(List.of(SetupDocument.FORM, Kit.FORM, Limits.FORM, CalibrationSheet.FORM));
     forms.addAll(ComputingApi.forms());
     forms.add(SessionApi.credentialsForm());
     forms.add(TokenApi.wishForm());
