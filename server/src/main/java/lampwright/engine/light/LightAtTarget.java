@@ -62,6 +62,11 @@ public record LightAtTarget(
         new Receptor.TowardSource());
   }
 
+  /** Returns a copy with another head in the same place. */
+  public LightAtTarget withOutput(HeadOutput other) {
+    return new LightAtTarget(other, modifier, gel, pose, at, receptor);
+  }
+
   /** Returns a copy with gels. */
   public LightAtTarget withGel(Gel other) {
     return new LightAtTarget(output, modifier, other, pose, at, receptor);

@@ -14,6 +14,7 @@ import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Head;
 import lampwright.gear.Modifier;
+import lampwright.gear.Output;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Level;
 import lampwright.setup.figures.LightComputation;
@@ -29,7 +30,7 @@ final class HeadChoice {
   private final List<LightFigures> lights;
   private final List<Head> heads;
   private final Weights weights;
-  private final List<List<LightAtTarget>> atTargets;
+  private final List<List<LuxSeconds>> atFullPower;
   private final Map<Long, Chosen> byExposure = new HashMap<>();
 
   /**
@@ -50,20 +51,27 @@ final class HeadChoice {
     this.lights = lights;
     this.heads = heads;
     this.weights = weights;
-    this.atTargets = new ArrayList<>();
+    this.atFullPower = new ArrayList<>();
     for (int i = 0; i < lights.size(); i++) {
-      List<LightAtTarget> row = new ArrayList<>();
-      for (Head head : heads) {
-        row.add(
-            LightComputation.atTarget(
-                setup,
-                lights.get(i).light(),
-                head,
-                modifiers.get(i),
-                readings.of(head, modifiers.get(i))));
-      }
-      atTargets.add(row);
+      atFullPower.add(atFullPower(setup, lights.get(i), modifiers.get(i), readings));
     }
+  }
+
+  /** What each head would give in a light's place; all but the head is seen to once. */
+  private List<LuxSeconds> atFullPower(
+      SetupDocument setup, LightFigures light, Modifier modifier, PairedReadings readings) {
+    List<LuxSeconds> row = new ArrayList<>();
+    Optional<LightAtTarget> seen = Optional.empty();
+    for (Head head : heads) {
+      Optional<Output.ByReading> together = readings.of(head, modifier);
+      LightAtTarget atTarget =
+          seen.map(first -> first.withOutput(LightComputation.output(head, together)))
+              .orElseGet(
+                  () -> LightComputation.atTarget(setup, light.light(), head, modifier, together));
+      row.add(atTarget.atFullPower());
+      seen = Optional.of(atTarget);
+    }
+    return row;
   }
 
   /**
@@ -126,10 +134,9 @@ final class HeadChoice {
     }
     LuxSeconds wanted = shooting.plus(level.get().fromShooting());
     Head with = heads.get(head);
-    return atTargets
-        .get(light)
-        .get(head)
-        .stopsDownFor(wanted)
-        .map(exact -> new PowerRange(with.range(), with.step()).quantise(exact));
+    LuxSeconds full = atFullPower.get(light).get(head);
+    return full.value() == 0
+        ? Optional.empty()
+        : Optional.of(new PowerRange(with.range(), with.step()).quantise(full.stopsOver(wanted)));
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.light.Direction;
 import lampwright.engine.light.Gel;
+import lampwright.engine.light.HeadOutput;
 import lampwright.engine.light.LightAtTarget;
 import lampwright.engine.light.Pattern;
 import lampwright.engine.light.Point;
@@ -53,14 +54,19 @@ public final class LightComputation {
       Modifier modifier,
       Optional<Output.ByReading> together) {
     return new LightAtTarget(
-        together
-            .map(Output.ByReading::toHeadOutputWithModifier)
-            .orElseGet(() -> head.output().toHeadOutput()),
+        output(head, together),
         modifier.effect(),
         gelOf(light),
         Pose.toward(light.place(), light.aim().orElse(light.target().at())),
         light.target().at(),
         receptor(setup, light.target()));
+  }
+
+  /** What a head gives, by a reading with the modifier on it where there is one. */
+  public static HeadOutput output(Head head, Optional<Output.ByReading> together) {
+    return together
+        .map(Output.ByReading::toHeadOutputWithModifier)
+        .orElseGet(() -> head.output().toHeadOutput());
   }
 
   private static Gel gelOf(Light light) {
