@@ -1,6 +1,13 @@
 package lampwright.engine;
 
+import java.util.List;
+import lampwright.engine.beam.CutSpread;
+import lampwright.engine.beam.Even;
 import lampwright.engine.beam.Lobe;
+import lampwright.engine.beam.Opening;
+import lampwright.engine.beam.Spread;
+import lampwright.engine.colour.Lab;
+import lampwright.engine.colour.Srgb;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
 import lampwright.engine.exposure.MarkedScale;
@@ -10,15 +17,32 @@ import lampwright.engine.light.ConfigurationFactors;
 import lampwright.engine.light.Direction;
 import lampwright.engine.light.EmittingFace;
 import lampwright.engine.light.FallOff;
+import lampwright.engine.light.PlacedSource;
 import lampwright.engine.light.Point;
+import lampwright.engine.light.Pose;
+import lampwright.engine.light.Receptor;
+import lampwright.engine.light.UnitVector;
+import lampwright.engine.map.Contour;
+import lampwright.engine.map.Contours;
+import lampwright.engine.map.MapPlane;
+import lampwright.engine.map.MappedLight;
+import lampwright.engine.map.ReadingMap;
 import lampwright.engine.power.FlashPulse;
+import lampwright.engine.power.Legs;
+import lampwright.engine.power.StandInWind;
+import lampwright.engine.power.Wind;
+import lampwright.engine.sun.ClearSky;
 import lampwright.engine.unit.BaseTwo;
+import lampwright.engine.unit.CandelaSeconds;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Kelvin;
+import lampwright.engine.unit.Kilograms;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.MetresPerSecond;
 import lampwright.engine.unit.Millimetres;
 import lampwright.engine.unit.Seconds;
+import lampwright.engine.unit.SquareMetres;
 import lampwright.engine.unit.Stops;
 
 /**
@@ -42,7 +66,10 @@ final class EngineDoubles {
       doubles.light();
       doubles.power();
       doubles.lens();
+      doubles.sources();
+      doubles.standsAndColours();
     }
+    doubles.map();
   }
 
   /** The same numbers on every platform: a linear congruential generator (Knuth's constants). */
@@ -139,5 +166,66 @@ final class EngineDoubles {
     print("far", lens.depthOfField(circle).far().orElse(new Metres(0)).value());
     print("field", lens.field(new Millimetres(36)).value());
     print("blur", lens.blurDisc(metres()).value());
+  }
+
+  private void sources() {
+    UnitVector normal = UnitVector.of(between(-1, 1), between(-1, 1), between(0.1, 1));
+    Point at = point();
+    for (PlacedSource source : placed()) {
+      String name = source.face().getClass().getSimpleName();
+      print(name + ", flat", source.geometryAt(at, new Receptor.Flat(normal)));
+      print(name + ", dome", source.geometryAt(at, new Receptor.Dome(normal)));
+      print(name + ", toward", source.geometryAt(at, new Receptor.TowardSource()));
+    }
+    Spread gridded = CutSpread.of(new Even(), new Opening.Grid(between(0.5, 4)));
+    print("grid", gridded.solidAngleSr());
+  }
+
+  private List<PlacedSource> placed() {
+    Pose pose = Pose.toward(point(), new Point(0, 0, 1.5));
+    Metres size = new Metres(between(0.2, 2));
+    Spread lobe = Lobe.ofBeam(new Degrees(between(20, 120)));
+    return List.of(
+        new PlacedSource(new EmittingFace.PointSource(), lobe, pose),
+        new PlacedSource(new EmittingFace.Rectangle(size, metres()), new Even(), pose),
+        new PlacedSource(new EmittingFace.Octagon(size), new Even(), pose),
+        new PlacedSource(new EmittingFace.Disc(size), new Even(), pose),
+        new PlacedSource(new EmittingFace.Disc(size), lobe, pose));
+  }
+
+  private void standsAndColours() {
+    StandInWind stand =
+        StandInWind.of(
+            new SquareMetres(between(0.1, 2)),
+            metres(),
+            new Legs(3, new Metres(between(0.3, 1))),
+            new Kilograms(between(1, 40)));
+    Wind wind = Wind.of(new MetresPerSecond(between(0, 20)), 1.6);
+    print("wind", stand.force(wind).value());
+    print("ballast", stand.ballast(wind, 1.5).value());
+    Lab first = new Srgb(between(0, 1), between(0, 1), between(0, 1)).toLab();
+    Lab second = new Srgb(between(0, 1), between(0, 1), between(0, 1)).toLab();
+    print("lightness", first.lightness());
+    print("difference", first.differenceTo(second));
+    print("clear sky", ClearSky.smooth(new Degrees(between(-12, 80))).horizontal().value());
+  }
+
+  private void map() {
+    MapPlane plane = MapPlane.plan(new Point(-4, -4, 1.4), new Metres(8), new Metres(8), 24, 24);
+    List<MappedLight> lights =
+        placed().stream().map(source -> new MappedLight(source, new CandelaSeconds(900))).toList();
+    for (Receptor receptor :
+        List.of(new Receptor.Flat(UnitVector.TOWARD_CAMERA), new Receptor.TowardSource())) {
+      double[] levels =
+          ReadingMap.of(plane, lights, new LuxSeconds(1), receptor)
+              .levelsInStops(new LuxSeconds(80));
+      for (double level : levels) {
+        print("map", level);
+      }
+      for (Contour contour :
+          Contours.of(levels, plane.columns(), plane.rows(), 0.35, List.of(-4.0, -2.0, 0.0))) {
+        contour.vertices().forEach(vertex -> print("contour", vertex.xM() - vertex.yM()));
+      }
+    }
   }
 }

@@ -20,7 +20,9 @@ final class Corners {
     double farthest = 0;
     for (int i = 0; i < xM.length; i++) {
       int j = (i + 1) % xM.length;
-      twice += xM[i] * yM[j] - yM[i] * xM[j];
+      // In two steps: compiled to JavaScript, a sum of a difference loses its brackets.
+      twice += xM[i] * yM[j];
+      twice -= yM[i] * xM[j];
       farthest = Math.max(farthest, Math.sqrt(xM[i] * xM[i] + yM[i] * yM[i]));
     }
     area = twice / 2;
