@@ -7,7 +7,9 @@
  * source is compiled to JavaScript and must give the same doubles bit for bit, so only these
  * functions are used: {@code + - * /}, {@link java.lang.Math}'s sqrt, floor, ceil, round, abs, min
  * and max, {@link java.lang.StrictMath}'s sin, cos, tan, asin, acos, atan, atan2, exp and log, and
- * {@link lampwright.engine.unit.BaseTwo} built on them.
+ * {@link lampwright.engine.unit.BaseTwo} built on them. A sum of a difference or a product of a
+ * product is written in two steps, since its brackets would be lost on the way; the library of
+ * {@code engine.sun} is not bound by this.
  *
  * <p>Conventions. One stop is a factor of two of luminous exposure. Printed marks are computed with
  * their exact powers of two and only shown as marks. Light is kept in lux seconds at the subject
