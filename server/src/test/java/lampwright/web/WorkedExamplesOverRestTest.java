@@ -2,6 +2,7 @@ package lampwright.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
 import lampwright.TestHouse;
@@ -35,10 +36,17 @@ class WorkedExamplesOverRestTest {
   @BeforeAll
   void bothArePosted() {
     Visitor reader = house.withToken("reader@demo.example");
-    dancer =
-        Visitor.object(
-            reader.post(FIGURES, Json.print(WholeExamples.dancer(WindFigures.GUST_FACTOR))));
-    cellist = Visitor.object(reader.post(FIGURES, Json.print(WholeExamples.cellist())));
+    dancer = posted(reader, WholeExamples.dancer(WindFigures.GUST_FACTOR));
+    cellist = posted(reader, WholeExamples.cellist());
+  }
+
+  /** The answer, which must be as the API describes it. */
+  private static Object posted(Visitor reader, Object document) {
+    HttpResponse<String> answer = reader.post(FIGURES + "?workings=true", Json.print(document));
+    assertEquals(200, answer.statusCode(), answer.body());
+    Described described = new Described(house.visitor().get("/api/openapi.json").body());
+    assertEquals("", described.faultsBy("Figures", answer.body()));
+    return Visitor.object(answer);
   }
 
   private static void same(String pointer, Object json, Object... path) {

@@ -1,5 +1,6 @@
 package lampwright.web.api;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
 import lampwright.engine.power.Beaufort;
@@ -21,8 +22,8 @@ record WindJson(
     Optional<Double> forceN,
     Optional<Double> momentNm,
     Optional<Double> ballastKg,
-    double speedWithMarginMPerS,
-    double speedAtWhichItGoesMPerS,
+    @JsonProperty("speed_with_margin_m_per_s") double speedWithMarginMPerS,
+    @JsonProperty("speed_at_which_it_goes_m_per_s") double speedAtWhichItGoesMPerS,
     List<String> assumptions,
     List<String> cautions,
     Optional<List<WorkingJson>> workings) {
