@@ -34,6 +34,7 @@ import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.KitApi;
 import lampwright.web.api.OpenApi;
+import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
@@ -173,6 +174,7 @@ public final class House implements AutoCloseable {
             new SetupApi(door, catalogue.cataloguing(), catalogue.finding()),
             new KitApi(door, catalogue.kits()),
             new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()),
+            new ReadingMapApi(door, catalogue.adapting()),
             new SunApi(door, catalogue.sun()),
             new CandelaTableApi(door, new PhotometricFiles(database)),
             new CalibrationApi(door, catalogue.calibrating()));

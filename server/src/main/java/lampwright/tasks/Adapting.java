@@ -4,12 +4,14 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import lampwright.engine.exposure.Ev100;
 import lampwright.gear.Kit;
 import lampwright.gear.KitId;
 import lampwright.people.Ids;
 import lampwright.people.Permission;
 import lampwright.people.StudioId;
+import lampwright.setup.MapQuestion;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.adapting.AdaptationSearch;
@@ -18,10 +20,14 @@ import lampwright.setup.adapting.Limits;
 import lampwright.setup.adapting.Weights;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
+import lampwright.setup.figures.SetupMap;
 import lampwright.store.Database;
 import lampwright.store.StudioTransaction;
 
-/** Computes: a setup's figures, and the setup made with another kit. Stores nothing. */
+/**
+ * Computes: a setup's figures, its reading map, and the setup made with another kit. Stores
+ * nothing.
+ */
 public final class Adapting {
 
   /** The largest setup with the largest kit takes seconds; more would keep people waiting. */
@@ -77,6 +83,32 @@ public final class Adapting {
   }
 
   private Answer adapt(SetupDocument setup, Kit kit, Wishes wishes) {
+    return inPlace(
+        () ->
+            AdaptationSearch.adapt(setup, kit, wishes.ambient(), wishes.limits(), wishes.preset()));
+  }
+
+  /** A stored setup's levels over a plane. */
+  public SetupMap map(Caller caller, StudioId studio, SetupId setup, MapQuestion question) {
+    Catalogued stored =
+        database.inStudio(
+            studio,
+            caller.person().id(),
+            in -> {
+              Leave.ask(in, Permission.READ_SETUPS);
+              return Cataloguing.get(in, setup);
+            });
+    return inPlace(() -> SetupMap.of(stored.document(), question));
+  }
+
+  /** The levels over a plane of a document of the caller's own. */
+  public SetupMap map(Caller caller, StudioId studio, SetupDocument setup, MapQuestion question) {
+    mustBelong(caller, studio);
+    return inPlace(() -> SetupMap.of(setup, question));
+  }
+
+  /** Computes what takes long, when a place is free. */
+  private <T> T inPlace(Supplier<T> work) {
     try {
       if (!places.tryAcquire(LONGEST_WAIT.toMillis(), TimeUnit.MILLISECONDS)) {
         throw Refused.unavailable(LONGEST_WAIT);
@@ -86,7 +118,7 @@ public final class Adapting {
       throw Refused.unavailable(LONGEST_WAIT);
     }
     try {
-      return AdaptationSearch.adapt(setup, kit, wishes.ambient(), wishes.limits(), wishes.preset());
+      return work.get();
     } finally {
       places.release();
     }

@@ -9,6 +9,7 @@ import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.KitApi;
 import lampwright.web.api.OpenApi;
+import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
@@ -38,6 +39,7 @@ public record Routes(Api api, Pages pages) {
       SetupApi setups,
       KitApi kits,
       ComputingApi computing,
+      ReadingMapApi readingMaps,
       SunApi sun,
       CandelaTableApi candelaTables,
       CalibrationApi calibrations) {}
@@ -76,6 +78,9 @@ public record Routes(Api api, Pages pages) {
     routes.post(
         "/api/studios/{studio}/setups/{setup}/adaptations", api.computing()::adapt, SIGNED_IN);
     routes.post("/api/studios/{studio}/figures", api.computing()::figuresOfBody, SIGNED_IN);
+    routes.post(
+        "/api/studios/{studio}/setups/{setup}/reading-maps", api.readingMaps()::map, SIGNED_IN);
+    routes.post("/api/studios/{studio}/reading-maps", api.readingMaps()::mapBody, SIGNED_IN);
     routes.post("/api/studios/{studio}/adaptations", api.computing()::adaptBody, SIGNED_IN);
     routes.post("/api/studios/{studio}/candela-tables", api.candelaTables()::read, SIGNED_IN);
     routes.post("/api/studios/{studio}/calibrations", api.calibrations()::calibrate, SIGNED_IN);

@@ -156,6 +156,10 @@ class OpenApiTest {
         described.mustFit("POST " + adaptations, 200, author.post(path + "/adaptations", wish));
       }
       described.mustFit("POST " + adaptations, 422, author.post(path + "/adaptations", "{}"));
+      String map = "POST " + IN_STUDIO + "/setups/{setup}/reading-maps";
+      String wish = "{\"over\":" + ReadingMapsOverRestTest.FLOOR + ",\"each_light\":true}";
+      described.mustFit(map, 200, author.post(path + "/reading-maps", wish));
+      described.mustFit(map, 422, author.post(path + "/reading-maps", "{}"));
     }
     String document = Documents.json(Documents.setup("Described"));
     described.mustFit(
@@ -173,6 +177,15 @@ class OpenApiTest {
         writer.send("POST", tables, BodyPublishers.ofString(CandelaTablesOverRestTest.FILE)));
     described.mustFit(operation, 422, writer.send("POST", tables, BodyPublishers.ofString("")));
     calibrating();
+    mapping(document);
+  }
+
+  private void mapping(String document) {
+    String map = "{\"over\":" + ReadingMapsOverRestTest.FLOOR + ",\"columns\":5,\"rows\":4}";
+    String operation = "POST " + IN_STUDIO + "/reading-maps";
+    String body = "{\"document\":" + document + ",\"map\":" + map + "}";
+    described.mustFit(operation, 200, author.post(STUDIO + "/reading-maps", body));
+    described.mustFit(operation, 422, author.post(STUDIO + "/reading-maps", "{}"));
   }
 
   private void calibrating() {

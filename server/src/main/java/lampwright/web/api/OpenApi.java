@@ -34,6 +34,7 @@ public final class OpenApi {
     List<Form<?>> forms =
         new ArrayList<>(List.of(SetupDocument.FORM, Kit.FORM, Limits.FORM, CalibrationSheet.FORM));
     forms.addAll(ComputingApi.forms());
+    forms.addAll(ReadingMapApi.forms());
     forms.add(SessionApi.credentialsForm());
     forms.add(TokenApi.wishForm());
     description = Json.print(completed(byHand(), Definitions.of(forms)));
