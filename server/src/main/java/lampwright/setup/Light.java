@@ -17,6 +17,7 @@ import lampwright.gear.Gel;
 import lampwright.gear.Head;
 import lampwright.gear.Modifier;
 import lampwright.gear.Output;
+import lampwright.gear.Stand;
 
 /**
  * One source in a setup.
@@ -29,6 +30,7 @@ import lampwright.gear.Output;
  * @param place of its emitting face
  * @param placeKnown set with a tape, or estimated by eye
  * @param aim the point that it is aimed at; absent means its target
+ * @param stand what carries it
  * @param stopsDown how far below full power it stands; absent means unknown
  */
 public record Light(
@@ -45,6 +47,7 @@ public record Light(
     Known placeKnown,
     Optional<Point> aim,
     Target target,
+    Optional<Stand> stand,
     Optional<Stops> stopsDown,
     Optional<MeterReading> reading) {
 
@@ -99,6 +102,8 @@ public record Light(
       optional("aim", SetupForms.point(), Light::aim, "Where it is aimed, if not at its target.");
   private static final Field<Light, Target> TARGET =
       required("target", Target.FORM, Light::target, "What it is for.");
+  private static final Field<Light, Optional<Stand>> STAND =
+      optional("stand", Stand.FORM, Light::stand, "What carries it, with its ballast.");
   private static final Field<Light, Optional<Stops>> STOPS_DOWN =
       optional(
           "stops_down",
@@ -129,6 +134,7 @@ public record Light(
                       values.get(PLACE_KNOWN),
                       values.get(AIM),
                       values.get(TARGET),
+                      values.get(STAND),
                       values.get(STOPS_DOWN),
                       values.get(READING)),
               List.of(
@@ -145,6 +151,7 @@ public record Light(
                   PLACE_KNOWN,
                   AIM,
                   TARGET,
+                  STAND,
                   STOPS_DOWN,
                   READING))
           .checked(LightChecks::check);

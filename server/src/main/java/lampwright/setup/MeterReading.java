@@ -12,6 +12,7 @@ import lampwright.document.ObjectForm;
 import lampwright.engine.Known;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
+import lampwright.engine.exposure.MeterConstant;
 import lampwright.gear.GearForms;
 
 /**
@@ -19,10 +20,28 @@ import lampwright.gear.GearForms;
  *
  * @param printed the full stop that the meter showed
  * @param tenths how many tenths of a stop the meter showed after it
+ * @param receptor what the meter took the light with
  * @param iso the meter's ISO; absent means the shooting exposure's
  */
 public record MeterReading(
-    FNumber printed, int tenths, Optional<Iso> iso, Known known, boolean includesAmbient) {
+    FNumber printed,
+    int tenths,
+    Optional<Iso> iso,
+    Known known,
+    boolean includesAmbient,
+    Receptor receptor) {
+
+  /** What a meter takes light with. */
+  public enum Receptor {
+    FLAT,
+    DOME;
+
+    /** The constant that its readings are made with. */
+    public MeterConstant constant() {
+      return this == FLAT ? MeterConstant.FLAT : MeterConstant.DOME;
+    }
+  }
+
 
   private static final Field<MeterReading, FNumber> F_NUMBER =
       required(
@@ -57,6 +76,14 @@ public record MeterReading(
           Forms.flag(),
           MeterReading::includesAmbient,
           "Whether the meter saw the ambient at the shooting time too; usually not.");
+  private static final Field<MeterReading, Receptor> RECEPTOR =
+      usually(
+          Receptor.FLAT,
+          "receptor",
+          Forms.choice(Receptor.values()),
+          MeterReading::receptor,
+          "What the meter took the light with; usually flat. A dome is read with a constant of its"
+              + " own.");
 
   static final ObjectForm<MeterReading> FORM =
       ObjectForm.of(
@@ -68,8 +95,9 @@ public record MeterReading(
                   values.get(TENTHS),
                   values.get(ISO),
                   values.get(KNOWN),
-                  values.get(WITH_AMBIENT)),
-          List.of(F_NUMBER, TENTHS, ISO, KNOWN, WITH_AMBIENT));
+                  values.get(WITH_AMBIENT),
+                  values.get(RECEPTOR)),
+          List.of(F_NUMBER, TENTHS, ISO, KNOWN, WITH_AMBIENT, RECEPTOR));
 
   /** The exact f-number, tenths included. */
   public FNumber fNumber() {

@@ -12,11 +12,13 @@ import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.engine.unit.Degrees;
+import lampwright.engine.unit.MetresPerSecond;
 
 /**
  * When and where the picture was made.
  *
  * @param time on the place's own clocks
+ * @param wind its mean, as forecasts give it
  * @param utcOffset how far those clocks are ahead of universal time
  */
 public record Occasion(
@@ -24,7 +26,8 @@ public record Occasion(
     Optional<LocalDate> date,
     Optional<LocalTime> time,
     Optional<ZoneOffset> utcOffset,
-    Optional<String> weather) {
+    Optional<String> weather,
+    Optional<MetresPerSecond> wind) {
 
   /**
    * A place on earth.
@@ -95,6 +98,16 @@ public record Occasion(
           "How far the place's clocks are ahead of universal time, such as +01:00; for the sun.");
   private static final Field<Occasion, Optional<String>> WEATHER =
       optional("weather", SetupForms.line(), Occasion::weather, "The weather.");
+  private static final Field<Occasion, Optional<MetresPerSecond>> WIND =
+      optional(
+          "wind_m_per_s",
+          Forms.number("m/s")
+              .atLeast(0)
+              .atMost(60)
+              .maybe(5)
+              .as(MetresPerSecond::new, MetresPerSecond::value),
+          Occasion::wind,
+          "The mean wind in metres a second, as forecasts give it; gusts are reckoned on top.");
 
   static final ObjectForm<Occasion> FORM =
       ObjectForm.of(
@@ -106,6 +119,7 @@ public record Occasion(
                   values.get(DATE),
                   values.get(TIME),
                   values.get(UTC_OFFSET),
-                  values.get(WEATHER)),
-          List.of(PLACE, DATE, TIME, UTC_OFFSET, WEATHER));
+                  values.get(WEATHER),
+                  values.get(WIND)),
+          List.of(PLACE, DATE, TIME, UTC_OFFSET, WEATHER, WIND));
 }

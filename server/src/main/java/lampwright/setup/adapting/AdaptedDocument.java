@@ -170,6 +170,7 @@ final class AdaptedDocument {
         old.placeKnown(),
         old.aim(),
         old.target(),
+        old.stand(),
         Optional.of(down),
         Optional.empty());
   }

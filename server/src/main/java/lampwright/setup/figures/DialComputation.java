@@ -7,7 +7,6 @@ import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
 import lampwright.engine.exposure.ShutterTime;
 import lampwright.engine.light.LightSum;
-import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Body;
@@ -65,12 +64,12 @@ final class DialComputation {
   }
 
   /** A dial behind which flash and ambient are one. */
-  private DialStep both(DialStep.Dial dial, Stops turned, Optional<String> limit) {
+  private DialStep both(DialStep.Dial dial, Stops turned, Optional<DialLimit> limit) {
     double factor = turned.toFactor();
     return step(dial, Optional.empty(), turned, flash * factor, ambient * factor, limit);
   }
 
-  private Optional<String> aperture(Stops turned) {
+  private Optional<DialLimit> aperture(Stops turned) {
     ShootingExposure exposure = setup.exposure();
     FNumber wanted = exposure.fNumber().closedBy(turned.negated());
     return setup
@@ -80,39 +79,40 @@ final class DialComputation {
             lens ->
                 wanted.value() < lens.widest().value() * (1 - ROUNDING)
                     || wanted.value() > lens.smallest().value() * (1 + ROUNDING))
-        .map(lens -> "The lens goes from " + lens.widest() + " to " + lens.smallest() + ".");
+        .map(DialLimit.OfLens::new);
   }
 
-  private Optional<String> iso(Stops turned) {
+  private Optional<DialLimit> iso(Stops turned) {
     Iso iso = setup.exposure().iso();
     double wanted = iso.value() * turned.toFactor();
     return body.filter(
             b ->
                 wanted < b.lowestIso().value() * (1 - ROUNDING)
                     || wanted > b.highestIso().value() * (1 + ROUNDING))
-        .map(b -> "The body goes from " + b.lowestIso() + " to " + b.highestIso() + ".");
+        .map(DialLimit.OfSpeeds::new);
   }
 
-  private Optional<String> density(Stops turned) {
+  private Optional<DialLimit> density(Stops turned) {
     double left = setup.exposure().neutralDensity().value() - turned.value();
     return left < -ROUNDING
-        ? Optional.of("There is no neutral density of a stop to take off.")
+        ? Optional.of(new DialLimit.OfDensity())
         : Optional.empty();
   }
 
   private DialStep time(Stops turned) {
     ShutterTime wanted = setup.exposure().time().plus(turned);
     double changed = 0;
-    Optional<String> limit = Optional.empty();
+    Optional<DialLimit> limit = Optional.empty();
     for (LightFigures figures : lights) {
       double share = share(figures.light().id());
       if (shutter.isPresent()) {
         Light light = figures.light();
-        ShutterEffect effect = shutter.get().effect(light, light.stopsDown(), wanted);
-        Stops more = effect.wholeFrameOrNone().minus(lossOf(figures));
-        changed += share * more.negated().toFactor();
-        if (effect.litShare() < 1 || isOutOfReach(wanted)) {
-          limit = effect.warnings().stream().findFirst();
+        Stops loss = shutter.get().wholeFrameLoss(light, light.stopsDown(), wanted);
+        changed += changed(share, loss, lossOf(figures));
+        if (limit.isEmpty() && shutter.get().isOutOfReach(light, wanted)) {
+          limit =
+              Optional.of(
+                  new DialLimit.OfShutter(shutter.get().effect(light, light.stopsDown(), wanted)));
         }
       } else {
         changed += share;
@@ -122,9 +122,11 @@ final class DialComputation {
         DialStep.Dial.TIME, Optional.empty(), turned, changed, ambient * turned.toFactor(), limit);
   }
 
-  private boolean isOutOfReach(ShutterTime wanted) {
-    return body.filter(b -> b.shutter() == Body.Shutter.LEAF).isPresent()
-        && shutter.filter(s -> s.isFasterThanSync(wanted)).isPresent();
+  /** A share with another loss in the shutter; most often there is none before and after. */
+  private static double changed(double share, Stops loss, Stops before) {
+    return loss.value() == before.value()
+        ? share
+        : share * loss.minus(before).negated().toFactor();
   }
 
   private static Stops lossOf(LightFigures figures) {
@@ -156,12 +158,10 @@ final class DialComputation {
         within
             ? shutter
                 .map(
-                    s ->
-                        s.effect(light, down.map(DialComputation::notAboveFull), time())
-                            .wholeFrameOrNone())
+                    s -> s.wholeFrameLoss(light, down.map(DialComputation::notAboveFull), time()))
                 .orElse(Stops.ZERO)
             : lossOf(figures);
-    double changed = share * turned.minus(loss.minus(lossOf(figures))).toFactor();
+    double changed = changed(share * turned.toFactor(), loss, lossOf(figures));
     return Optional.of(
         step(
             DialStep.Dial.POWER,
@@ -169,7 +169,7 @@ final class DialComputation {
             turned,
             flash - share + changed,
             ambient,
-            within || down.isEmpty() ? Optional.empty() : Optional.of(beyond(light, turned))));
+            within || down.isEmpty() ? Optional.empty() : Optional.of(new DialLimit.OfPower(light, turned))));
   }
 
   private ShutterTime time() {
@@ -180,22 +180,13 @@ final class DialComputation {
     return new Stops(Math.max(0, down.value()));
   }
 
-  private static String beyond(Light light, Stops turned) {
-    Stops down = light.stopsDown().orElse(Stops.ZERO);
-    double left = turned.value() > 0 ? down.value() : light.head().range().value() - down.value();
-    return "The head has "
-        + Bounds.fixed(Math.max(0, left), 1)
-        + " stops left "
-        + (turned.value() > 0 ? "up to full power." : "down to its lowest power.");
-  }
-
   private DialStep step(
       DialStep.Dial dial,
       Optional<LightId> light,
       Stops turned,
       double newFlash,
       double newAmbient,
-      Optional<String> limit) {
+      Optional<DialLimit> limit) {
     return new DialStep(
         dial,
         light,

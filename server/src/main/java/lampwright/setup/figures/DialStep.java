@@ -17,7 +17,7 @@ import lampwright.setup.LightId;
  *     more neutral density, less power; +1 gives more
  * @param before the light at the target
  * @param after the light that would make the same picture without turning the dial
- * @param limit why the gear cannot do it, or only in part; absent where it can
+ * @param beyond why the gear cannot do it, or only in part; absent where it can
  */
 public record DialStep(
     Dial dial,
@@ -25,7 +25,7 @@ public record DialStep(
     Stops turned,
     LightSum before,
     LightSum after,
-    Optional<String> limit) {
+    Optional<DialLimit> beyond) {
 
   /** What is turned. */
   public enum Dial {
@@ -34,6 +34,11 @@ public record DialStep(
     ISO,
     NEUTRAL_DENSITY,
     POWER
+  }
+
+  /** Why the gear cannot do it, in words; absent where it can. */
+  public Optional<String> limit() {
+    return beyond.map(DialLimit::inWords);
   }
 
   /** How the flash changes in the picture; absent where there is none. */

@@ -17,6 +17,9 @@ import lampwright.setup.LightId;
  * @param dials what a stop on each dial changes at the first target; empty where nothing lights one
  * @param optics absent without body or lens
  * @param movements of the subjects whose speed is known
+ * @param paths the light along the ways of the subjects that have marks
+ * @param sun absent indoors and where place, date, time or the clocks' offset is not known
+ * @param winds of the lights whose stands are known; none indoors
  * @param needs what the document would have to say for the absent figures, as JSON Pointers
  * @param leftOut what these figures do not take into account, in words
  */
@@ -30,6 +33,9 @@ public record Figures(
     List<DialStep> dials,
     Optional<OpticsFigures> optics,
     List<MovementFigures> movements,
+    List<PathFigures> paths,
+    Optional<SunFigures> sun,
+    List<WindFigures> winds,
     PowerFigures power,
     ColourFigures colour,
     List<String> needs,
@@ -40,6 +46,8 @@ public record Figures(
     targets = List.copyOf(targets);
     dials = List.copyOf(dials);
     movements = List.copyOf(movements);
+    paths = List.copyOf(paths);
+    winds = List.copyOf(winds);
     needs = List.copyOf(needs);
     leftOut = List.copyOf(leftOut);
   }

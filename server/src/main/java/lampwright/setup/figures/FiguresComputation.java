@@ -9,6 +9,8 @@ import lampwright.engine.exposure.Ambient;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.unit.Stops;
+import lampwright.setup.Light;
+import lampwright.setup.Occasion;
 import lampwright.setup.Role;
 import lampwright.setup.SetupDocument;
 
@@ -17,7 +19,6 @@ public final class FiguresComputation {
 
   private static final List<String> LEFT_OUT =
       List.of(
-          "Fall-off away from a light's axis, and spill of a light onto the other targets.",
           "Light that walls, ground and clothes give back.",
           "A leaf shutter's own efficiency at wide apertures, some tenths of a stop.");
 
@@ -28,9 +29,13 @@ public final class FiguresComputation {
     ExposureSettings settings = setup.exposure().settings();
     LightComputation computation = new LightComputation(setup);
     List<LightFigures> lights = new ArrayList<>();
+    List<ShiningLight> shining = new ArrayList<>();
     Set<String> needs = new LinkedHashSet<>();
     for (int i = 0; i < setup.lights().size(); i++) {
-      LightFigures figures = computation.figures(setup.lights().get(i), "/lights/" + i);
+      Light light = setup.lights().get(i);
+      PlacedLight placed = computation.placed(light);
+      LightFigures figures = computation.figures(light, placed, "/lights/" + i);
+      shining.add(ShiningLight.of(figures, placed));
       lights.add(figures);
       needs.addAll(figures.needs());
     }
@@ -38,10 +43,12 @@ public final class FiguresComputation {
     if (ambient.isEmpty()) {
       needs.add("/ambient");
     }
-    List<TargetFigures> targets = TargetSums.of(setup, lights, ambient);
+    List<TargetFigures> targets = TargetSums.of(setup, shining, ambient);
     Optional<OpticsFigures> optics = OpticsComputation.of(setup, needs);
     List<MovementFigures> movements = MovementComputation.of(setup, optics, lights, targets, needs);
     PowerFigures power = PowerComputation.of(setup, needs);
+    List<WindFigures> winds = WindComputation.of(setup, needs);
+    needs.addAll(sunNeeds(setup));
     ColourFigures.addNeeds(setup, needs);
     return new Figures(
         settings.ev100(),
@@ -53,10 +60,27 @@ public final class FiguresComputation {
         DialComputation.of(setup, lights, targets),
         optics,
         movements,
+        PathComputation.of(setup, shining, ambient, optics),
+        SunComputation.find(setup),
+        winds,
         power,
         ColourFigures.of(setup),
         List.copyOf(needs),
         LEFT_OUT);
+  }
+
+  /** Only a setup under the sky that says something of when or where is asked for the rest. */
+  private static List<String> sunNeeds(SetupDocument setup) {
+    boolean told =
+        setup
+            .occasion()
+            .filter(
+                occasion ->
+                    occasion.date().isPresent()
+                        || occasion.time().isPresent()
+                        || occasion.place().flatMap(Occasion.Place::latitude).isPresent())
+            .isPresent();
+    return told ? SunComputation.needs(setup) : List.of();
   }
 
   private static AmbientFigures ambient(

@@ -32,8 +32,9 @@ final class LevelComputation {
   }
 
   /** From the head's output, its modifier and the distance. */
-  Optional<Level> computed(Light light, LightAtTarget atTarget, Stops down) {
-    LuxSeconds exposure = atTarget.at(down).times((double) light.heads() * light.pops());
+  Optional<Level> computed(Light light, PlacedLight placed, Stops down, boolean longBurst) {
+    LightAtTarget atTarget = placed.atTarget();
+    LuxSeconds exposure = new LuxSeconds(placed.intensityCdS(down) * placed.geometry());
     if (exposure.value() == 0) {
       return Optional.empty();
     }
@@ -42,15 +43,26 @@ final class LevelComputation {
         Level.of(
             exposure,
             Known.COMPUTED,
-            Uncertainty.ofModel(light, metered, atTarget),
+            Uncertainty.ofModel(light, metered, longBurst, atTarget),
             new LevelSteps.ByModel(light.id().text(), atTarget, down, light.heads(), light.pops()),
             settings));
   }
 
-  /** From the light's own reading. */
-  Optional<Level> metered(Light light, MeterReading reading, String pointer, List<String> needs) {
+  /**
+   * From the light's own reading.
+   *
+   * @param flatOverDome what a flat receptor gets of this light over what a dome held the same way
+   *     gets; 1 for a reading by a flat one
+   */
+  Optional<Level> metered(
+      Light light,
+      MeterReading reading,
+      double flatOverDome,
+      String pointer,
+      List<String> needs) {
     Iso iso = reading.iso().orElse(settings.iso());
-    LuxSeconds whole = reading.fNumber().toExposure(iso, MeterConstant.FLAT);
+    MeterConstant constant = reading.receptor().constant();
+    LuxSeconds whole = reading.fNumber().toExposure(iso, constant);
     LuxSeconds taken = LuxSeconds.NONE;
     UncertaintyBudget budget;
     Known ambientKnown = Known.METERED;
@@ -60,6 +72,7 @@ final class LevelComputation {
         needs.add("/ambient");
         return Optional.empty();
       }
+      LuxSeconds ambient = ambientBy(constant);
       if (ambient.value() >= whole.value()) {
         needs.add(pointer + "/reading");
         return Optional.empty();
@@ -73,7 +86,7 @@ final class LevelComputation {
     }
     return Optional.of(
         Level.of(
-            one.times(light.pops()),
+            one.times(light.pops() * flatOverDome),
             reading.known(),
             budget,
             new LevelSteps.ByReading(
@@ -83,7 +96,15 @@ final class LevelComputation {
                 iso,
                 taken,
                 ambientKnown,
-                light.pops()),
+                light.pops(),
+                reading.receptor(),
+                flatOverDome),
             settings));
+  }
+
+  /** The ambient reads alike by either receptor, so it weighs as each one's constant does. */
+  private LuxSeconds ambientBy(MeterConstant constant) {
+    return new LuxSeconds(
+        ambient.value() * (constant.luxSeconds() / MeterConstant.FLAT.luxSeconds()));
   }
 }

@@ -7,10 +7,10 @@ import lampwright.engine.Source;
 import lampwright.engine.Working;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
-import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.light.LightAtTarget;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Stops;
+import lampwright.setup.MeterReading;
 
 /** How a level was found: enough to tell the steps when somebody asks, and no sooner. */
 public sealed interface LevelSteps {
@@ -22,6 +22,8 @@ public sealed interface LevelSteps {
    * A meter said it.
    *
    * @param name of the light
+   * @param receptor what the meter took the light with
+   * @param flatOverDome what a flat receptor gets over what a dome gets; 1 for a flat one
    * @param ambientTaken the ambient that the meter saw too; none where it saw the flash alone
    */
   record ByReading(
@@ -31,7 +33,9 @@ public sealed interface LevelSteps {
       Iso iso,
       LuxSeconds ambientTaken,
       Known ambientKnown,
-      int pops)
+      int pops,
+      MeterReading.Receptor receptor,
+      double flatOverDome)
       implements LevelSteps {
 
     @Override
@@ -39,7 +43,7 @@ public sealed interface LevelSteps {
       List<Working> parts = new ArrayList<>();
       parts.add(Working.given("reading", reading.value(), "f-number", known));
       parts.add(Working.given("ISO", iso.value(), ""));
-      parts.add(Working.given("meter constant", MeterConstant.FLAT.luxSeconds(), "lx·s"));
+      parts.add(Working.given("meter constant", receptor.constant().luxSeconds(), "lx·s"));
       String formula = "C · N² / S";
       if (ambientTaken.value() > 0) {
         formula += " − E · t";
@@ -48,6 +52,11 @@ public sealed interface LevelSteps {
       if (pops > 1) {
         formula = "n · (" + formula + ")";
         parts.add(Working.given("pops", pops, ""));
+      }
+      if (receptor == MeterReading.Receptor.DOME) {
+        formula = "(" + formula + ") · G_flat / G_dome";
+        parts.add(
+            Working.given("flat over dome at this angle", flatOverDome, "", Known.COMPUTED));
       }
       return new Working(
           "exposure by the " + name, exposure.value(), "lx·s", formula, Source.ISO_2720, parts);

@@ -21,6 +21,7 @@ import lampwright.gear.Head;
 import lampwright.gear.Modifier;
 import lampwright.gear.Output;
 import lampwright.setup.Light;
+import lampwright.setup.MeterReading;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Target;
 
@@ -82,7 +83,7 @@ public final class LightComputation {
     };
   }
 
-  private static UnitVector surfaceNormal(Target target) {
+  static UnitVector surfaceNormal(Target target) {
     double radians = target.surfaceFacing().orElse(new Degrees(0)).value() * (StrictMath.PI / 180);
     return UnitVector.of(StrictMath.sin(radians), -StrictMath.cos(radians), 0);
   }
@@ -97,14 +98,18 @@ public final class LightComputation {
   }
 
   /** The figures of one light, without its level against the key. */
-  LightFigures figures(Light light, String pointer) {
-    LightAtTarget atTarget =
-        atTarget(setup, light, light.head(), light.modifierOrStandard(), light.output());
+  LightFigures figures(Light light, PlacedLight placed, String pointer) {
+    LightAtTarget atTarget = placed.atTarget();
+    Optional<ShutterEffect> effect =
+        shutter.map(s -> s.effect(light, light.stopsDown(), settings.time()));
+    boolean longBurst = effect.filter(ShutterEffect::longBurst).isPresent();
     List<String> needs = new ArrayList<>();
     Optional<Level> metered =
-        light.reading().flatMap(reading -> levels.metered(light, reading, pointer, needs));
+        light
+            .reading()
+            .flatMap(reading -> metered(light, reading, placed, pointer, needs));
     Optional<Level> computed =
-        light.stopsDown().flatMap(down -> levels.computed(light, atTarget, down));
+        light.stopsDown().flatMap(down -> levels.computed(light, placed, down, longBurst));
     if (light.stopsDown().isEmpty()) {
       needs.add(pointer + "/stops_down");
     }
@@ -124,9 +129,37 @@ public final class LightComputation {
         level,
         difference(computed, metered),
         Optional.empty(),
-        shutter.map(s -> s.effect(light, light.stopsDown(), settings.time())),
+        effect,
         light.stopsDown().map(down -> energy(light, down)),
         needs);
+  }
+
+  /** A light as it stands in the setup, prepared for many points. */
+  PlacedLight placed(Light light) {
+    return new PlacedLight(
+        light, atTarget(setup, light, light.head(), light.modifierOrStandard(), light.output()));
+  }
+
+  /** A dome's reading counts as what a flat receptor held the same way would get. */
+  private Optional<Level> metered(
+      Light light, MeterReading reading, PlacedLight placed, String pointer, List<String> needs) {
+    if (reading.receptor() == MeterReading.Receptor.FLAT) {
+      return levels.metered(light, reading, 1, pointer, needs);
+    }
+    Receptor.Dome dome =
+        new Receptor.Dome(
+            switch (placed.atTarget().receptor()) {
+              case Receptor.TowardSource _ ->
+                  UnitVector.between(light.target().at(), light.place());
+              case Receptor.Flat flat -> flat.normal();
+              case Receptor.Dome already -> already.axis();
+            });
+    double byDome = placed.geometry(dome);
+    if (byDome == 0 || placed.geometry() == 0) {
+      needs.add(pointer + "/target/held");
+      return Optional.empty();
+    }
+    return levels.metered(light, reading, placed.geometry() / byDome, pointer, needs);
   }
 
   private Direction direction(Light light) {

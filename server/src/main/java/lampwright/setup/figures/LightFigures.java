@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import lampwright.engine.light.Direction;
 import lampwright.engine.light.LightAtTarget;
+import lampwright.engine.light.Point;
+import lampwright.engine.light.Receptor;
+import lampwright.engine.light.UnitVector;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Metres;
@@ -41,10 +44,48 @@ public record LightFigures(
     Optional<WattSeconds> energy,
     List<String> needs) {
 
+  /** A person's width where none is known: a judgement. */
+  public static final Metres USUAL_WIDTH = new Metres(0.5);
+
+  /** How far behind an edge a penumbra is told: from a nose to a cheek and back, a judgement. */
+  public static final Metres USUAL_GAP = new Metres(0.1);
+
   /** What of its level reaches the sensor's whole frame: the level less the shutter's part. */
   public Optional<LuxSeconds> inPicture() {
     return level.map(
         l -> l.exposure().minus(shutter.map(ShutterEffect::wholeFrameOrNone).orElse(Stops.ZERO)));
+  }
+
+  /**
+   * How wide the edge of a shadow is that falls so far behind what throws it, {@code D g / d} with
+   * the face's apparent size D (source derived).
+   *
+   * @param gap from the edge at the target to the surface behind it
+   */
+  public Metres penumbra(Metres gap) {
+    double half = angularSize.value() / 2 * (StrictMath.PI / 180);
+    return new Metres(2 * gap.value() * StrictMath.sin(half) / StrictMath.cos(half));
+  }
+
+  /**
+   * How much less light the far side of a subject gets than the near side, each pointed at the
+   * light, over a width that lies level across the target; absent where the light is straight above
+   * or below, nearer than the width, or does not get there.
+   */
+  public Optional<Stops> fallOffAcross(Metres width) {
+    Point at = atTarget.at();
+    Point from = atTarget.pose().place();
+    double dx = from.x() - at.x();
+    double dy = from.y() - at.y();
+    double level = Math.sqrt(dx * dx + dy * dy);
+    if (level < width.value()) {
+      return Optional.empty();
+    }
+    UnitVector toLight = UnitVector.of(dx, dy, 0);
+    LightAtTarget pointed = atTarget.withReceptor(new Receptor.TowardSource());
+    double near = pointed.withPoint(at.moved(toLight, width.value() / 2)).geometry();
+    double far = pointed.withPoint(at.moved(toLight, -width.value() / 2)).geometry();
+    return near > 0 && far > 0 ? Optional.of(Stops.ofRatio(near / far)) : Optional.empty();
   }
 
   LightFigures withFromKey(Optional<Stops> stops) {

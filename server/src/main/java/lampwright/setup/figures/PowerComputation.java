@@ -58,6 +58,8 @@ final class PowerComputation {
         allEnergies ? Optional.of(new WattSeconds(energy)) : Optional.empty(),
         pace,
         charge,
+        MainsComputation.mains(setup),
+        MainsComputation.heat(setup, pace),
         wish(setup.plan(), pace, charge));
   }
 

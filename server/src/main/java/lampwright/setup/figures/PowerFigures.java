@@ -19,6 +19,8 @@ import lampwright.setup.LightId;
  * @param energyPerFrame of all heads; absent where a light's power is not known
  * @param pace the slowest light's; absent where a light's time to recycle is not known
  * @param charge the first battery to be empty; absent without batteries, or where one is not known
+ * @param mains what the heads on the mains draw; absent without any, or where one is not known
+ * @param heat of the head that gets hottest; absent where no pace is known
  * @param wish how the plan fares; absent without a plan
  */
 public record PowerFigures(
@@ -26,6 +28,8 @@ public record PowerFigures(
     Optional<WattSeconds> energyPerFrame,
     Optional<Pace> pace,
     Optional<Charge> charge,
+    Optional<MainsFigures> mains,
+    Optional<HeatFigures> heat,
     Optional<Wish> wish) {
 
   /**
@@ -117,6 +121,8 @@ public record PowerFigures(
                     "n · 2^s / pops",
                     Source.TRADE_PRACTICE,
                     parts(empty.first(), "flashes to a charge at full power", ""))));
+    mains.ifPresent(m -> workings.addAll(m.workings()));
+    heat.ifPresent(h -> workings.add(h.load().averageWorking()));
     return workings;
   }
 

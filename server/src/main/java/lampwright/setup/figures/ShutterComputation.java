@@ -1,13 +1,11 @@
 package lampwright.setup.figures;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lampwright.engine.Known;
 import lampwright.engine.exposure.ShutterTime;
 import lampwright.engine.power.FlashPulse;
 import lampwright.engine.power.ShutterLoss;
-import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Body;
@@ -23,8 +21,8 @@ final class ShutterComputation {
   /** A shorter window lets nothing through that anybody could see, in seconds. */
   private static final double NO_WINDOW_S = 1e-8;
 
-  /** Less than this at an edge is not worth a warning: a tenth of a stop. */
-  private static final double SEEN = 0.1;
+  private static final Optional<Stops> NO_LOSS = Optional.of(Stops.ZERO);
+  private static final Optional<Stops> NOT_KNOWN = Optional.empty();
 
   private final Body body;
 
@@ -34,7 +32,11 @@ final class ShutterComputation {
 
   /** Asks whether a time is shorter than the body's sync time. */
   boolean isFasterThanSync(ShutterTime time) {
-    return time.seconds() < body.sync().seconds() * (1 - ROUNDING);
+    return isFaster(time, body.sync());
+  }
+
+  static boolean isFaster(ShutterTime time, ShutterTime sync) {
+    return time.seconds() < sync.seconds() * (1 - ROUNDING);
   }
 
   /** How a head's flash dies away; absent where its duration is not known. */
@@ -57,6 +59,8 @@ final class ShutterComputation {
   private ShutterEffect.Inputs inputs(Light light, Optional<Stops> down, ShutterTime time) {
     boolean leaf = body.shutter() == Body.Shutter.LEAF;
     return new ShutterEffect.Inputs(
+        leaf,
+        body.sync(),
         time,
         leaf
             ? Optional.empty()
@@ -70,23 +74,12 @@ final class ShutterComputation {
     Optional<Stops> loss =
         pulse(light.head())
             .flatMap(pulse -> down.map(d -> ShutterLoss.leaf(pulse, d, time.toSeconds())));
-    List<String> warnings = new ArrayList<>(1);
-    if (isFasterThanSync(time)) {
-      warnings.add("The shutter's shortest time is " + body.sync() + ".");
-    }
-    if (loss.isPresent() && loss.get().value() > SEEN) {
-      warnings.add(
-          "The leaf shutter closes before the flash is over and takes "
-              + stops(loss.get())
-              + " from the whole frame; a meter at the target does not see it.");
-    }
     return new ShutterEffect(
         false,
         loss,
         loss.map(whole -> Stops.ZERO),
         1,
         Known.COMPUTED,
-        warnings,
         inputs(light, down, time));
   }
 
@@ -98,80 +91,39 @@ final class ShutterComputation {
     if (faster && burst.isPresent()) {
       Stops loss = ShutterLoss.longBurst(time.toSeconds(), travel, burst.get());
       return new ShutterEffect(
-          true,
-          Optional.of(loss),
-          Optional.of(Stops.ZERO),
-          1,
-          known,
-          List.of(
-              "Long burst, because the time is shorter than sync ("
-                  + body.sync()
-                  + "): it takes "
-                  + stops(loss)
-                  + ", and movement blurs with the shutter."),
-          inputs(light, down, time));
+          true, Optional.of(loss), NO_LOSS, 1, known, inputs(light, down, time));
     }
     if (body.curtainTravel().isEmpty() && !faster) {
       return new ShutterEffect(
-          false,
-          Optional.of(Stops.ZERO),
-          Optional.empty(),
-          1,
-          Known.COMPUTED,
-          List.of(),
-          inputs(light, down, time));
+          false, NO_LOSS, Optional.empty(), 1, Known.COMPUTED, inputs(light, down, time));
     }
     double window = time.seconds() - travel.value();
     if (window < NO_WINDOW_S) {
       double share = ShutterLoss.litShare(time.toSeconds(), travel);
       return new ShutterEffect(
-          false,
-          Optional.of(Stops.ZERO),
-          Optional.empty(),
-          share,
-          known,
-          List.of(
-              "The flash lights only "
-                  + Bounds.rounded(share * 100, 0)
-                  + " % of the frame: "
-                  + time
-                  + " is shorter than sync ("
-                  + body.sync()
-                  + ") and the head has no long burst."),
-          inputs(light, down, time));
+          false, NO_LOSS, Optional.empty(), share, known, inputs(light, down, time));
     }
     Optional<Stops> edge =
         pulse(light.head())
             .flatMap(
                 pulse ->
                     down.flatMap(d -> ShutterLoss.syncEdge(pulse, d, time.toSeconds(), travel)));
-    return new ShutterEffect(
-        false,
-        Optional.of(Stops.ZERO),
-        edge,
-        1,
-        known,
-        edgeWarnings(edge, faster),
-        inputs(light, down, time));
+    return new ShutterEffect(false, NO_LOSS, edge, 1, known, inputs(light, down, time));
   }
 
-  private List<String> edgeWarnings(Optional<Stops> edge, boolean faster) {
-    List<String> warnings = new ArrayList<>(2);
-    if (faster) {
-      warnings.add("The time is shorter than sync (" + body.sync() + ").");
+  /** What the whole frame loses, none where that is not known; no more than that is computed. */
+  Stops wholeFrameLoss(Light light, Optional<Stops> down, ShutterTime time) {
+    if (body.shutter() == Body.Shutter.LEAF
+        || (isFasterThanSync(time) && light.head().longBurstEfficiency().isPresent())) {
+      return effect(light, down, time).wholeFrameOrNone();
     }
-    if (edge.isPresent() && edge.get().value() > SEEN) {
-      warnings.add(
-          "The edge of the frame that is exposed first loses "
-              + stops(edge.get())
-              + " of this flash, because it lasts longer than the whole frame is open. Maybe a"
-              + " longer time, or less power?");
-    }
-    return warnings;
+    return Stops.ZERO;
   }
 
-  private static String stops(Stops loss) {
-    return Bounds.fixed(loss.value(), 1) + " stops";
+  /** Asks whether the body or the head cannot do a time: part of the frame stays dark. */
+  boolean isOutOfReach(Light light, ShutterTime time) {
+    return isFasterThanSync(time)
+        && (body.shutter() == Body.Shutter.LEAF || effect(light, NOT_KNOWN, time).litShare() < 1);
   }
 
   /** What a light or the body would have to say for all of its effect. */

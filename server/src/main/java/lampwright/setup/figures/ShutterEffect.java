@@ -7,6 +7,7 @@ import lampwright.engine.Known;
 import lampwright.engine.Source;
 import lampwright.engine.Working;
 import lampwright.engine.exposure.ShutterTime;
+import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
 
@@ -20,7 +21,6 @@ import lampwright.engine.unit.Stops;
  *     where it is not known
  * @param litShare the share of the frame that gets the flash at all, 0 to 1
  * @param known estimated where the curtain's travel was taken as long as the sync time
- * @param warnings in words
  * @param inputs what the losses were computed from
  */
 public record ShutterEffect(
@@ -29,12 +29,16 @@ public record ShutterEffect(
     Optional<Stops> worstEdge,
     double litShare,
     Known known,
-    List<String> warnings,
     Inputs inputs) {
+
+  /** Less than this at an edge is not worth a warning: a tenth of a stop. */
+  private static final double SEEN = 0.1;
 
   /**
    * What the losses were computed from.
    *
+   * @param leaf whether the shutter sits in the lens
+   * @param sync the shortest time with the whole frame open
    * @param open how long the shutter is open
    * @param travel of the curtain, where there is one
    * @param halfTime t0.5 of the flash at full power
@@ -42,14 +46,74 @@ public record ShutterEffect(
    * @param efficiency of the head's long burst
    */
   public record Inputs(
+      boolean leaf,
+      ShutterTime sync,
       ShutterTime open,
       Optional<Seconds> travel,
       Optional<Seconds> halfTime,
       Optional<Stops> down,
-      Optional<Double> efficiency) {}
+      Optional<Double> efficiency) {
 
-  public ShutterEffect {
-    warnings = List.copyOf(warnings);
+    /** Asks whether the time is shorter than sync. */
+    boolean isFasterThanSync() {
+      return ShutterComputation.isFaster(open, sync);
+    }
+  }
+
+  /** What to mind, in words. */
+  public List<String> warnings() {
+    List<String> warnings = new ArrayList<>(2);
+    if (longBurst) {
+      warnings.add(
+          "Long burst, because the time is shorter than sync ("
+              + inputs.sync()
+              + "): it takes "
+              + stops(wholeFrameOrNone())
+              + ", and movement blurs with the shutter.");
+    } else if (inputs.leaf()) {
+      addLeafWarnings(warnings);
+    } else if (litShare < 1) {
+      warnings.add(
+          "The flash lights only "
+              + Bounds.rounded(litShare * 100, 0)
+              + " % of the frame: "
+              + inputs.open()
+              + " is shorter than sync ("
+              + inputs.sync()
+              + ") and the head has no long burst.");
+    } else {
+      addEdgeWarnings(warnings);
+    }
+    return warnings;
+  }
+
+  private void addLeafWarnings(List<String> warnings) {
+    if (inputs.isFasterThanSync()) {
+      warnings.add("The shutter's shortest time is " + inputs.sync() + ".");
+    }
+    if (wholeFrameOrNone().value() > SEEN) {
+      warnings.add(
+          "The leaf shutter closes before the flash is over and takes "
+              + stops(wholeFrameOrNone())
+              + " from the whole frame; a meter at the target does not see it.");
+    }
+  }
+
+  private void addEdgeWarnings(List<String> warnings) {
+    if (inputs.isFasterThanSync()) {
+      warnings.add("The time is shorter than sync (" + inputs.sync() + ").");
+    }
+    if (worstEdge.isPresent() && worstEdge.get().value() > SEEN) {
+      warnings.add(
+          "The edge of the frame that is exposed first loses "
+              + stops(worstEdge.get())
+              + " of this flash, because it lasts longer than the whole frame is open. Maybe a"
+              + " longer time, or less power?");
+    }
+  }
+
+  private static String stops(Stops loss) {
+    return Bounds.fixed(loss.value(), 1) + " stops";
   }
 
   /** What the whole frame loses, none where that is not known. */

@@ -42,6 +42,11 @@ final class SubjectWay {
         : marks.get(hit).at().distanceTo(marks.get(neighbour).at()).value();
   }
 
+  /** Which mark it is. */
+  int hit() {
+    return hit;
+  }
+
   Point hitMark() {
     return marks.get(hit).at();
   }

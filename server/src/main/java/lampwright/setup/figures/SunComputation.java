@@ -74,7 +74,7 @@ public final class SunComputation {
                                 .map(longitude -> PlaceOnEarth.of(latitude, longitude))));
   }
 
-  private static boolean isIndoors(SetupDocument setup) {
+  static boolean isIndoors(SetupDocument setup) {
     return setup.occasion().flatMap(Occasion::place).flatMap(Occasion.Place::indoors).orElse(false);
   }
 

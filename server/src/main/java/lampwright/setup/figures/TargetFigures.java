@@ -23,6 +23,8 @@ import lampwright.setup.Target;
  * @param offset in stops from the shooting exposure
  * @param ratio key and fill together against fill, where the target has both
  * @param flashOverAmbient absent where one of them is missing
+ * @param sums the same light as differently held meters take it
+ * @param spill everything that reaches the target, also what is for another
  * @param uncertainty one standard deviation, from those of the parts by their shares
  */
 public record TargetFigures(
@@ -33,6 +35,8 @@ public record TargetFigures(
     Stops offset,
     Optional<LightingRatio> ratio,
     Optional<Stops> flashOverAmbient,
+    SpillFigures.Sums sums,
+    SpillFigures spill,
     Stops uncertainty) {
 
   /**

@@ -8,6 +8,7 @@ import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.light.LightSum;
 import lampwright.engine.light.LightingRatio;
+import lampwright.engine.light.Point;
 import lampwright.engine.light.UnitVector;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Stops;
@@ -16,9 +17,9 @@ import lampwright.setup.SetupDocument;
 import lampwright.setup.Target;
 
 /**
- * Adds up the lights that are for the same target. At a subject the sum is what a flat meter gets
- * that is held toward the camera: each light counts with the cosine of its direction, a light from
- * behind not at all. On a surface it is what falls on the surface.
+ * Adds up the lights that are for the same target, and all that reach it. At a subject the sum is
+ * what a flat meter gets that is held toward the camera: each light counts as its face stands over
+ * the receptor's horizon, a light from behind not at all. On a surface it is what falls on it.
  */
 final class TargetSums {
 
@@ -26,29 +27,39 @@ final class TargetSums {
   private static final double SAME_PLACE_M = 0.05;
 
   private final SetupDocument setup;
+  private final List<ShiningLight> lights;
+  private final Optional<ShiningLight> key;
   private final ExposureSettings settings;
   private final Optional<AmbientFigures> ambient;
 
-  private TargetSums(SetupDocument setup, Optional<AmbientFigures> ambient) {
+  private TargetSums(
+      SetupDocument setup, List<ShiningLight> lights, Optional<AmbientFigures> ambient) {
     this.setup = setup;
+    this.lights = lights;
+    this.key =
+        lights.stream()
+            .filter(light -> light.figures().light().role() == Role.KEY && light.isKnown())
+            .findFirst();
     this.settings = setup.exposure().settings();
     this.ambient = ambient;
   }
 
   static List<TargetFigures> of(
-      SetupDocument setup, List<LightFigures> lights, Optional<AmbientFigures> ambient) {
-    TargetSums sums = new TargetSums(setup, ambient);
+      SetupDocument setup, List<ShiningLight> lights, Optional<AmbientFigures> ambient) {
+    TargetSums sums = new TargetSums(setup, lights, ambient);
     List<TargetFigures> all = new ArrayList<>();
-    List<LightFigures> left = new ArrayList<>(lights);
-    while (!left.isEmpty()) {
-      Target target = left.getFirst().light().target();
-      List<LightFigures> here = new ArrayList<>();
-      List<LightFigures> others = new ArrayList<>();
-      for (LightFigures figures : left) {
-        (isSame(target, figures.light().target()) ? here : others).add(figures);
+    boolean[] done = new boolean[lights.size()];
+    for (int i = 0; i < lights.size(); i++) {
+      if (done[i]) {
+        continue;
       }
-      left = others;
-      sums.sum(target, here).ifPresent(all::add);
+      Target target = lights.get(i).figures().light().target();
+      boolean[] own = new boolean[lights.size()];
+      for (int j = i; j < lights.size(); j++) {
+        own[j] = !done[j] && isSame(target, lights.get(j).figures().light().target());
+        done[j] |= own[j];
+      }
+      sums.sum(target, own).ifPresent(all::add);
     }
     return all;
   }
@@ -59,24 +70,56 @@ final class TargetSums {
     return bothOnSurface && one.at().distanceTo(other.at()).value() < SAME_PLACE_M;
   }
 
-  private Optional<TargetFigures> sum(Target target, List<LightFigures> lights) {
-    List<TargetFigures.Share> shares = new ArrayList<>(lights.size());
-    double flash = 0;
-    double key = 0;
+  private Optional<TargetFigures> sum(Target target, boolean[] own) {
+    Point at = target.at();
+    boolean onSurface = target.held() == Target.Held.ON_SURFACE;
+    UnitVector normal =
+        onSurface
+            ? LightComputation.surfaceNormal(target)
+            : LightComputation.towardCamera(setup, at);
+    Optional<UnitVector> towardKey =
+        onSurface
+            ? Optional.empty()
+            : key.map(light -> light.figures().light().place())
+                .filter(place -> place.distanceTo(at).value() > SAME_PLACE_M)
+                .map(place -> UnitVector.between(at, place));
+    Adding ofOwn = new Adding();
+    Adding ofAll = new Adding();
+    List<TargetFigures.Share> shares = new ArrayList<>();
+    List<SpillFigures.Reach> reaches = new ArrayList<>(lights.size());
+    double keyLight = 0;
     double fill = 0;
     double variance = 0;
-    for (LightFigures figures : lights) {
-      double exposure = share(figures);
+    for (int i = 0; i < own.length; i++) {
+      ShiningLight light = lights.get(i);
+      LightFigures figures = light.figures();
+      boolean isOwn = own[i];
+      if (!light.isKnown() && !isOwn) {
+        continue;
+      }
+      double exposure = light.flat(at, normal);
+      double byKey = towardKey.isPresent() ? light.flat(at, towardKey.get()) : 0;
+      double byDome = onSurface ? 0 : light.dome(at, normal);
+      ofAll.add(exposure, byKey, byDome);
+      LuxSeconds here = exposure == 0 ? LuxSeconds.NONE : new LuxSeconds(exposure);
       Known known = figures.level().map(Level::known).orElse(Known.COMPUTED);
-      shares.add(new TargetFigures.Share(figures.light().id(), new LuxSeconds(exposure), known));
-      flash += exposure;
-      key += figures.light().role() == Role.KEY ? exposure : 0;
-      fill += figures.light().role() == Role.FILL ? exposure : 0;
-      double deviation = figures.level().map(l -> l.uncertainty().value()).orElse(0.0) * exposure;
-      variance += deviation * deviation;
+      if (light.isKnown()) {
+        reaches.add(
+            new SpillFigures.Reach(
+                figures.light().id(), isOwn, here, isOwn ? known : Known.COMPUTED));
+      }
+      if (isOwn) {
+        ofOwn.add(exposure, byKey, byDome);
+        shares.add(new TargetFigures.Share(figures.light().id(), here, known));
+        keyLight += figures.light().role() == Role.KEY ? exposure : 0;
+        fill += figures.light().role() == Role.FILL ? exposure : 0;
+        double deviation = figures.level().map(l -> l.uncertainty().value()).orElse(0.0) * exposure;
+        variance += deviation * deviation;
+      }
     }
     LuxSeconds ambientExposure = ambient.map(AmbientFigures::exposure).orElse(LuxSeconds.NONE);
-    LightSum sum = new LightSum(new LuxSeconds(flash), ambientExposure);
+    SpillFigures.Sums sums = ofOwn.sums(ambientExposure, towardKey.isPresent(), !onSurface);
+    LightSum sum = sums.towardCamera();
     double total = sum.total().value();
     if (total == 0) {
       return Optional.empty();
@@ -91,27 +134,46 @@ final class TargetSums {
             sum,
             sum.reading(settings, MeterConstant.FLAT),
             sum.offset(settings, MeterConstant.FLAT),
-            key > 0 && fill > 0
-                ? Optional.of(LightingRatio.of(new LuxSeconds(key), new LuxSeconds(fill)))
+            keyLight > 0 && fill > 0
+                ? Optional.of(LightingRatio.of(new LuxSeconds(keyLight), new LuxSeconds(fill)))
                 : Optional.empty(),
-            flash > 0 && ambientExposure.value() > 0
+            sum.flash().value() > 0 && ambientExposure.value() > 0
                 ? Optional.of(sum.flashOverAmbient())
                 : Optional.empty(),
+            sums,
+            new SpillFigures(
+                reaches, ofAll.sums(ambientExposure, towardKey.isPresent(), !onSurface)),
             new Stops(Math.sqrt(variance) / total)));
   }
 
-  /** What a light adds to the sum: its part in the picture, turned from how it was metered. */
-  private double share(LightFigures figures) {
-    Optional<LuxSeconds> inPicture = figures.inPicture();
-    if (inPicture.isEmpty()) {
-      return 0;
+  /** Light as the three ways of holding a meter add it, in lux seconds. */
+  private final class Adding {
+
+    private double towardCamera;
+    private double towardKey;
+    private double byDome;
+
+    void add(double toCamera, double toKey, double dome) {
+      towardCamera += toCamera;
+      towardKey += toKey;
+      byDome += dome;
     }
-    Target target = figures.light().target();
-    if (target.held() != Target.Held.TOWARD_LIGHT) {
-      return inPicture.get().value();
+
+    /** The ambient reads alike by either receptor, so it weighs as each one's constant does. */
+    SpillFigures.Sums sums(LuxSeconds ambientExposure, boolean withKey, boolean withDome) {
+      return new SpillFigures.Sums(
+          new LightSum(new LuxSeconds(towardCamera), ambientExposure),
+          withKey
+              ? Optional.of(new LightSum(new LuxSeconds(towardKey), ambientExposure))
+              : Optional.empty(),
+          withDome
+              ? Optional.of(
+                  new LightSum(
+                      new LuxSeconds(byDome),
+                      ambientExposure.times(
+                          MeterConstant.DOME.luxSeconds() / MeterConstant.FLAT.luxSeconds())))
+              : Optional.empty(),
+          settings);
     }
-    UnitVector toLight = UnitVector.between(target.at(), figures.light().place());
-    return inPicture.get().value()
-        * toLight.receivedBy(LightComputation.towardCamera(setup, target.at()));
   }
 }

@@ -22,6 +22,8 @@ final class Uncertainty {
   private static final double ESTIMATE = 0.5;
   private static final double DIAL = 0.2;
   private static final double MAKERS_GUIDE_NUMBER = 0.5;
+  private static final double MODELLED_LOSS = 1;
+  private static final double LONG_BURST = 0.5;
   private static final double MODEL = 0.3;
   private static final double MODEL_INSIDE_ONE_DIAGONAL = 0.5;
   private static final double BY_TAPE = 0.02;
@@ -74,9 +76,11 @@ final class Uncertainty {
    * Of a level computed from a head's output, its modifier and the distance.
    *
    * @param metered whether a meter found the output, which is surer than a maker's word
+   * @param longBurst whether the head fires its long burst, whose efficiency is a rough word
    */
-  static UncertaintyBudget ofModel(Light light, boolean metered, LightAtTarget atTarget) {
-    List<Part> parts = new ArrayList<>(5);
+  static UncertaintyBudget ofModel(
+      Light light, boolean metered, boolean longBurst, LightAtTarget atTarget) {
+    List<Part> parts = new ArrayList<>(7);
     parts.add(
         metered
             ? new Part("meter", new Stops(METER), Known.METERED)
@@ -90,6 +94,12 @@ final class Uncertainty {
             close ? "model, inside one diagonal" : "model",
             new Stops(close ? MODEL_INSIDE_ONE_DIAGONAL : MODEL),
             Known.COMPUTED));
+    if (light.output().isEmpty() && light.modifierOrStandard().isLossModelled()) {
+      parts.add(new Part("modelled loss", new Stops(MODELLED_LOSS), Known.COMPUTED));
+    }
+    if (longBurst) {
+      parts.add(new Part("long burst", new Stops(LONG_BURST), Known.ESTIMATED));
+    }
     double cosine = atTarget.cosine();
     if (cosine > 0 && cosine < 1) {
       parts.add(new Part("angle of the receiver", angle(cosine), Known.ESTIMATED));
