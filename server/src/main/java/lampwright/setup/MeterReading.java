@@ -42,7 +42,6 @@ public record MeterReading(
     }
   }
 
-
   private static final Field<MeterReading, FNumber> F_NUMBER =
       required(
           "f_number",

@@ -24,7 +24,6 @@ public record Plan(Optional<Seconds> betweenFrames, Optional<Integer> frames, Ma
   /** A supply as it is where nothing is said: its voltage, and what plain chargers make of it. */
   public static final Mains USUAL_MAINS = new Mains(new Volts(230), 0.65);
 
-
   private static final Field<Plan, Optional<Seconds>> BETWEEN =
       optional(
           "seconds_between_frames",

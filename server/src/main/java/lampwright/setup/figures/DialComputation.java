@@ -94,9 +94,7 @@ final class DialComputation {
 
   private Optional<DialLimit> density(Stops turned) {
     double left = setup.exposure().neutralDensity().value() - turned.value();
-    return left < -ROUNDING
-        ? Optional.of(new DialLimit.OfDensity())
-        : Optional.empty();
+    return left < -ROUNDING ? Optional.of(new DialLimit.OfDensity()) : Optional.empty();
   }
 
   private DialStep time(Stops turned) {
@@ -124,9 +122,7 @@ final class DialComputation {
 
   /** A share with another loss in the shutter; most often there is none before and after. */
   private static double changed(double share, Stops loss, Stops before) {
-    return loss.value() == before.value()
-        ? share
-        : share * loss.minus(before).negated().toFactor();
+    return loss.value() == before.value() ? share : share * loss.minus(before).negated().toFactor();
   }
 
   private static Stops lossOf(LightFigures figures) {
@@ -157,8 +153,7 @@ final class DialComputation {
     Stops loss =
         within
             ? shutter
-                .map(
-                    s -> s.wholeFrameLoss(light, down.map(DialComputation::notAboveFull), time()))
+                .map(s -> s.wholeFrameLoss(light, down.map(DialComputation::notAboveFull), time()))
                 .orElse(Stops.ZERO)
             : lossOf(figures);
     double changed = changed(share * turned.toFactor(), loss, lossOf(figures));
@@ -169,7 +164,9 @@ final class DialComputation {
             turned,
             flash - share + changed,
             ambient,
-            within || down.isEmpty() ? Optional.empty() : Optional.of(new DialLimit.OfPower(light, turned))));
+            within || down.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new DialLimit.OfPower(light, turned))));
   }
 
   private ShutterTime time() {

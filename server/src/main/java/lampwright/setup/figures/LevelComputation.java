@@ -55,11 +55,7 @@ final class LevelComputation {
    *     gets; 1 for a reading by a flat one
    */
   Optional<Level> metered(
-      Light light,
-      MeterReading reading,
-      double flatOverDome,
-      String pointer,
-      List<String> needs) {
+      Light light, MeterReading reading, double flatOverDome, String pointer, List<String> needs) {
     Iso iso = reading.iso().orElse(settings.iso());
     MeterConstant constant = reading.receptor().constant();
     LuxSeconds whole = reading.fNumber().toExposure(iso, constant);

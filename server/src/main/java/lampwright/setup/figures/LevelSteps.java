@@ -55,8 +55,7 @@ public sealed interface LevelSteps {
       }
       if (receptor == MeterReading.Receptor.DOME) {
         formula = "(" + formula + ") · G_flat / G_dome";
-        parts.add(
-            Working.given("flat over dome at this angle", flatOverDome, "", Known.COMPUTED));
+        parts.add(Working.given("flat over dome at this angle", flatOverDome, "", Known.COMPUTED));
       }
       return new Working(
           "exposure by the " + name, exposure.value(), "lx·s", formula, Source.ISO_2720, parts);

@@ -105,9 +105,7 @@ public final class LightComputation {
     boolean longBurst = effect.filter(ShutterEffect::longBurst).isPresent();
     List<String> needs = new ArrayList<>();
     Optional<Level> metered =
-        light
-            .reading()
-            .flatMap(reading -> metered(light, reading, placed, pointer, needs));
+        light.reading().flatMap(reading -> metered(light, reading, placed, pointer, needs));
     Optional<Level> computed =
         light.stopsDown().flatMap(down -> levels.computed(light, placed, down, longBurst));
     if (light.stopsDown().isEmpty()) {

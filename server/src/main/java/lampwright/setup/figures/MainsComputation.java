@@ -86,8 +86,7 @@ final class MainsComputation {
       if (light.stopsDown().isEmpty()) {
         return Optional.empty();
       }
-      double energy =
-          light.head().energy().value() * light.stopsDown().get().negated().toFactor();
+      double energy = light.head().energy().value() * light.stopsDown().get().negated().toFactor();
       HeatLoad load =
           new HeatLoad(new WattSeconds(energy), framesPerMinute * light.pops(), lamp(light));
       if (load.average().value() > most) {

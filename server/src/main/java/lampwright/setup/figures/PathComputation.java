@@ -145,8 +145,7 @@ final class PathComputation {
       assumptions.add("The camera is taken as aimed at the hit mark.");
     }
     return Optional.of(
-        new Sight(
-            camera.get(), UnitVector.between(camera.get(), aim.orElse(hit)), focused.get()));
+        new Sight(camera.get(), UnitVector.between(camera.get(), aim.orElse(hit)), focused.get()));
   }
 
   private PathFigures.Station station(

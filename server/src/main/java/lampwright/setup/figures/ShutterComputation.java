@@ -75,12 +75,7 @@ final class ShutterComputation {
         pulse(light.head())
             .flatMap(pulse -> down.map(d -> ShutterLoss.leaf(pulse, d, time.toSeconds())));
     return new ShutterEffect(
-        false,
-        loss,
-        loss.map(whole -> Stops.ZERO),
-        1,
-        Known.COMPUTED,
-        inputs(light, down, time));
+        false, loss, loss.map(whole -> Stops.ZERO), 1, Known.COMPUTED, inputs(light, down, time));
   }
 
   private ShutterEffect focalPlane(Light light, Optional<Stops> down, ShutterTime time) {

@@ -57,7 +57,9 @@ public record SpillFigures(List<Reach> reaches, Sums sums) {
     }
 
     private Optional<Stops> offset(LightSum sum, MeterConstant constant) {
-      return sum.total().value() > 0 ? Optional.of(sum.offset(settings, constant)) : Optional.empty();
+      return sum.total().value() > 0
+          ? Optional.of(sum.offset(settings, constant))
+          : Optional.empty();
     }
   }
 

@@ -43,9 +43,7 @@ final class WindComputation {
     for (int i = 0; i < setup.lights().size(); i++) {
       Light light = setup.lights().get(i);
       SquareMetres face = light.modifierOrStandard().face().area();
-      if (light.stand().isEmpty()
-          || face.value() < NO_FACE_M2
-          || light.place().z() < LOWEST_M) {
+      if (light.stand().isEmpty() || face.value() < NO_FACE_M2 || light.place().z() < LOWEST_M) {
         continue;
       }
       Stand stand = light.stand().get();

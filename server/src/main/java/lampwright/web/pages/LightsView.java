@@ -42,16 +42,16 @@ final class LightsView {
                     + " it.")
             .with(
                 new FiguresTable(
-                    "Where each light is, how large it looks and how sure its level is",
+                    "Each light’s level and where it comes from",
                     List.of(
                         FiguresTable.Column.words("Light"),
                         FiguresTable.Column.figures("Reading"),
                         FiguresTable.Column.figures("From the exposure, stops"),
                         FiguresTable.Column.figures("From the key, stops"),
                         FiguresTable.Column.figures("Distance"),
-                        FiguresTable.Column.words("Comes from"),
-                        FiguresTable.Column.figures("Looks")),
-                    rows));
+                        FiguresTable.Column.words("Comes from")),
+                    rows))
+            .with(softness());
     for (LightId id : of.inBuildOrder()) {
       part = withWorkings(part, id);
     }
@@ -98,12 +98,38 @@ final class LightsView {
                 .map(stops -> FiguresTable.Cell.of(Wording.signed(stops)))
                 .orElseGet(FiguresTable.Cell::notKnown),
             FiguresTable.Cell.of(String.format(Locale.ROOT, "%.2f", light.distance().value()), "m"),
-            FiguresTable.Cell.of(from(light.direction())).after(light.pattern().orElse("")),
-            looks(light.angularSize()))
+            FiguresTable.Cell.of(from(light.direction())).after(light.pattern().orElse("")))
         .withNote(note(light));
   }
 
-  static FiguresTable.Cell looks(Degrees size) {
+  private FiguresTable softness() {
+    List<FiguresTable.Row> rows = new ArrayList<>();
+    for (LightId id : of.inBuildOrder()) {
+      LightFigures light = of.figures().get(id);
+      rows.add(
+          FiguresTable.Row.of(
+              of.number(id),
+              of.role(id),
+              looks(light.angularSize()),
+              FiguresTable.Cell.of(
+                  Wording.number(light.penumbra(LightFigures.USUAL_GAP).toMillimetres().value()),
+                  "mm"),
+              light
+                  .fallOffAcross(LightFigures.USUAL_WIDTH)
+                  .map(stops -> FiguresTable.Cell.of(Wording.signed(stops.negated())))
+                  .orElseGet(FiguresTable.Cell::notKnown)));
+    }
+    return new FiguresTable(
+        "Softness, and fall-off across a subject " + LightFigures.USUAL_WIDTH + " wide",
+        List.of(
+            FiguresTable.Column.words("Light"),
+            FiguresTable.Column.figures("Looks"),
+            FiguresTable.Column.figures("Edge of a shadow " + LightFigures.USUAL_GAP + " behind"),
+            FiguresTable.Column.figures("Far side, stops")),
+        rows);
+  }
+
+  private static FiguresTable.Cell looks(Degrees size) {
     if (size.value() == 0) {
       return FiguresTable.Cell.of("a point").after("hard");
     }

@@ -47,6 +47,8 @@ final class MissingWords {
           Map.entry("/lights/aim", "an aim at the target"),
           Map.entry("/lights/target/held", "a meter held toward the light"),
           Map.entry("/lights/stand", "the stand"),
+          Map.entry("/lights/stand/leg_radius_m", "how far the stand’s legs reach"),
+          Map.entry("/occasion/wind_m_per_s", "the wind"),
           Map.entry("/lights/head/recycle_s", "the time to recycle"),
           Map.entry("/lights/head/flashes_per_charge", "the flashes to a charge"),
           Map.entry("/lights/head/duration_t05_ms", "the flash duration (t0.5)"),

@@ -6,6 +6,8 @@ import java.util.Locale;
 import lampwright.engine.Working;
 import lampwright.engine.unit.Seconds;
 import lampwright.setup.LightId;
+import lampwright.setup.figures.HeatFigures;
+import lampwright.setup.figures.MainsFigures;
 import lampwright.setup.figures.PowerFigures;
 
 /** Puts into words and tables what the pictures cost in energy and time. */
@@ -66,7 +68,7 @@ final class PowerView {
     for (Figure figure : figures()) {
       part = part.with(figure);
     }
-    part = part.with(table());
+    part = withMains(part).with(table());
     if (!wish().isEmpty()) {
       part = part.withNote(wish());
     }
@@ -74,6 +76,48 @@ final class PowerView {
       part = part.with(Wording.working(working));
     }
     return part.withMissing(missing());
+  }
+
+  private FiguresPart withMains(FiguresPart before) {
+    FiguresPart part = before;
+    if (of.figures().power().mains().isPresent()) {
+      MainsFigures mains = of.figures().power().mains().get();
+      for (String caution : MainsFigures.CAUTIONS) {
+        part = part.withCaution(caution);
+      }
+      part =
+          part.with(
+                  Figure.of(
+                          String.format(Locale.ROOT, "%.1f", mains.current().value()),
+                          "A",
+                          "from the mains while all charge")
+                      .with(Known.COMPUTED))
+              .with(
+                  Figure.of(
+                          Wording.about(mains.generator().value()),
+                          "VA",
+                          "generator, with its margin")
+                      .with(Known.COMPUTED));
+      for (String assumption : mains.assumptions()) {
+        part = part.withNote(assumption);
+      }
+    }
+    if (of.figures().power().heat().isPresent()) {
+      HeatFigures heat = of.figures().power().heat().get();
+      part =
+          part.with(
+                  Figure.of(
+                          Wording.about(heat.load().average().value()),
+                          "W",
+                          "heat in the hottest head, " + of.name(heat.hottest()))
+                      .with(Known.COMPUTED))
+              .withNote(
+                  (heat.isPaceOfPlan()
+                          ? "Heat at the pace that is planned."
+                          : "Heat at the fastest that the lights can.")
+                      + " The maker’s limit in flashes a minute goes before it.");
+    }
+    return part;
   }
 
   private FiguresTable table() {

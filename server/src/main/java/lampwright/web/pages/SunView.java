@@ -7,7 +7,6 @@ import java.util.Optional;
 import lampwright.engine.Working;
 import lampwright.engine.sun.SunPhase;
 import lampwright.engine.unit.Degrees;
-import lampwright.setup.figures.SunComputation;
 import lampwright.setup.figures.SunFigures;
 
 /** Puts into words where the sun stood, and what a clear sky would have given. */
@@ -21,12 +20,12 @@ final class SunView {
 
   SunView(FiguresOf of) {
     this.of = of;
-    this.sun = SunComputation.find(of.setup());
+    this.sun = of.figures().sun();
   }
 
   /** Indoors there is no sun to speak of. */
   boolean isAbsent() {
-    return sun.isEmpty() && SunComputation.needs(of.setup()).isEmpty();
+    return sun.isEmpty() && missing().isEmpty();
   }
 
   ShortLine line(String path) {
@@ -124,6 +123,7 @@ final class SunView {
   }
 
   private String missing() {
-    return of.missingWords().sentence(SunComputation.needs(of.setup()), ".*");
+    return of.missing(
+        "/occasion/(date|time|utc_offset|place/.*)", "/camera/bearing_deg", "/subjects/0/height_m");
   }
 }
