@@ -74,12 +74,13 @@ final class ColourView {
     List<FiguresTable.Row> rows = new ArrayList<>();
     for (LightId id : of.inBuildOrder()) {
       ColourFigures.OfLight light = of(id);
-      rows.add(row(of.number(id), of.role(id), light.colour(), Wording.known(light.known())));
+      rows.add(
+          row(of.number(id), of.role(id), light.colour(), Wording.known(light.known()).word()));
     }
-    colour.ambient().ifPresent(a -> rows.add(row(0, "Ambient", a, ambientKnown())));
+    colour.ambient().ifPresent(a -> rows.add(row(0, "Ambient", a, "")));
     part =
         part.with(
-                new FiguresTable(
+                FiguresTable.of(
                     "The colour of each light",
                     List.of(
                         FiguresTable.Column.words("Light"),
@@ -93,20 +94,13 @@ final class ColourView {
     return part;
   }
 
-  private Known ambientKnown() {
-    return of.figures()
-        .ambient()
-        .map(a -> Wording.known(a.ambient().known()))
-        .orElse(Known.ESTIMATED);
-  }
-
-  private static FiguresTable.Row row(int number, String name, Colour colour, Known known) {
+  private static FiguresTable.Row row(int number, String name, Colour colour, String known) {
     return FiguresTable.Row.of(
         number,
         name,
         colour
             .temperature()
-            .map(kelvin -> FiguresTable.Cell.of(kelvin(kelvin), "K").after(known.word()))
+            .map(kelvin -> FiguresTable.Cell.of(kelvin(kelvin), "K").after(known))
             .orElseGet(() -> FiguresTable.Cell.of("–").after("bluer than any")),
         colour
             .fromWhiteBalance()

@@ -37,7 +37,9 @@ final class DialsView {
         table(
             "A stop more light by each dial",
             step ->
-                isMore(step) && (!isPower(step) || firstPower.filter(step::equals).isPresent())),
+                isMore(step)
+                    && !isNothingToTakeOff(step)
+                    && (!isPower(step) || firstPower.filter(step::equals).isPresent())),
         missing());
   }
 
@@ -77,11 +79,11 @@ final class DialsView {
   }
 
   private FiguresTable table(String caption, Predicate<DialStep> shown) {
-    return new FiguresTable(
+    return FiguresTable.of(
         caption,
         List.of(
             FiguresTable.Column.words("Dial"),
-            FiguresTable.Column.figures("Flash"),
+            FiguresTable.Column.figures("All the flash"),
             FiguresTable.Column.figures("Ambient"),
             FiguresTable.Column.figures("Flash against ambient")),
         of.figures().dials().stream().filter(shown).map(this::row).toList());

@@ -35,6 +35,11 @@ public record FiguresPart(
     workings = List.copyOf(workings);
   }
 
+  /** Its heading as it stands within a sentence. */
+  public String inSentence() {
+    return Wording.uncapital(heading);
+  }
+
   /** A part without anything in it yet. */
   static FiguresPart of(String id, String heading, String lead) {
     return new FiguresPart(

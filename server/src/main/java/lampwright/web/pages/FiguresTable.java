@@ -10,8 +10,9 @@ import lampwright.drawing.Svg;
  * @param caption what it shows
  * @param columns their headers, the first one's included
  * @param rows each with one cell fewer than there are columns
+ * @param folded whether it opens only when it is asked for
  */
-public record FiguresTable(String caption, List<Column> columns, List<Row> rows) {
+public record FiguresTable(String caption, List<Column> columns, List<Row> rows, boolean folded) {
 
   /** So many columns still fit on a phone side by side. */
   private static final int BESIDE_EACH_OTHER = 4;
@@ -25,6 +26,16 @@ public record FiguresTable(String caption, List<Column> columns, List<Row> rows)
             "Row (" + row.name() + ") must have " + (columns.size() - 1) + " cells.");
       }
     }
+  }
+
+  /** A table that stands open. */
+  static FiguresTable of(String caption, List<Column> columns, List<Row> rows) {
+    return new FiguresTable(caption, columns, rows, false);
+  }
+
+  /** The same, to be opened when it is asked for. */
+  FiguresTable asFolded() {
+    return new FiguresTable(caption, columns, rows, true);
   }
 
   /** What a column holds. */

@@ -41,7 +41,7 @@ final class LightsView {
                     + " is one standard deviation: two times out of three the meter agrees within"
                     + " it.")
             .with(
-                new FiguresTable(
+                FiguresTable.of(
                     "Each light’s level and where it comes from",
                     List.of(
                         FiguresTable.Column.words("Light"),
@@ -112,14 +112,17 @@ final class LightsView {
               of.role(id),
               looks(light.angularSize()),
               FiguresTable.Cell.of(
-                  Wording.number(light.penumbra(LightFigures.USUAL_GAP).toMillimetres().value()),
+                  String.format(
+                      Locale.ROOT,
+                      "%.0f",
+                      light.penumbra(LightFigures.USUAL_GAP).toMillimetres().value()),
                   "mm"),
               light
                   .fallOffAcross(LightFigures.USUAL_WIDTH)
                   .map(stops -> FiguresTable.Cell.of(Wording.signed(stops.negated())))
                   .orElseGet(FiguresTable.Cell::notKnown)));
     }
-    return new FiguresTable(
+    return FiguresTable.of(
         "Softness, and fall-off across a subject " + LightFigures.USUAL_WIDTH + " wide",
         List.of(
             FiguresTable.Column.words("Light"),

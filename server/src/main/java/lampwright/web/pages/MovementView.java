@@ -46,7 +46,10 @@ final class MovementView {
         HEADING,
         path,
         figures,
-        first.ghost().map(ghost -> first.subject() + ": " + lower(ghost.inWords())).orElse(""));
+        first
+            .ghost()
+            .map(ghost -> first.subject() + ": " + Wording.uncapital(ghost.inWords()))
+            .orElse(""));
   }
 
   /** The blur of the flash that blurs most, for the strip. */
@@ -91,7 +94,7 @@ final class MovementView {
                           "stops",
                           "flash over ambient on " + movement.subject())
                       .with(Known.COMPUTED))
-              .withNote(movement.subject() + ": " + lower(ghost.inWords()));
+              .withNote(movement.subject() + ": " + Wording.uncapital(ghost.inWords()));
     }
     if (movement.inFocus().isPresent()) {
       MovementFigures.TimeInFocus sharp = movement.inFocus().get();
@@ -105,7 +108,7 @@ final class MovementView {
     }
     part = part.with(table(movement));
     for (String assumption : movement.assumptions()) {
-      part = part.withNote(movement.subject() + ": " + lower(assumption));
+      part = part.withNote(movement.subject() + ": " + Wording.uncapital(assumption));
     }
     for (Working working : movement.workings()) {
       part = part.with(Wording.working(working));
@@ -127,7 +130,7 @@ final class MovementView {
                             flash.tenthTime())
                         .withNote(note(flash))));
     rows.add(row(0, "Ambient", shutter(), movement.ambient()));
-    return new FiguresTable(
+    return FiguresTable.of(
         "Streak of " + movement.subject() + " by each light",
         List.of(
             FiguresTable.Column.words("Drawn by"),
@@ -203,9 +206,5 @@ final class MovementView {
         "/subjects/\\d+/speed_m_per_s",
         "/camera/(place|aim|body|lens|body/pixels_wide)",
         "/lights/\\d+/head/duration_t05_ms");
-  }
-
-  private static String lower(String sentence) {
-    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }
 }

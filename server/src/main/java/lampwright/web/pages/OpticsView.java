@@ -17,6 +17,9 @@ final class OpticsView {
   static final String ID = "focus";
   static final String HEADING = "Focus and framing";
 
+  /** Formats nearer to 36 by 24 mm than this have nothing to convert. */
+  private static final double LEAST_CROP_SHOWN = 0.005;
+
   private final FiguresOf of;
 
   OpticsView(FiguresOf of) {
@@ -117,7 +120,7 @@ final class OpticsView {
                   .orElseGet(FiguresTable.Cell::notKnown),
               FiguresTable.Cell.of(metres(hyperfocal.distance()), "m")));
     }
-    return new FiguresTable(
+    return FiguresTable.of(
         "Sharp from and to, by the circle of confusion",
         List.of(
             FiguresTable.Column.words("Circle"),
@@ -127,14 +130,18 @@ final class OpticsView {
         rows);
   }
 
+  /** Without rows for a format that is 36 by 24 mm itself. */
   private static FiguresTable equivalents(OpticsFigures optics) {
-    return new FiguresTable(
+    boolean isOtherFormat =
+        optics.equivalents().stream().anyMatch(e -> Math.abs(e.crop() - 1) >= LEAST_CROP_SHOWN);
+    return FiguresTable.of(
         "What " + Wording.number(optics.focal().value()) + " mm is worth on 36 × 24 mm",
         List.of(
             FiguresTable.Column.words("Measured by"),
             FiguresTable.Column.figures("Focal length"),
             FiguresTable.Column.figures("Crop")),
         optics.equivalents().stream()
+            .filter(equivalent -> isOtherFormat)
             .map(
                 equivalent ->
                     FiguresTable.Row.of(

@@ -67,7 +67,16 @@ final class PathView {
             "All the light on a flat meter toward the camera, at the marks and in equal steps"
                 + " between them. It tells how early the subject may look up.");
     for (PathFigures path : of.figures().paths()) {
-      part = part.with(levels(path)).with(lights(path));
+      part =
+          part.with(
+                  levels(
+                      "Levels at the marks of " + path.subject(),
+                      path,
+                      path.stations().stream().filter(s -> s.mark().isPresent()).toList()))
+              .with(lights(path))
+              .with(
+                  levels("Every step on the way of " + path.subject(), path, path.stations())
+                      .asFolded());
       for (String assumption : path.assumptions()) {
         part = part.withNote(path.subject() + ": " + assumption);
       }
@@ -75,9 +84,9 @@ final class PathView {
     return part;
   }
 
-  private static FiguresTable levels(PathFigures path) {
+  private static FiguresTable levels(String caption, PathFigures path, List<Station> stations) {
     List<FiguresTable.Row> rows = new ArrayList<>();
-    for (Station station : path.stations()) {
+    for (Station station : stations) {
       Optional<Stops> level = path.fromShooting(station);
       StopRuler ruler = StopRuler.of(name(station)).withNames("all the light", "");
       rows.add(
@@ -96,8 +105,8 @@ final class PathView {
                               .after(focus.isSharp() ? "sharp" : "out of focus"))
                   .orElseGet(FiguresTable.Cell::notKnown)));
     }
-    return new FiguresTable(
-        "Levels on the way of " + path.subject(),
+    return FiguresTable.of(
+        caption,
         List.of(
             FiguresTable.Column.words("Where"),
             FiguresTable.Column.rulers("Against the shooting exposure, stops"),
@@ -108,30 +117,36 @@ final class PathView {
         rows);
   }
 
+  /** The lights that reach the hit mark, as they are built. */
   private FiguresTable lights(PathFigures path) {
     List<FiguresTable.Column> columns = new ArrayList<>();
     columns.add(FiguresTable.Column.words("Where"));
-    for (LightId light : path.lights()) {
-      columns.add(FiguresTable.Column.figures(of.name(light)));
+    List<Integer> shown = new ArrayList<>();
+    for (LightId id : of.inBuildOrder()) {
+      int light = path.lights().indexOf(id);
+      if (light >= 0 && path.fromHit(path.stations().get(path.hit()), light).isPresent()) {
+        columns.add(FiguresTable.Column.figures(of.name(id)));
+        shown.add(light);
+      }
     }
     List<FiguresTable.Row> rows = new ArrayList<>();
     for (Station station : path.stations()) {
       List<FiguresTable.Cell> cells = new ArrayList<>();
-      for (int i = 0; i < path.lights().size(); i++) {
-        cells.add(stops(path.fromHit(station, i)));
+      for (int light : shown) {
+        cells.add(stops(path.fromHit(station, light)));
       }
-      if (station.mark().isPresent()) {
+      if (station.mark().isPresent() && !shown.isEmpty()) {
         rows.add(new FiguresTable.Row(0, name(station), cells, ""));
       }
     }
-    return new FiguresTable(
-        "Each light against itself at the hit mark, stops",
-        columns,
-        path.lights().isEmpty() ? List.of() : rows);
+    return FiguresTable.of("Each light against itself at the hit mark, stops", columns, rows);
   }
 
   private static String name(Station station) {
-    return station.mark().map(Wording::capital).orElse("between");
+    return station
+        .mark()
+        .map(Wording::capital)
+        .orElseGet(() -> Wording.metres(station.gone()) + " on");
   }
 
   private static FiguresTable.Cell stops(Optional<Stops> stops) {

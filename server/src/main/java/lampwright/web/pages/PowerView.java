@@ -128,7 +128,7 @@ final class PowerView {
           .map(this::row)
           .forEach(rows::add);
     }
-    return new FiguresTable(
+    return FiguresTable.of(
         "Each light’s energy, time to recycle and charge",
         List.of(
             FiguresTable.Column.words("Light"),
@@ -144,14 +144,17 @@ final class PowerView {
         of.number(power.light().id()),
         of.role(power.light().id()),
         FiguresTable.Cell.of(energy.value(), energy.unit()),
-        power
-            .recycle()
-            .map(time -> FiguresTable.Cell.of(seconds(time), "s"))
-            .orElseGet(FiguresTable.Cell::notKnown),
+        power.recycle().map(PowerView::ready).orElseGet(FiguresTable.Cell::notKnown),
         power
             .framesPerCharge()
             .map(frames -> FiguresTable.Cell.of(frames(frames)).after("at most"))
             .orElseGet(FiguresTable.Cell::notKnown));
+  }
+
+  private static FiguresTable.Cell ready(Seconds time) {
+    return seconds(time).equals("0.0")
+        ? FiguresTable.Cell.of("at once")
+        : FiguresTable.Cell.of(seconds(time), "s");
   }
 
   private String wish() {

@@ -15,6 +15,9 @@ final class SpillView {
   static final String ID = "spill";
   static final String HEADING = "Spill";
 
+  /** Below this a light changes nothing that a picture shows. */
+  private static final double FAINT_STOPS = -10;
+
   private final FiguresOf of;
 
   SpillView(FiguresOf of) {
@@ -48,7 +51,7 @@ final class SpillView {
       }
       rows.add(new FiguresTable.Row(of.number(id), of.role(id), cells, ""));
     }
-    return new FiguresTable(
+    return FiguresTable.of(
         "Each light at each target: stops from the shooting exposure, and its share of all the"
             + " light there. Bold: meant for it.",
         columns,
@@ -66,6 +69,9 @@ final class SpillView {
     if (level.isEmpty()) {
       return FiguresTable.Cell.of("–").after("from behind");
     }
+    if (level.get().value() < FAINT_STOPS && !reach.forIt()) {
+      return FiguresTable.Cell.of("–").after("next to none");
+    }
     FiguresTable.Cell cell =
         FiguresTable.Cell.of(Wording.signed(level.get()))
             .after(Wording.percent(spill.share(reach)) + " %");
@@ -73,7 +79,7 @@ final class SpillView {
   }
 
   private static FiguresTable held(List<TargetFigures> targets) {
-    return new FiguresTable(
+    return FiguresTable.of(
         "Everything that reaches each target, by how the meter is held: stops from the shooting"
             + " exposure",
         List.of(

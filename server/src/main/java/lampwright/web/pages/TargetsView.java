@@ -26,7 +26,7 @@ final class TargetsView {
                 "Flash and ambient as they reach the sensor. Lights add as light, not as stops: two"
                     + " equal lights are one stop more than one.")
             .with(
-                new FiguresTable(
+                FiguresTable.of(
                     "All the light at each target",
                     List.of(
                         FiguresTable.Column.words("Target"),
@@ -58,7 +58,7 @@ final class TargetsView {
         target
             .flashOverAmbient()
             .map(stops -> FiguresTable.Cell.of(Wording.signed(stops)))
-            .orElseGet(FiguresTable.Cell::notKnown),
+            .orElseGet(() -> FiguresTable.Cell.of("–").after("one kind only")),
         target
             .ratio()
             .map(

@@ -26,7 +26,7 @@ final class WindView {
   }
 
   boolean isAbsent() {
-    return of.figures().winds().isEmpty();
+    return of.figures().winds().isEmpty() && missing().isEmpty();
   }
 
   private Optional<Wind> wind() {
@@ -97,7 +97,7 @@ final class WindView {
           .map(this::row)
           .forEach(rows::add);
     }
-    return new FiguresTable(
+    return FiguresTable.of(
         "Each light on its stand",
         List.of(
             FiguresTable.Column.words("Light"),
@@ -163,7 +163,6 @@ final class WindView {
   }
 
   private String missing() {
-    return of.missing(
-        "/occasion/wind_m_per_s", "/lights/\\d+/stand(/.*)?", "/lights/\\d+/modifier/weight_kg");
+    return of.missing("/occasion/wind_m_per_s", "/lights/\\d+/stand(/.*)?");
   }
 }

@@ -62,6 +62,9 @@ final class Wording {
   /** A share in per cent, fine enough to tell small ones apart. */
   static String percent(double share) {
     double percent = share * 100;
+    if (percent > 0 && percent < 0.005) {
+      return "under 0.01";
+    }
     return String.format(
         Locale.ROOT, percent < 0.1 ? "%.2f" : percent < 10 ? "%.1f" : "%.0f", percent);
   }
@@ -79,6 +82,13 @@ final class Wording {
       step *= 10;
     }
     return String.format(Locale.ROOT, "%.0f", Math.rint(value / step) * step);
+  }
+
+  /** A sentence or name as it stands within a sentence. */
+  static String uncapital(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }
 
   /** A length on the sensor, in the unit in which it can be read. */

@@ -43,7 +43,7 @@ final class FiguresPreviews {
         "/demo/setups/k3v9",
         List.of(
             part.with(
-                    new FiguresTable(
+                    FiguresTable.of(
                         word,
                         columns(),
                         List.of(
@@ -75,7 +75,7 @@ final class FiguresPreviews {
     return new DialsInShort(
         DialsView.THEME,
         List.of(),
-        new FiguresTable(dials().caption(), dials().columns(), List.of()),
+        FiguresTable.of(dials().caption(), dials().columns(), List.of()),
         "Needs an ambient reading.");
   }
 
@@ -102,7 +102,7 @@ final class FiguresPreviews {
   }
 
   private static FiguresTable dials() {
-    return new FiguresTable(
+    return FiguresTable.of(
         "A stop more light by each dial",
         List.of(
             FiguresTable.Column.words("Dial"),
@@ -143,7 +143,7 @@ final class FiguresPreviews {
   private static FiguresPart together() {
     return FiguresPart.of("together", "All the light together", "Lights add as light.")
         .with(
-            new FiguresTable(
+            FiguresTable.of(
                 "All the light at each target",
                 List.of(
                     FiguresTable.Column.words("Target"),
@@ -161,7 +161,7 @@ final class FiguresPreviews {
     return FiguresPart.of("movement", "Movement and blur", "How long a streak the body draws.")
         .with(Figure.of("1.2", "m/s", "speed of the deckhand").with(Known.SET))
         .with(
-            new FiguresTable(
+            FiguresTable.of(
                 "Streak of the deckhand by each light",
                 columns(),
                 List.of(
