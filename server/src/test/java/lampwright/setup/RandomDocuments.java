@@ -19,7 +19,17 @@ import lampwright.gear.Kit;
 public final class RandomDocuments {
 
   private static final List<String> TEXTS =
-      List.of("2024-10-03", "18:40", "1/125", "1/32000", "1/8000", "30", "600", "0.3", "1/60");
+      List.of(
+          "2024-10-03",
+          "18:40",
+          "+01:00",
+          "1/125",
+          "1/32000",
+          "1/8000",
+          "30",
+          "600",
+          "0.3",
+          "1/60");
 
   private static final int MOST_ITEMS = 3;
 
@@ -143,7 +153,12 @@ public final class RandomDocuments {
         object.computeIfPresent("iso_highest", (key, iso) -> Math.max(100, (double) iso));
       }
       case "lens" -> object.remove("smallest_f_number");
-      case "place" -> object.keySet().removeIf(key -> key.endsWith("itude_deg"));
+      case "place" -> {
+        if (object.keySet().removeIf(key -> key.endsWith("itude_deg"))) {
+          object.put("latitude_deg", 50.0);
+          object.put("longitude_deg", -4.0);
+        }
+      }
       case "build_step" -> object.put("what", "text");
       case "target" -> object.put("surface_facing_deg", 30.0);
       case "setup" ->

@@ -28,6 +28,9 @@ public record FiguresJson(
     List<DialStepJson> dials,
     Optional<OpticsJson> optics,
     List<MovementJson> movements,
+    List<PathJson> paths,
+    Optional<SunJson.ThenJson> sun,
+    List<WindJson> winds,
     PowerJson power,
     ColourJson colour,
     Optional<Double> energyPerFrameWs,
@@ -59,6 +62,9 @@ public record FiguresJson(
         figures.dials().stream().map(step -> DialStepJson.of(step, detail)).toList(),
         figures.optics().map(optics -> OpticsJson.of(optics, detail)),
         figures.movements().stream().map(move -> MovementJson.of(move, detail)).toList(),
+        figures.paths().stream().map(PathJson::of).toList(),
+        figures.sun().map(SunJson.ThenJson::of),
+        figures.winds().stream().map(wind -> WindJson.of(wind, detail)).toList(),
         PowerJson.of(figures.power(), detail),
         ColourJson.of(figures.colour(), detail),
         figures.energyPerFrame().map(WattSeconds::value),
@@ -106,6 +112,8 @@ public record FiguresJson(
       Optional<Double> flashOverAmbientStops,
       Optional<Double> keyAndFillToFill,
       Optional<Double> contrastStops,
+      SpillJson.SumsJson sums,
+      SpillJson spill,
       Optional<WorkingJson> working) {
 
     static TargetJson of(TargetFigures target, Detail detail) {
@@ -123,6 +131,8 @@ public record FiguresJson(
           target.flashOverAmbient().map(Stops::value),
           target.ratio().map(LightingRatio::litToShadow),
           target.contrast().map(Stops::value),
+          SpillJson.SumsJson.of(target.sums()),
+          SpillJson.of(target.spill()),
           detail.tell(target::working));
     }
   }

@@ -13,6 +13,8 @@ import lampwright.setup.figures.UncertaintyBudget;
 /**
  * The figures of one light.
  *
+ * @param penumbraM width of a shadow's edge so far behind what throws it as {@code penumbraGapM}
+ * @param fallOffAcrossStops from the near side of a subject so wide to its far side
  * @param inPictureLxS of its level what reaches the sensor's whole frame
  */
 record LightFiguresJson(
@@ -23,6 +25,10 @@ record LightFiguresJson(
     double elevationDeg,
     Optional<String> pattern,
     double angularSizeDeg,
+    double penumbraM,
+    double penumbraGapM,
+    Optional<Double> fallOffAcrossStops,
+    double fallOffAcrossM,
     double inverseSquareErrorStops,
     double exposureAtFullPowerLxS,
     Optional<LevelJson> level,
@@ -43,6 +49,10 @@ record LightFiguresJson(
         light.direction().elevation().value(),
         light.pattern(),
         light.angularSize().value(),
+        light.penumbra(LightFigures.USUAL_GAP).value(),
+        LightFigures.USUAL_GAP.value(),
+        light.fallOffAcross(LightFigures.USUAL_WIDTH).map(Stops::value),
+        LightFigures.USUAL_WIDTH.value(),
         light.atTarget().inverseSquareError().value(),
         light.atTarget().atFullPower().value(),
         light.level().map(level -> LevelJson.of(level, detail)),

@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.WattSeconds;
+import lampwright.setup.LightId;
+import lampwright.setup.figures.HeatFigures;
+import lampwright.setup.figures.MainsFigures;
 import lampwright.setup.figures.PowerFigures;
 
 /** What the pictures cost in energy and time. */
@@ -12,6 +15,8 @@ record PowerJson(
     Optional<Double> energyPerFrameWs,
     Optional<PaceJson> pace,
     Optional<ChargeJson> charge,
+    Optional<MainsJson> mains,
+    Optional<HeatJson> heat,
     Optional<WishJson> wish,
     Optional<List<WorkingJson>> workings) {
 
@@ -21,6 +26,8 @@ record PowerJson(
         power.energyPerFrame().map(WattSeconds::value),
         power.pace().map(PaceJson::of),
         power.charge().map(ChargeJson::of),
+        power.mains().map(MainsJson::of),
+        power.heat().map(HeatJson::of),
         power.wish().map(WishJson::of),
         detail.tellAll(power::workings));
   }
@@ -52,6 +59,50 @@ record PowerJson(
 
     static ChargeJson of(PowerFigures.Charge charge) {
       return new ChargeJson(charge.first().text(), charge.frames());
+    }
+  }
+
+  /** What the heads on the mains draw while all charge: no permission to plug in. */
+  record MainsJson(
+      List<String> lights,
+      double volts,
+      double powerFactor,
+      double chargingW,
+      double modellingW,
+      double currentA,
+      double generatorVa,
+      List<String> assumptions,
+      List<String> cautions) {
+
+    static MainsJson of(MainsFigures mains) {
+      return new MainsJson(
+          mains.lights().stream().map(LightId::text).toList(),
+          mains.load().mains().voltage().value(),
+          mains.load().mains().powerFactor(),
+          mains.load().charging().value(),
+          mains.load().modelling().value(),
+          mains.current().value(),
+          mains.generator().value(),
+          mains.assumptions(),
+          MainsFigures.CAUTIONS);
+    }
+  }
+
+  /** The head that gets hottest. */
+  record HeatJson(
+      String hottest,
+      double averageW,
+      double flashesPerMinute,
+      double modellingW,
+      boolean planned) {
+
+    static HeatJson of(HeatFigures heat) {
+      return new HeatJson(
+          heat.hottest().text(),
+          heat.load().average().value(),
+          heat.load().flashesPerMinute(),
+          heat.load().modelling().value(),
+          heat.isPaceOfPlan());
     }
   }
 

@@ -22,6 +22,10 @@ class FiguresSweepTest {
   void everyValidSetupHasFigures() {
     int withLevel = 0;
     int grazed = 0;
+    int suns = 0;
+    int winds = 0;
+    int mains = 0;
+    int paths = 0;
     for (int seed = 0; seed < SETUPS; seed++) {
       SetupDocument setup = RandomDocuments.setup(new Random(seed));
       Figures figures;
@@ -34,10 +38,17 @@ class FiguresSweepTest {
       checkAll(figures, "seed " + seed);
       withLevel += (int) figures.lights().stream().filter(l -> l.level().isPresent()).count();
       grazed += (int) figures.lights().stream().filter(l -> l.atTarget().cosine() == 0).count();
+      suns += figures.sun().isPresent() ? 1 : 0;
+      winds += figures.winds().size();
+      mains += figures.power().mains().isPresent() ? 1 : 0;
+      paths += figures.paths().size();
       assertEquals(figures, FiguresComputation.of(setup), "seed " + seed);
     }
     assertTrue(
         withLevel > SETUPS / 2 && grazed > 100, withLevel + " levels, " + grazed + " grazed");
+    assertTrue(
+        suns > 50 && winds > 30 && mains > 50 && paths > 50,
+        suns + " suns, " + winds + " winds, " + mains + " mains, " + paths + " paths");
   }
 
   private static void check(SetupDocument setup, Figures figures, String where) {
@@ -48,12 +59,28 @@ class FiguresSweepTest {
       light.fromKey().ifPresent(stops -> finite(stops.value(), where));
       light.energy().ifPresent(energy -> finite(energy.value(), where));
       finite(light.angularSize().value(), where);
+      finite(light.penumbra(LightFigures.USUAL_GAP).value(), where);
+      light.fallOffAcross(LightFigures.USUAL_WIDTH).ifPresent(s -> finite(s.value(), where));
       assertTrue(light.level().isPresent() || !light.needs().isEmpty(), where);
     }
     for (TargetFigures target : figures.targets()) {
       finite(target.offset().value(), where);
       finite(target.reading().value(), where);
       finite(target.working(), where);
+      double shares = target.spill().sums().towardCamera().ambientShare();
+      for (SpillFigures.Reach reach : target.spill().reaches()) {
+        target.spill().fromShooting(reach).ifPresent(s -> finite(s.value(), where));
+        shares += target.spill().share(reach);
+      }
+      assertEquals(1, shares, 1e-9, where);
+      target.sums().domeOffset().ifPresent(s -> finite(s.value(), where));
+      target.sums().towardKeyOffset().ifPresent(s -> finite(s.value(), where));
+    }
+    for (PathFigures path : figures.paths()) {
+      for (PathFigures.Station station : path.stations()) {
+        path.fromHit(station).ifPresent(s -> finite(s.value(), where));
+        path.fromShooting(station).ifPresent(s -> finite(s.value(), where));
+      }
     }
     assertEquals(setup.ambient().isEmpty(), figures.needs().contains("/ambient"), where);
   }
@@ -64,6 +91,7 @@ class FiguresSweepTest {
     assertFalse(all.contains("NaN") || all.contains("Infinity"), where + " " + all);
     List<Working> workings = new ArrayList<>(figures.power().workings());
     workings.addAll(figures.colour().workings());
+    figures.winds().forEach(wind -> workings.addAll(wind.workings()));
     figures.optics().ifPresent(optics -> workings.addAll(optics.workings()));
     figures.movements().forEach(movement -> workings.addAll(movement.workings()));
     figures.dials().forEach(step -> step.working().ifPresent(workings::add));
