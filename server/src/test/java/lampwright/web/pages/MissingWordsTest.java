@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 class MissingWordsTest {
 
-  private static final SetupDocument SETUP = WorkedExamples.all().getFirst();
+  private static final SetupDocument SETUP = WorkedExamples.dancer();
   private static final Map<LightId, Integer> NUMBERS = SetupView.numbers(SETUP);
 
   private final MissingWords words = new MissingWords(SETUP, NUMBERS);
