@@ -11,7 +11,8 @@ import java.util.List;
  * @param lead what to read it for, in a sentence or two; may be empty
  * @param figures may be empty
  * @param tables may be empty
- * @param cautions what must be known before anybody acts on it; may be empty
+ * @param cautions what must be known before anybody acts on it, and that local codes, the makers'
+ *     instructions and licensed practice come first; may be empty
  * @param notes what they rest on, in words; may be empty
  * @param missing what the setup would have to say for more of them; empty where nothing is missing
  * @param workings of what the tables show; may be empty

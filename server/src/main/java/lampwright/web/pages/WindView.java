@@ -33,25 +33,28 @@ final class WindView {
     return of.figures().winds().stream().flatMap(w -> w.wind().stream()).findFirst();
   }
 
+  /** In words, so that the caution goes before every number. */
   ShortLine line(String path) {
-    List<Figure> figures = new ArrayList<>();
-    wind()
-        .ifPresent(
-            wind -> {
-              figures.add(blows(wind));
-              long asking =
-                  of.figures().winds().stream()
-                      .filter(w -> w.ballast().filter(b -> b.value() > 0).isPresent())
-                      .count();
-              figures.add(
-                  Figure.of(
-                          String.valueOf(asking),
-                          "of " + of.figures().winds().size(),
-                          "stands ask for more ballast")
-                      .with(Known.COMPUTED));
-            });
+    String words = WindFigures.CAUTIONS.getFirst() + " " + missing();
     return new ShortLine(
-        HEADING, path, figures, (missing() + " " + WindFigures.CAUTIONS.getFirst()).strip());
+        HEADING, path, List.of(), (words.strip() + wind().map(this::asking).orElse("")).strip());
+  }
+
+  private String asking(Wind wind) {
+    List<String> asking =
+        of.figures().winds().stream()
+            .filter(w -> w.ballast().filter(b -> b.value() > 0).isPresent())
+            .map(w -> of.name(w.light()))
+            .toList();
+    String at =
+        " In a wind of "
+            + metresPerSecond(wind.mean())
+            + " m/s (force "
+            + wind.force().number()
+            + ") ";
+    return asking.isEmpty()
+        ? at + "no stand asks for more ballast by this check; watch them all the same."
+        : at + "more ballast is asked for by " + MissingInput.listed(asking) + ".";
   }
 
   private static Figure blows(Wind wind) {
