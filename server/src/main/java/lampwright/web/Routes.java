@@ -99,6 +99,7 @@ public record Routes(Api api, Pages pages) {
     routes.get("/problems/{kind}", pages.problems()::explain, ANYONE);
     routes.get("/studios/{studio}/setups", pages.find()::find, SIGNED_IN);
     routes.get("/studios/{studio}/setups/{setup}", pages.setups()::show, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/{setup}/figures", pages.setups()::figures, SIGNED_IN);
     routes.get("/studios/{studio}/setups/{setup}/adapted", pages.setups()::adapted, SIGNED_IN);
     routes.get("/assets/{hash}/<name>", pages.assets()::show, ANYONE);
   }

@@ -34,6 +34,7 @@ class LongWordsTest {
       String kit = made(author, "kits", Documents.kit(text));
       String setup = made(author, "setups", setup(text));
       sound("/studios/demo/setups/" + setup);
+      sound("/studios/demo/setups/" + setup + "/figures");
       sound("/studios/demo/setups/" + setup + "/adapted?kit=" + kit);
     }
     sound("/studios/demo/setups");

@@ -34,6 +34,7 @@ public final class Assets {
           "fonts/atkinson-hyperlegible-next-latin-600-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-400-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-600-normal.woff2",
+          "figures.css",
           "lampwright.css",
           "plan.css",
           "sheet.css",

@@ -15,12 +15,13 @@ final class SetupFigures {
 
   private SetupFigures() {}
 
-  /** Aperture, time, ISO, filter, ambient, ratio, the sum at the first target, energy. */
+  /** Aperture, time, ISO, filter, ambient, ratio, the sum at the first target, blur, energy. */
   static List<Figure> strip(ShootingExposure exposure, Figures figures) {
     List<Figure> strip = new ArrayList<>(exposure(exposure));
     figures.ambient().map(SetupFigures::ambient).ifPresent(strip::add);
     ratio(figures).ifPresent(strip::add);
     figures.targets().stream().findFirst().map(SetupFigures::sum).ifPresent(strip::add);
+    MovementView.inStrip(figures.movements()).ifPresent(strip::add);
     figures
         .energyPerFrame()
         .map(energy -> Wording.energy(energy, "a frame, " + heads(figures)))
@@ -59,6 +60,7 @@ final class SetupFigures {
 
   private static Figure ambient(AmbientFigures ambient) {
     return Figure.of(Wording.signed(ambient.offset()), "", "ambient, stops")
+        .giveOrTake(ambient.uncertainty())
         .with(Wording.known(ambient.ambient().known()))
         .with(Wording.working(ambient.working()));
   }
@@ -75,7 +77,10 @@ final class SetupFigures {
 
   private static Figure sum(TargetFigures target) {
     return Figure.of(
-            Wording.signed(target.offset()), "", "all together at the " + target.target().name())
+            Wording.signed(target.offset()),
+            "",
+            "stops, all together at the " + target.target().name())
+        .giveOrTake(target.uncertainty())
         .with(Wording.working(target.working()));
   }
 

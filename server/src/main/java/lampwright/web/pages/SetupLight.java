@@ -1,5 +1,6 @@
 package lampwright.web.pages;
 
+import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.Svg;
 
@@ -14,9 +15,10 @@ import lampwright.drawing.Svg;
  * @param known how the reading is known
  * @param ruler the reading on the stop ruler
  * @param level the number beside it: stops from the shooting exposure ("−1.7")
+ * @param uncertainty of the level, as "±0.3"; empty where none is known
  * @param off how far the reading is from what the model gives, where both are known
  * @param reason why the light is there
- * @param working how the reading was computed
+ * @param workings how the reading was computed, and what its uncertainty is made of; may be empty
  */
 public record SetupLight(
     int number,
@@ -27,6 +29,12 @@ public record SetupLight(
     Known known,
     Svg ruler,
     String level,
+    String uncertainty,
     Optional<Deviation> off,
     String reason,
-    Optional<WorkingStep> working) {}
+    List<WorkingStep> workings) {
+
+  public SetupLight {
+    workings = List.copyOf(workings);
+  }
+}

@@ -13,12 +13,16 @@ import lampwright.setup.Caution;
  * @param plan the plan; absent where no place is known
  * @param offHeading what the lights' {@code off} compares ("Off the model"), where any has it
  * @param buildOrder may be empty
+ * @param figuresPath to every figure in full; empty where there is no such page
+ * @param dials what a stop on each dial does
+ * @param lines the other figures in short; may be empty
  * @param movement whom or what it is of, then each mark with its cue; may be empty
  * @param ambient ambient figures; may be empty
  * @param ambientNote how and where the ambient was taken, what the sun did; may be empty
  * @param camera camera figures; may be empty
  * @param cameraNote body, lens, place; may be empty
- * @param leftOut what the figures do not take into account, and what is missing for others
+ * @param missing what the setup does not say, and its figures need; may be empty
+ * @param leftOut what the figures do not take into account
  * @param revision "Revision 3, by …, 4 May 2031"
  * @param actions what this member may do with it (change, field sheet, revisions)
  */
@@ -33,6 +37,9 @@ public record SetupPage(
     List<SetupLight> lights,
     String offHeading,
     List<BuildStep> buildOrder,
+    String figuresPath,
+    DialsInShort dials,
+    List<ShortLine> lines,
     List<Mark> movement,
     List<Figure> ambient,
     String ambientNote,
@@ -40,6 +47,7 @@ public record SetupPage(
     String cameraNote,
     List<Caution> cautions,
     Outcome outcome,
+    List<MissingInput> missing,
     List<String> leftOut,
     KitForm kitForm,
     String revision,
@@ -50,10 +58,12 @@ public record SetupPage(
     figures = List.copyOf(figures);
     lights = List.copyOf(lights);
     buildOrder = List.copyOf(buildOrder);
+    lines = List.copyOf(lines);
     movement = List.copyOf(movement);
     ambient = List.copyOf(ambient);
     camera = List.copyOf(camera);
     cautions = List.copyOf(cautions);
+    missing = List.copyOf(missing);
     leftOut = List.copyOf(leftOut);
     actions = List.copyOf(actions);
   }

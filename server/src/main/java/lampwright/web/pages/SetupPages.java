@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import lampwright.people.StudioId;
+import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.adapting.Answer;
 import lampwright.setup.figures.FiguresComputation;
@@ -54,7 +55,21 @@ public final class SetupPages {
                 layouts.of(context, studio, setup.document().title()),
                 setup,
                 kitForm(door.caller(context), studio, id, ""),
-                findPath(studio)));
+                findPath(studio),
+                setupPath(studio, id) + "/figures"));
+  }
+
+  /** Shows all its figures: {@code /studios/{studio}/setups/{setup}/figures}. */
+  public void figures(Context context) {
+    StudioId studio = Leave.studio(context.pathParam("studio"));
+    SetupId id = Cataloguing.id(context.pathParam("setup"));
+    SetupDocument setup = cataloguing.get(door.caller(context), studio, id).document();
+    templates.show(
+        context,
+        "figures",
+        new FiguresView(setup, FiguresComputation.of(setup))
+            .page(
+                layouts.of(context, studio, "Figures of " + setup.title()), setupPath(studio, id)));
   }
 
   /** Shows it recomputed: {@code /studios/{studio}/setups/{setup}/adapted?kit=…&way=…}. */

@@ -54,7 +54,9 @@ final class SetupView {
     return numbers;
   }
 
-  SetupPage page(Layout layout, Catalogued from, KitForm kits, String findPath) {
+  SetupPage page(
+      Layout layout, Catalogued from, KitForm kits, String findPath, String figuresPath) {
+    FiguresView all = new FiguresView(setup, figures);
     return new SetupPage(
         layout,
         setup.title(),
@@ -66,6 +68,9 @@ final class SetupView {
         lights(),
         "Off the model",
         buildOrder(),
+        figuresPath,
+        all.dials(),
+        all.lines(figuresPath),
         movement(),
         ambient(),
         ambientNote(),
@@ -73,7 +78,8 @@ final class SetupView {
         cameraNote(),
         Cautions.of(setup),
         outcome(),
-        leftOut(),
+        all.missing(),
+        figures.leftOut(),
         kits,
         "Revision "
             + from.revision()
@@ -130,9 +136,14 @@ final class SetupView {
         level.map(l -> Wording.known(l.known())).orElse(Known.ESTIMATED),
         ruler(role, level).svg(),
         level.map(l -> Wording.signed(l.fromShooting())).orElse("not known"),
+        level.map(l -> Wording.giveOrTake(l.uncertainty())).orElse(""),
         of.computedMinusMetered().map(Stops::negated).map(d -> Deviation.ofTenths(d.value())),
         light.reason().orElse(""),
-        level.map(l -> Wording.working(l.working())));
+        level.map(SetupView::workings).orElse(List.of()));
+  }
+
+  private static List<WorkingStep> workings(Level level) {
+    return List.of(Wording.working(level.working()), Wording.working(level.budget().working()));
   }
 
   static StopRuler ruler(String what, Optional<Level> level) {
@@ -217,6 +228,7 @@ final class SetupView {
                       .with(Wording.known(a.ambient().known())));
               shown.add(
                   Figure.of(Wording.signed(a.offset()), "stops", "from the shooting exposure")
+                      .giveOrTake(a.uncertainty())
                       .with(Wording.working(a.working())));
             });
     return shown;
@@ -277,12 +289,5 @@ final class SetupView {
         .filter(outcome -> outcome.judgement() == judgement)
         .map(lampwright.setup.Outcome::text)
         .toList();
-  }
-
-  private List<String> leftOut() {
-    List<String> left = new ArrayList<>();
-    figures.needs().forEach(field -> left.add("A figure is missing; it needs " + field + "."));
-    left.addAll(figures.leftOut());
-    return left;
   }
 }

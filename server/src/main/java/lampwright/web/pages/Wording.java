@@ -6,7 +6,9 @@ import java.util.Optional;
 import lampwright.engine.Source;
 import lampwright.engine.Working;
 import lampwright.engine.exposure.Ev100;
+import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.Millimetres;
 import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
 import lampwright.engine.unit.WattSeconds;
@@ -29,6 +31,11 @@ final class Wording {
     return (tenths < 0 ? "−" : "+") + String.format(Locale.ROOT, "%.1f", Math.abs(tenths));
   }
 
+  /** One standard deviation in tenths: "±0.3"; what is smaller than a tenth shows as one. */
+  static String giveOrTake(Stops deviation) {
+    return String.format(Locale.ROOT, "±%.1f", Math.max(0.1, deviation.value()));
+  }
+
   /** So many stops in words: "0.7 stop", "1.0 stop", "2.6 stops". */
   static String stops(double size) {
     String tenths = String.format(Locale.ROOT, "%.1f", size);
@@ -41,6 +48,63 @@ final class Wording {
 
   static String metres(double value) {
     return minus(String.format(Locale.ROOT, "%.1f", value)) + " m";
+  }
+
+  static String degrees(Degrees angle) {
+    return minus(String.format(Locale.ROOT, "%.0f", angle.value() + 0.0)).replace("−0", "0") + "°";
+  }
+
+  /** Pixels: whole from ten, in tenths below. */
+  static String pixels(double count) {
+    return String.format(Locale.ROOT, count < 9.95 ? "%.1f" : "%.0f", count);
+  }
+
+  /** A share in per cent, fine enough to tell small ones apart. */
+  static String percent(double share) {
+    double percent = share * 100;
+    if (percent > 0 && percent < 0.005) {
+      return "under 0.01";
+    }
+    return String.format(
+        Locale.ROOT, percent < 0.1 ? "%.2f" : percent < 10 ? "%.1f" : "%.0f", percent);
+  }
+
+  /** How long something lasts, short times as photographers write them: "1/7400". */
+  static String duration(Seconds time) {
+    double seconds = time.value();
+    return seconds < 0.3 ? "1/" + about(1 / seconds) : String.format(Locale.ROOT, "%.1f", seconds);
+  }
+
+  /** Two figures that count, for what is not known better: 7419 is "7400". */
+  static String about(double value) {
+    double step = 1;
+    while (value / step >= 100) {
+      step *= 10;
+    }
+    return String.format(Locale.ROOT, "%.0f", Math.rint(value / step) * step);
+  }
+
+  /** A sentence or name as it stands within a sentence. */
+  static String uncapital(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** A length on the sensor, in the unit in which it can be read. */
+  static FiguresTable.Cell onSensor(Millimetres length) {
+    double micrometres = length.toMicrometres().value();
+    return micrometres < 99.5
+        ? FiguresTable.Cell.of(
+            String.format(Locale.ROOT, micrometres < 9.95 ? "%.1f" : "%.0f", micrometres), "µm")
+        : FiguresTable.Cell.of(String.format(Locale.ROOT, "%.2f", length.value()), "mm");
+  }
+
+  /** A sentence or name with a capital to begin with. */
+  static String capital(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static String minus(String number) {

@@ -20,4 +20,9 @@ public record WorkingStep(
   public WorkingStep {
     parts = List.copyOf(parts);
   }
+
+  /** The same line under another name. */
+  WorkingStep named(String name) {
+    return new WorkingStep(name, value, unit, formula, source, parts);
+  }
 }

@@ -23,6 +23,9 @@ final class SetupPreviews {
         lights(),
         "Off the model",
         build(),
+        "/demo/setups/k3v9/figures",
+        FiguresPreviews.dialsInShort(),
+        FiguresPreviews.lines(),
         List.of(
             new SetupPage.Mark("The deckhand", "1.8 m tall, 1.2 m/s"),
             new SetupPage.Mark("start", "Out of the shed door, rope on the left shoulder."),
@@ -53,9 +56,8 @@ final class SetupPreviews {
             List.of("Accent a third hot on the bollard. It reads as a lamp; kept."),
             List.of("Reflection of light 4 in the second window."),
             List.of("Start twenty minutes earlier; the sky died before the last takes.")),
-        List.of(
-            "Recycle of light 5 needs the head’s recycle time.",
-            "Ghost on the coat needs the coat’s reflectance."),
+        FiguresPreviews.missing(),
+        List.of("Light that walls, ground and clothes give back."),
         PagePreviews.kitForm(""),
         "Revision 3, by Imke Tal, 15 October 2030",
         List.of(
@@ -85,11 +87,20 @@ final class SetupPreviews {
                 Known.SET,
                 StopRuler.of("Key").withDot(0).svg(),
                 "0.0",
+                "",
                 Optional.empty(),
                 "",
-                Optional.empty())),
+                List.of())),
         "",
         List.of(),
+        "/demo/setups/w1/figures",
+        FiguresPreviews.dialsWithoutAmbient(),
+        List.of(
+            new ShortLine(
+                "Focus and framing",
+                "/demo/setups/w1/figures#focus",
+                List.of(),
+                "Needs the body and the lens.")),
         List.of(),
         List.of(),
         "",
@@ -98,8 +109,9 @@ final class SetupPreviews {
         List.of(),
         new Outcome(List.of(), List.of(), List.of(), List.of(), List.of()),
         List.of(
-            "Plan needs the places of the light and the camera.",
-            "Ambient offset needs an ambient reading."),
+            new MissingInput("Camera", List.of("the body", "the lens")),
+            new MissingInput("Ambient", List.of("an ambient reading"))),
+        List.of(),
         new KitForm("/demo/setups/w1/adapted", List.of(), "/demo/kits/new"),
         "",
         List.of());
@@ -119,6 +131,11 @@ final class SetupPreviews {
         full.lights().stream().map(SetupPreviews::longer).toList(),
         full.offHeading(),
         full.buildOrder(),
+        full.figuresPath(),
+        full.dials(),
+        full.lines().stream()
+            .map(l -> new ShortLine(l.name(), l.path(), l.figures(), l.words() + sentence))
+            .toList(),
         full.movement(),
         full.ambient(),
         sentence.repeat(3),
@@ -126,6 +143,7 @@ final class SetupPreviews {
         full.cameraNote(),
         full.cautions(),
         full.outcome(),
+        full.missing(),
         full.leftOut(),
         full.kitForm(),
         full.revision(),
@@ -142,9 +160,10 @@ final class SetupPreviews {
         light.known(),
         StopRuler.of(light.role()).withDot(-6).withBar(5.2).withBand(0.8).svg(),
         "−6.0",
+        "±0.8",
         light.off(),
         light.reason().repeat(3),
-        light.working());
+        light.workings());
   }
 
   private static Link mood(String word) {
@@ -215,9 +234,10 @@ final class SetupPreviews {
           known,
           (known == Known.COMPUTED ? ruler.withBand(0.4) : ruler).svg(),
           Deviation.ofTenths(stops).stops(),
+          known == Known.COMPUTED ? "±0.4" : "±0.1",
           off == null ? Optional.empty() : Optional.of(Deviation.ofTenths(off)),
           reason,
-          number == 4 ? Optional.of(working()) : Optional.empty());
+          number == 4 ? List.of(working()) : List.of());
     }
   }
 
