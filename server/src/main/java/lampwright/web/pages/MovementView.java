@@ -81,10 +81,9 @@ final class MovementView {
     FiguresPart part =
         before.with(
             Figure.of(
-                    String.format(Locale.ROOT, "%.1f", movement.speed().value()),
-                    "m/s",
-                    "speed of " + movement.subject())
-                .with(Known.SET));
+                String.format(Locale.ROOT, "%.1f", movement.speed().value()),
+                "m/s",
+                "speed of " + movement.subject()));
     if (movement.ghost().isPresent()) {
       MovementFigures.Ghost ghost = movement.ghost().get();
       part =

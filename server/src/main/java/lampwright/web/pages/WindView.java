@@ -59,10 +59,9 @@ final class WindView {
 
   private static Figure blows(Wind wind) {
     return Figure.of(
-            metresPerSecond(wind.mean()),
-            "m/s",
-            "wind, force " + wind.force().number() + ", " + wind.force().tradeName())
-        .with(Known.ESTIMATED);
+        metresPerSecond(wind.mean()),
+        "m/s",
+        "wind, force " + wind.force().number() + ", " + wind.force().tradeName());
   }
 
   FiguresPart part() {
