@@ -88,9 +88,18 @@ class SiteTest {
     assertTrue(figures(setup).needs().contains("/occasion/utc_offset"));
     assertTrue(figures(setup).sun().isEmpty());
     assertTrue(DANCER.sun().isPresent());
-    Object studio = Documents.with(setup, "/occasion/place", Map.of("name", "studio two"));
-    assertTrue(
-        figures(studio).needs().stream().noneMatch(need -> need.startsWith("/occasion/place")));
+    Map<String, Object> studio = Map.of("name", "studio two");
+    Object timeless =
+        Documents.with(
+            Documents.without(WholeExamples.dancer(), "/occasion"),
+            "/occasion",
+            Map.of("place", studio));
+    Object indoors = Documents.with(setup, "/occasion/place/indoors", true);
+    for (Object without : List.of(timeless, indoors)) {
+      List<String> needs = figures(without).needs();
+      assertFalse(
+          needs.toString().matches(".*/occasion/(place|date|time|utc_offset).*"), needs.toString());
+    }
   }
 
   @Test
