@@ -87,15 +87,25 @@ public record MainsFigures(
     return mains().generator(total(), GENERATOR_MARGIN);
   }
 
-  /** The steps to the figures; current and generator for each of the loads. */
+  /** The steps to the figures. */
   public List<Working> workings() {
     List<Working> workings = new ArrayList<>();
-    for (MainsLoad load : loads) {
-      workings.add(load.currentWorking());
-      workings.add(load.generatorWorking(GENERATOR_MARGIN));
-    }
+    workings.add(
+        together(loads.stream().map(MainsLoad::currentWorking).toList(), current().value()));
+    workings.add(
+        together(
+            loads.stream().map(load -> load.generatorWorking(GENERATOR_MARGIN)).toList(),
+            generator().value()));
     average.ifPresent(mean -> workings.add(averageWorking(mean)));
     return workings;
+  }
+
+  private static Working together(List<Working> ofLoads, double sum) {
+    Working first = ofLoads.getFirst();
+    return ofLoads.size() == 1
+        ? first
+        : new Working(
+            first.quantity(), sum, first.unit(), "Σ of the loads", Source.DERIVED, ofLoads);
   }
 
   private Working averageWorking(Average mean) {

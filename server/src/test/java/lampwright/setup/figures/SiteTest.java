@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import lampwright.engine.Working;
 import lampwright.engine.power.Beaufort;
 import lampwright.setup.Documents;
 import lampwright.setup.LightId;
@@ -146,6 +147,9 @@ class SiteTest {
     double three = WorkedExamples.number("/example_2/results/kit_a/mains_current_a");
     assertEquals(three * 20 / 3, mains.current().value(), 1e-6 * three);
     assertEquals(2, mains.loads().size());
+    Working current = mains.workings().getFirst();
+    assertEquals(mains.current().value(), current.value(), 1e-12);
+    assertEquals(2, current.parts().size());
   }
 
   @Test
