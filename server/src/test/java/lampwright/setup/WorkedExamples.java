@@ -37,9 +37,31 @@ public final class WorkedExamples {
     return ((Number) Documents.at(EXAMPLES, pointer)).doubleValue();
   }
 
+  /** A number or text of the examples. */
+  public static Object result(String pointer) {
+    return Documents.at(EXAMPLES, pointer);
+  }
+
   /** A text of the examples. */
   public static String text(String pointer) {
     return (String) Documents.at(EXAMPLES, pointer);
+  }
+
+  /** The pointer of every result, numbers and texts. */
+  public static List<String> results() {
+    List<String> pointers = new ArrayList<>();
+    for (String example : List.of("/example_1/results", "/example_2/results")) {
+      addLeaves(Documents.at(EXAMPLES, example), example, pointers);
+    }
+    return pointers;
+  }
+
+  private static void addLeaves(Object json, String pointer, List<String> pointers) {
+    if (json instanceof Map<?, ?> inner) {
+      inner.forEach((key, value) -> addLeaves(value, pointer + "/" + key, pointers));
+    } else {
+      pointers.add(pointer);
+    }
   }
 
   private static Map<String, Object> object(Object... keysAndValues) {

@@ -55,6 +55,34 @@ class ComputingOverRestTest {
     assertEquals(-1, Told.number(Visitor.object(answer), "ambient", "offset_stops"), 1e-9);
   }
 
+  /** From 2 m in front of the face to 4 m: a quarter, by the inverse square law. */
+  @Test
+  void aTargetThatIsLitFromBehindOnlyIsToldWithItsSpill() {
+    Map<String, Object> setup = Documents.setup("From behind");
+    Map<String, Object> key = Documents.light("key");
+    key.put("place", Map.of("x_m", 0, "y_m", -2, "z_m", 1.6));
+    Map<String, Object> rim = Documents.light("rim");
+    rim.put("role", "rim");
+    rim.put("place", Map.of("x_m", 0, "y_m", 4, "z_m", 1.6));
+    rim.put("target", Map.of("name", "chair", "at", Map.of("x_m", 0, "y_m", 2, "z_m", 1.6)));
+    setup.put("camera", Map.of("place", Map.of("x_m", 0, "y_m", -9, "z_m", 1.6)));
+    setup.put("lights", List.of(rim, key));
+    setup.remove("ambient");
+    HttpResponse<String> answer = reader.post(STUDIO + "/figures", Documents.json(setup));
+    assertEquals(200, answer.statusCode(), answer.body());
+    Described described = new Described(house.visitor().get("/api/openapi.json").body());
+    assertEquals("", described.faultsBy("Figures", answer.body()));
+    Object figures = Visitor.object(answer);
+    assertEquals(1, Told.list(figures, "targets").size());
+    double face = Told.number(figures, "targets", 0, "flash_lx_s");
+    Object chair = Told.at(figures, "unlit_targets", 0);
+    assertEquals("chair", Told.at(chair, "name"));
+    assertEquals(List.of("rim"), Told.at(chair, "lights"));
+    Object reaches = Told.at(chair, "spill", "reaches");
+    assertEquals(0, Told.number(reaches, 0, "exposure_lx_s"));
+    assertEquals(face / 4, Told.number(reaches, 1, "exposure_lx_s"), 1e-9 * face);
+  }
+
   @Test
   void everyLevelShowsItsWorkingWithTheKeyOfASource() {
     HttpResponse<String> answer =

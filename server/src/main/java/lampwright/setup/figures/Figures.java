@@ -13,6 +13,8 @@ import lampwright.setup.LightId;
  * @param ev100 that the shooting exposure asks for
  * @param shootingExposure the light that exposes a mid-tone rightly
  * @param lights in the document's order
+ * @param targets that have light, in the order of their first lights
+ * @param unlit the other targets, as far as anything is known of their light
  * @param againstAmbient the balance of flash and ambient at the first target
  * @param dials what a stop on each dial changes at the first target; empty where nothing lights one
  * @param optics absent without body or lens
@@ -29,6 +31,7 @@ public record Figures(
     List<LightFigures> lights,
     Optional<AmbientFigures> ambient,
     List<TargetFigures> targets,
+    List<UnlitTarget> unlit,
     Optional<FlashAgainstAmbient> againstAmbient,
     List<DialStep> dials,
     Optional<OpticsFigures> optics,
@@ -44,6 +47,7 @@ public record Figures(
   public Figures {
     lights = List.copyOf(lights);
     targets = List.copyOf(targets);
+    unlit = List.copyOf(unlit);
     dials = List.copyOf(dials);
     movements = List.copyOf(movements);
     paths = List.copyOf(paths);

@@ -43,7 +43,8 @@ public final class FiguresComputation {
     if (ambient.isEmpty()) {
       needs.add("/ambient");
     }
-    List<TargetFigures> targets = TargetSums.of(setup, shining, ambient);
+    TargetSums.Targets sums = TargetSums.of(setup, shining, ambient);
+    List<TargetFigures> targets = sums.lit();
     Optional<OpticsFigures> optics = OpticsComputation.of(setup, needs);
     List<MovementFigures> movements = MovementComputation.of(setup, optics, lights, targets, needs);
     PowerFigures power = PowerComputation.of(setup, needs);
@@ -56,6 +57,7 @@ public final class FiguresComputation {
         againstKey(lights),
         ambient,
         targets,
+        sums.unlit(),
         FlashAgainstAmbient.of(ambient, targets),
         DialComputation.of(setup, lights, targets),
         optics,

@@ -12,7 +12,6 @@ import lampwright.engine.unit.WattSeconds;
 import lampwright.engine.unit.Watts;
 import lampwright.gear.Head;
 import lampwright.setup.Light;
-import lampwright.setup.LightId;
 import lampwright.setup.Plan;
 import lampwright.setup.SetupDocument;
 
@@ -23,49 +22,66 @@ final class MainsComputation {
 
   private MainsComputation() {}
 
-  /** Absent without heads on the mains, with too many, and where one's power is not known. */
+  /** Absent without heads on the mains, and where one's time to recycle is not known. */
   static Optional<MainsFigures> mains(SetupDocument setup) {
-    List<MainsHead> heads = new ArrayList<>();
-    List<LightId> lights = new ArrayList<>();
-    boolean lampsKnown = true;
-    for (Light light : setup.lights()) {
-      if (light.head().feed() != Head.Feed.MAINS) {
-        continue;
-      }
-      if (light.stopsDown().isEmpty() || light.head().recycle().isEmpty()) {
-        return Optional.empty();
-      }
-      lights.add(light.id());
-      lampsKnown &= light.head().modellingW().isPresent();
-      double share = light.stopsDown().get().negated().toFactor();
-      MainsHead head =
-          new MainsHead(
-              light.id().text(),
-              new WattSeconds(light.head().energy().value() * share),
-              new Seconds(light.head().recycle().get().value() * share),
-              MainsFigures.CHARGING_EFFICIENCY,
-              lamp(light));
-      for (int i = 0; i < light.heads(); i++) {
-        heads.add(head);
-      }
-    }
-    if (heads.isEmpty() || heads.size() > MainsLoad.MOST_HEADS) {
+    List<Light> fed =
+        setup.lights().stream().filter(light -> light.head().feed() == Head.Feed.MAINS).toList();
+    if (fed.isEmpty() || fed.stream().anyMatch(light -> light.head().recycle().isEmpty())) {
       return Optional.empty();
     }
-    Optional<Mains> supply = setup.plan().map(Plan::mains);
+    Mains supply = setup.plan().map(Plan::mains).orElse(Plan.USUAL_MAINS);
+    List<MainsLoad> loads = new ArrayList<>();
+    for (int from = 0; from < fed.size(); from += MainsLoad.MOST_HEADS) {
+      int to = Math.min(fed.size(), from + MainsLoad.MOST_HEADS);
+      loads.add(
+          new MainsLoad(
+              supply, fed.subList(from, to).stream().map(MainsComputation::head).toList()));
+    }
     return Optional.of(
         new MainsFigures(
-            new MainsLoad(supply.orElse(Plan.USUAL_MAINS), heads),
-            lights,
-            assumptions(supply.isPresent(), lampsKnown)));
+            loads,
+            fed.stream().map(Light::id).toList(),
+            average(setup, fed),
+            assumptions(supply, fed)));
   }
 
-  private static List<String> assumptions(boolean supplyKnown, boolean lampsKnown) {
-    List<String> assumptions = new ArrayList<>(3);
-    if (!supplyKnown) {
-      assumptions.add("The mains are taken as 230 V, the chargers' power factor as 0.65.");
+  /** All heads of a light charge together; at lower power for so much shorter a time. */
+  private static MainsHead head(Light light) {
+    return new MainsHead(
+        light.id().text(),
+        new WattSeconds(light.head().energy().value() * light.heads()),
+        light.head().recycle().orElseThrow(),
+        MainsFigures.CHARGING_EFFICIENCY,
+        new Watts(lamp(light).value() * light.heads()));
+  }
+
+  private static Optional<MainsFigures.Average> average(SetupDocument setup, List<Light> fed) {
+    Optional<Seconds> between =
+        setup.plan().flatMap(Plan::betweenFrames).filter(seconds -> seconds.value() > 0);
+    if (between.isEmpty() || fed.stream().anyMatch(light -> light.stopsDown().isEmpty())) {
+      return Optional.empty();
     }
-    if (!lampsKnown) {
+    double energy = 0;
+    double lamps = 0;
+    for (Light light : fed) {
+      energy += flash(light).value() * light.heads() * light.pops();
+      lamps += lamp(light).value() * light.heads();
+    }
+    double charging = energy / (between.get().value() * MainsFigures.CHARGING_EFFICIENCY);
+    return Optional.of(
+        new MainsFigures.Average(
+            new WattSeconds(energy), between.get(), new Watts(charging + lamps)));
+  }
+
+  private static List<String> assumptions(Mains supply, List<Light> fed) {
+    List<String> assumptions = new ArrayList<>(4);
+    if (supply.voltage().equals(Plan.USUAL_MAINS.voltage())) {
+      assumptions.add("The mains are taken as 230 V.");
+    }
+    if (supply.powerFactor() == Plan.USUAL_MAINS.powerFactor()) {
+      assumptions.add("The chargers' power factor is taken as 0.65.");
+    }
+    if (fed.stream().anyMatch(light -> light.head().modellingW().isEmpty())) {
       assumptions.add("Modelling lamps whose watts are not known are reckoned as nothing.");
     }
     assumptions.add("Of what the chargers draw, 0.8 is taken to reach the capacitors.");
@@ -86,15 +102,19 @@ final class MainsComputation {
       if (light.stopsDown().isEmpty()) {
         return Optional.empty();
       }
-      double energy = light.head().energy().value() * light.stopsDown().get().negated().toFactor();
-      HeatLoad load =
-          new HeatLoad(new WattSeconds(energy), framesPerMinute * light.pops(), lamp(light));
+      HeatLoad load = new HeatLoad(flash(light), framesPerMinute * light.pops(), lamp(light));
       if (load.average().value() > most) {
         most = load.average().value();
         hottest = Optional.of(new HeatFigures(light.id(), load, planned.isPresent()));
       }
     }
     return hottest;
+  }
+
+  /** Of one head at the power that is set. */
+  private static WattSeconds flash(Light light) {
+    double share = light.stopsDown().orElseThrow().negated().toFactor();
+    return new WattSeconds(light.head().energy().value() * share);
   }
 
   private static Watts lamp(Light light) {

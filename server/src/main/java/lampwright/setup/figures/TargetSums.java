@@ -12,6 +12,7 @@ import lampwright.engine.light.Point;
 import lampwright.engine.light.UnitVector;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Stops;
+import lampwright.setup.LightId;
 import lampwright.setup.Role;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Target;
@@ -44,10 +45,17 @@ final class TargetSums {
     this.ambient = ambient;
   }
 
-  static List<TargetFigures> of(
+  /**
+   * All targets, each in the order of its first light.
+   *
+   * @param unlit without those of which no light's strength is known
+   */
+  record Targets(List<TargetFigures> lit, List<UnlitTarget> unlit) {}
+
+  static Targets of(
       SetupDocument setup, List<ShiningLight> lights, Optional<AmbientFigures> ambient) {
     TargetSums sums = new TargetSums(setup, lights, ambient);
-    List<TargetFigures> all = new ArrayList<>();
+    Targets all = new Targets(new ArrayList<>(), new ArrayList<>());
     boolean[] done = new boolean[lights.size()];
     for (int i = 0; i < lights.size(); i++) {
       if (done[i]) {
@@ -59,7 +67,7 @@ final class TargetSums {
         own[j] = !done[j] && isSame(target, lights.get(j).figures().light().target());
         done[j] |= own[j];
       }
-      sums.sum(target, own).ifPresent(all::add);
+      sums.sum(target, own, all);
     }
     return all;
   }
@@ -70,7 +78,7 @@ final class TargetSums {
     return bothOnSurface && one.at().distanceTo(other.at()).value() < SAME_PLACE_M;
   }
 
-  private Optional<TargetFigures> sum(Target target, boolean[] own) {
+  private void sum(Target target, boolean[] own, Targets all) {
     Point at = target.at();
     boolean onSurface = target.held() == Target.Held.ON_SURFACE;
     UnitVector normal =
@@ -120,30 +128,36 @@ final class TargetSums {
     LuxSeconds ambientExposure = ambient.map(AmbientFigures::exposure).orElse(LuxSeconds.NONE);
     SpillFigures.Sums sums = ofOwn.sums(ambientExposure, towardKey.isPresent(), !onSurface);
     LightSum sum = sums.towardCamera();
+    SpillFigures spill =
+        new SpillFigures(reaches, ofAll.sums(ambientExposure, towardKey.isPresent(), !onSurface));
     double total = sum.total().value();
     if (total == 0) {
-      return Optional.empty();
+      if (!reaches.isEmpty()) {
+        List<LightId> ids = shares.stream().map(TargetFigures.Share::light).toList();
+        all.unlit().add(new UnlitTarget(target, ids, spill));
+      }
+      return;
     }
     double ofAmbient =
         ambient.map(a -> a.uncertainty().value() * ambientExposure.value()).orElse(0.0);
     variance += ofAmbient * ofAmbient;
-    return Optional.of(
-        new TargetFigures(
-            target,
-            shares,
-            sum,
-            sum.reading(settings, MeterConstant.FLAT),
-            sum.offset(settings, MeterConstant.FLAT),
-            keyLight > 0 && fill > 0
-                ? Optional.of(LightingRatio.of(new LuxSeconds(keyLight), new LuxSeconds(fill)))
-                : Optional.empty(),
-            sum.flash().value() > 0 && ambientExposure.value() > 0
-                ? Optional.of(sum.flashOverAmbient())
-                : Optional.empty(),
-            sums,
-            new SpillFigures(
-                reaches, ofAll.sums(ambientExposure, towardKey.isPresent(), !onSurface)),
-            new Stops(Math.sqrt(variance) / total)));
+    all.lit()
+        .add(
+            new TargetFigures(
+                target,
+                shares,
+                sum,
+                sum.reading(settings, MeterConstant.FLAT),
+                sum.offset(settings, MeterConstant.FLAT),
+                keyLight > 0 && fill > 0
+                    ? Optional.of(LightingRatio.of(new LuxSeconds(keyLight), new LuxSeconds(fill)))
+                    : Optional.empty(),
+                sum.flash().value() > 0 && ambientExposure.value() > 0
+                    ? Optional.of(sum.flashOverAmbient())
+                    : Optional.empty(),
+                sums,
+                spill,
+                new Stops(Math.sqrt(variance) / total)));
   }
 
   /** Light as the three ways of holding a meter add it, in lux seconds. */

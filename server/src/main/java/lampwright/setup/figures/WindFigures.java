@@ -37,8 +37,28 @@ public record WindFigures(
           "Soft or sloping ground, swinging ballast and gusts around corners take most of the"
               + " margin: somebody holds or guys the stand, and it comes down when in doubt.");
 
+  /**
+   * What the wind does without its gusts.
+   *
+   * @param massNeeded in all, with the safety factor
+   * @param ballast what is missing of that
+   */
+  public record Push(Newtons force, NewtonMetres moment, Kilograms massNeeded, Kilograms ballast) {}
+
   public WindFigures {
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** What the mean wind alone does; gusts decide. */
+  public Optional<Push> steady() {
+    return wind.map(w -> Wind.steady(w.mean()))
+        .map(
+            mean ->
+                new Push(
+                    stand.force(mean),
+                    stand.moment(mean),
+                    stand.massNeeded(mean, SAFETY_FACTOR),
+                    stand.ballast(mean, SAFETY_FACTOR)));
   }
 
   /** Of a gust on the face. */
@@ -64,6 +84,11 @@ public record WindFigures(
   /** The mean wind whose gusts tip it on firm level ground. */
   public MetresPerSecond speedAtWhichItGoes() {
     return stand.speedHeld(gusts(), 1);
+  }
+
+  /** The gust, or steady wind, that tips it on firm level ground. */
+  public MetresPerSecond gustAtWhichItGoes() {
+    return stand.speedHeld(Wind.steady(new MetresPerSecond(0)), 1);
   }
 
   /** Its force number; absent where the wind is not known. */

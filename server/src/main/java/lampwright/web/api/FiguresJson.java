@@ -13,6 +13,7 @@ import lampwright.setup.figures.AmbientFigures;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FlashAgainstAmbient;
 import lampwright.setup.figures.TargetFigures;
+import lampwright.setup.figures.UnlitTarget;
 
 /**
  * The figures of a setup, as the API tells them. Numbers are unrounded; keys carry the unit. The
@@ -24,6 +25,7 @@ public record FiguresJson(
     List<LightFiguresJson> lights,
     Optional<AmbientJson> ambient,
     List<TargetJson> targets,
+    List<UnlitTargetJson> unlitTargets,
     Optional<AgainstAmbientJson> flashAgainstAmbient,
     List<DialStepJson> dials,
     Optional<OpticsJson> optics,
@@ -58,6 +60,7 @@ public record FiguresJson(
         figures.lights().stream().map(light -> LightFiguresJson.of(light, detail)).toList(),
         figures.ambient().map(ambient -> AmbientJson.of(ambient, detail)),
         figures.targets().stream().map(target -> TargetJson.of(target, detail)).toList(),
+        figures.unlit().stream().map(UnlitTargetJson::of).toList(),
         figures.againstAmbient().map(balance -> AgainstAmbientJson.of(balance, detail)),
         figures.dials().stream().map(step -> DialStepJson.of(step, detail)).toList(),
         figures.optics().map(optics -> OpticsJson.of(optics, detail)),
@@ -89,6 +92,17 @@ public record FiguresJson(
           ambient.offset().value(),
           ambient.uncertainty().value(),
           detail.tell(ambient::working));
+    }
+  }
+
+  /** A target to which its own lights give nothing toward the camera, without an ambient. */
+  record UnlitTargetJson(String name, List<String> lights, SpillJson spill) {
+
+    static UnlitTargetJson of(UnlitTarget target) {
+      return new UnlitTargetJson(
+          target.target().name(),
+          target.lights().stream().map(LightId::text).toList(),
+          SpillJson.of(target.spill()));
     }
   }
 

@@ -69,20 +69,24 @@ record PowerJson(
       double powerFactor,
       double chargingW,
       double modellingW,
+      double totalW,
       double currentA,
       double generatorVa,
+      Optional<Double> averageW,
       List<String> assumptions,
       List<String> cautions) {
 
     static MainsJson of(MainsFigures mains) {
       return new MainsJson(
           mains.lights().stream().map(LightId::text).toList(),
-          mains.load().mains().voltage().value(),
-          mains.load().mains().powerFactor(),
-          mains.load().charging().value(),
-          mains.load().modelling().value(),
+          mains.mains().voltage().value(),
+          mains.mains().powerFactor(),
+          mains.charging().value(),
+          mains.modelling().value(),
+          mains.total().value(),
           mains.current().value(),
           mains.generator().value(),
+          mains.average().map(average -> average.power().value()),
           mains.assumptions(),
           MainsFigures.CAUTIONS);
     }

@@ -15,6 +15,7 @@ record WindJson(
     double faceM2,
     double centreM,
     double massKg,
+    double tippingRadiusM,
     double safetyFactor,
     double gustFactor,
     Optional<Integer> beaufort,
@@ -22,8 +23,10 @@ record WindJson(
     Optional<Double> forceN,
     Optional<Double> momentNm,
     Optional<Double> ballastKg,
+    Optional<SteadyJson> steady,
     @JsonProperty("speed_with_margin_m_per_s") double speedWithMarginMPerS,
     @JsonProperty("speed_at_which_it_goes_m_per_s") double speedAtWhichItGoesMPerS,
+    @JsonProperty("gust_at_which_it_goes_m_per_s") double gustAtWhichItGoesMPerS,
     List<String> assumptions,
     List<String> cautions,
     Optional<List<WorkingJson>> workings) {
@@ -34,6 +37,7 @@ record WindJson(
         wind.stand().face().value(),
         wind.stand().centre().value(),
         wind.stand().mass().value(),
+        wind.stand().legs().tippingRadius().value(),
         WindFigures.SAFETY_FACTOR,
         WindFigures.GUST_FACTOR,
         wind.beaufort().map(Beaufort::number),
@@ -41,10 +45,24 @@ record WindJson(
         wind.force().map(Newtons::value),
         wind.moment().map(NewtonMetres::value),
         wind.ballast().map(Kilograms::value),
+        wind.steady().map(SteadyJson::of),
         wind.speedWithMargin().value(),
         wind.speedAtWhichItGoes().value(),
+        wind.gustAtWhichItGoes().value(),
         wind.assumptions(),
         WindFigures.CAUTIONS,
         detail.tellAll(wind::workings));
+  }
+
+  /** What the mean wind does without its gusts. */
+  record SteadyJson(double forceN, double momentNm, double massNeededKg, double ballastKg) {
+
+    static SteadyJson of(WindFigures.Push push) {
+      return new SteadyJson(
+          push.force().value(),
+          push.moment().value(),
+          push.massNeeded().value(),
+          push.ballast().value());
+    }
   }
 }

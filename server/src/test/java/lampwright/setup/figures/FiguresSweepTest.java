@@ -76,6 +76,12 @@ class FiguresSweepTest {
       target.sums().domeOffset().ifPresent(s -> finite(s.value(), where));
       target.sums().towardKeyOffset().ifPresent(s -> finite(s.value(), where));
     }
+    for (UnlitTarget target : figures.unlit()) {
+      assertEquals(0, target.spill().sums().towardCamera().ambient().value(), where);
+      for (SpillFigures.Reach reach : target.spill().reaches()) {
+        target.spill().fromShooting(reach).ifPresent(s -> finite(s.value(), where));
+      }
+    }
     for (PathFigures path : figures.paths()) {
       for (PathFigures.Station station : path.stations()) {
         path.fromHit(station).ifPresent(s -> finite(s.value(), where));

@@ -1,6 +1,7 @@
 package lampwright.setup.figures;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import lampwright.engine.unit.Metres;
 import lampwright.setup.Documents;
+import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import org.junit.jupiter.api.Test;
 
@@ -113,6 +115,50 @@ class SpillAndPathTest {
     assertTrue(face.sum().flash().value() > 0.05 * level, face.sum().toString());
     // The meter that points at the light gets all of it.
     assertEquals(level, face.sums().towardKey().orElseThrow().flash().value(), 1e-9 * level);
+  }
+
+  /**
+   * The inverse square law: 6 m from the key there is (4/6)² of what there is at 4 m. The first lit
+   * target stays the one that the dials turn about.
+   */
+  @Test
+  void aTargetLitFromBehindOnlyStillTellsWhatReachesIt() {
+    SetupDocument setup =
+        setup(
+            Map.of("camera", Map.of("place", point(0, -100, 1.5))),
+            light("rim", "rim", point(0, 6, 1.5), point(0, 2, 1.5)),
+            light("key", "key", point(0, -4, 1.5), FACE));
+    Figures figures = FiguresComputation.of(setup);
+    assertEquals(1, figures.targets().size());
+    double face = figures.targets().getFirst().sum().flash().value();
+    assertEquals("target of key", figures.targets().getFirst().target().name());
+    assertTrue(
+        figures.dials().stream()
+            .noneMatch(
+                dial -> dial.light().isPresent() && dial.light().get().equals(new LightId("rim"))));
+    UnlitTarget back = figures.unlit().getFirst();
+    assertEquals(1, figures.unlit().size());
+    assertEquals("target of rim", back.target().name());
+    assertEquals(List.of(new LightId("rim")), back.lights());
+    SpillFigures.Reach rim = back.spill().reaches().getFirst();
+    assertTrue(rim.forIt());
+    assertEquals(0, rim.exposure().value());
+    SpillFigures.Reach key = back.spill().reaches().getLast();
+    assertFalse(key.forIt());
+    assertEquals(face * 4 / 9, key.exposure().value(), 1e-9 * face);
+    assertEquals(1, back.spill().share(key), 1e-12);
+  }
+
+  @Test
+  void aTargetOfWhichNoLightIsKnownIsNotCalledUnlit() {
+    Map<String, Object> unknown = with(light("key", "key", point(0, -4, 1.5), FACE));
+    unknown.remove("stops_down");
+    // Of a reading with the ambient nothing is known of the light until the ambient is.
+    unknown.put("reading", Map.of("f_number", 8.0, "includes_ambient", true));
+    Figures figures = FiguresComputation.of(setup(Map.of(), unknown));
+    assertEquals(List.of(), figures.targets());
+    assertEquals(List.of(), figures.unlit());
+    assertTrue(figures.needs().contains("/ambient"), figures.needs().toString());
   }
 
   /** A reading scales the light everywhere: one stop more at its target is one more elsewhere. */
