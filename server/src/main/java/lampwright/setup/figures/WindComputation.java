@@ -42,7 +42,8 @@ final class WindComputation {
     List<WindFigures> all = new ArrayList<>();
     for (int i = 0; i < setup.lights().size(); i++) {
       Light light = setup.lights().get(i);
-      SquareMetres face = light.modifierOrStandard().face().area();
+      double oneFaceM2 = light.modifierOrStandard().face().area().value();
+      SquareMetres face = new SquareMetres(oneFaceM2 * light.heads());
       if (light.stand().isEmpty() || face.value() < NO_FACE_M2 || light.place().z() < LOWEST_M) {
         continue;
       }
@@ -61,12 +62,16 @@ final class WindComputation {
 
   private static WindFigures figures(
       Light light, Stand stand, Metres legRadius, SquareMetres face, Optional<Wind> wind) {
-    List<String> assumptions = new ArrayList<>(4);
+    List<String> assumptions = new ArrayList<>(5);
     double mass = stand.ballastKg();
     mass += weight("The stand", stand.weightKg(), assumptions);
     mass += weight("The head", light.head().weightKg(), assumptions) * light.heads();
     if (light.modifier().isPresent()) {
-      mass += weight("The modifier", light.modifier().get().weightKg(), assumptions);
+      mass +=
+          weight("The modifier", light.modifier().get().weightKg(), assumptions) * light.heads();
+    }
+    if (light.heads() > 1) {
+      assumptions.add("Each of the " + light.heads() + " heads carries a face of its own.");
     }
     boolean cupped = light.modifierOrStandard().kind() == Modifier.Kind.UMBRELLA;
     assumptions.add(
