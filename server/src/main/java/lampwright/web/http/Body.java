@@ -20,6 +20,12 @@ public final class Body {
   /** The most bytes that are read of a body. */
   public static final int MOST_BYTES = 1 << 20;
 
+  /**
+   * Of a body that is larger, but not beyond this, the rest is let in, so that who sends it is not
+   * cut off before it hears the answer.
+   */
+  private static final long HEARD_OUT_BYTES = 8L * MOST_BYTES;
+
   static final String JSON = "application/json";
   static final String TEXT = "text/plain";
   static final String FORM = "application/x-www-form-urlencoded";
@@ -100,12 +106,16 @@ public final class Body {
   }
 
   private static byte[] bytes(Context context) {
-    // A length that is said is believed where it is too much; that saves reading.
-    if (context.req().getContentLengthLong() > MOST_BYTES) {
-      throw new Refused(new Refusal.TooLarge(MOST_BYTES));
-    }
+    long said = context.req().getContentLengthLong();
     try {
       InputStream in = context.req().getInputStream();
+      // A length that is said is believed where it is too much; that saves keeping it.
+      if (said > MOST_BYTES) {
+        if (said <= HEARD_OUT_BYTES) {
+          in.skipNBytes(said);
+        }
+        throw new Refused(new Refusal.TooLarge(MOST_BYTES));
+      }
       byte[] bytes = in.readNBytes(MOST_BYTES + 1);
       if (bytes.length > MOST_BYTES) {
         throw new Refused(new Refusal.TooLarge(MOST_BYTES));
