@@ -1,7 +1,11 @@
 package lampwright.setup.figures;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lampwright.engine.Known;
+import lampwright.engine.Source;
+import lampwright.engine.Working;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.light.LightSum;
@@ -82,6 +86,32 @@ public record PathFigures(
   /** All the light against the shooting exposure. */
   public Optional<Stops> fromShooting(Station station) {
     return over(station.sum().total(), settings.requiredExposure(MeterConstant.FLAT));
+  }
+
+  /** The steps from the hit mark's light to a station's; absent where one of them is dark. */
+  public Optional<Working> working(Station station) {
+    return fromHit(station)
+        .map(
+            change ->
+                Working.of(
+                    "light at " + station.mark().orElse("a step of the way") + " over the hit mark",
+                    change.value(),
+                    "stops",
+                    "log2(H / H_hit)",
+                    Source.DERIVED,
+                    sum(station, "all the light there"),
+                    sum(stations.get(hit), "all the light at the hit mark")));
+  }
+
+  private Working sum(Station station, String what) {
+    List<Working> parts = new ArrayList<>();
+    for (int i = 0; i < lights.size(); i++) {
+      double exposure = station.exposures().get(i).value();
+      parts.add(Working.given(lights.get(i).text(), exposure, "lx·s", Known.COMPUTED));
+    }
+    double ambient = station.sum().ambient().value();
+    parts.add(Working.given("ambient", ambient, "lx·s", Known.COMPUTED));
+    return LightSum.working(what, parts);
   }
 
   private static Optional<Stops> over(LuxSeconds one, LuxSeconds other) {

@@ -1,8 +1,11 @@
 package lampwright.setup.figures;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lampwright.engine.Known;
+import lampwright.engine.Source;
+import lampwright.engine.Working;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.light.LightSum;
@@ -78,5 +81,30 @@ public record SpillFigures(List<Reach> reaches, Sums sums) {
   public double share(Reach reach) {
     double total = sums.towardCamera().total().value();
     return total == 0 ? 0 : reach.exposure().value() / total;
+  }
+
+  /** The steps to the level of everything that reaches the target; absent where it is dark. */
+  public Optional<Working> working() {
+    return sums.towardCameraOffset()
+        .map(
+            offset -> {
+              List<Working> parts = new ArrayList<>();
+              for (Reach reach : reaches) {
+                parts.add(
+                    Working.given(
+                        reach.light().text(), reach.exposure().value(), "lx·s", reach.known()));
+              }
+              parts.add(
+                  Working.given(
+                      "ambient", sums.towardCamera().ambient().value(), "lx·s", Known.COMPUTED));
+              return Working.of(
+                  "level of everything that reaches the target",
+                  offset.value(),
+                  "stops",
+                  "log2(H / H_shooting)",
+                  Source.DERIVED,
+                  LightSum.working("all the light there", parts),
+                  sums.settings().requiredExposureWorking(MeterConstant.FLAT));
+            });
   }
 }

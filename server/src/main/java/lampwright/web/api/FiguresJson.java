@@ -60,12 +60,12 @@ public record FiguresJson(
         figures.lights().stream().map(light -> LightFiguresJson.of(light, detail)).toList(),
         figures.ambient().map(ambient -> AmbientJson.of(ambient, detail)),
         figures.targets().stream().map(target -> TargetJson.of(target, detail)).toList(),
-        figures.unlit().stream().map(UnlitTargetJson::of).toList(),
+        figures.unlit().stream().map(target -> UnlitTargetJson.of(target, detail)).toList(),
         figures.againstAmbient().map(balance -> AgainstAmbientJson.of(balance, detail)),
         figures.dials().stream().map(step -> DialStepJson.of(step, detail)).toList(),
         figures.optics().map(optics -> OpticsJson.of(optics, detail)),
         figures.movements().stream().map(move -> MovementJson.of(move, detail)).toList(),
-        figures.paths().stream().map(PathJson::of).toList(),
+        figures.paths().stream().map(path -> PathJson.of(path, detail)).toList(),
         figures.sun().map(SunJson.ThenJson::of),
         figures.winds().stream().map(wind -> WindJson.of(wind, detail)).toList(),
         PowerJson.of(figures.power(), detail),
@@ -98,11 +98,11 @@ public record FiguresJson(
   /** A target to which its own lights give nothing toward the camera, without an ambient. */
   record UnlitTargetJson(String name, List<String> lights, SpillJson spill) {
 
-    static UnlitTargetJson of(UnlitTarget target) {
+    static UnlitTargetJson of(UnlitTarget target, Detail detail) {
       return new UnlitTargetJson(
           target.target().name(),
           target.lights().stream().map(LightId::text).toList(),
-          SpillJson.of(target.spill()));
+          SpillJson.of(target.spill(), detail));
     }
   }
 
@@ -146,7 +146,7 @@ public record FiguresJson(
           target.ratio().map(LightingRatio::litToShadow),
           target.contrast().map(Stops::value),
           SpillJson.SumsJson.of(target.sums()),
-          SpillJson.of(target.spill()),
+          SpillJson.of(target.spill(), detail),
           detail.tell(target::working));
     }
   }

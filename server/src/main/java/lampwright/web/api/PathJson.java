@@ -11,12 +11,12 @@ import lampwright.setup.figures.PathFigures;
 record PathJson(
     String subject, double liftM, int hit, List<StationJson> stations, List<String> assumptions) {
 
-  static PathJson of(PathFigures path) {
+  static PathJson of(PathFigures path, FiguresJson.Detail detail) {
     return new PathJson(
         path.subject(),
         path.lift().value(),
         path.hit(),
-        path.stations().stream().map(station -> StationJson.of(path, station)).toList(),
+        path.stations().stream().map(station -> StationJson.of(path, station, detail)).toList(),
         path.assumptions());
   }
 
@@ -38,9 +38,11 @@ record PathJson(
       Optional<Double> fromShootingStops,
       Optional<Double> fromHitStops,
       List<LightThereJson> lights,
-      Optional<FocusJson> focus) {
+      Optional<FocusJson> focus,
+      Optional<WorkingJson> working) {
 
-    static StationJson of(PathFigures path, PathFigures.Station station) {
+    static StationJson of(
+        PathFigures path, PathFigures.Station station, FiguresJson.Detail detail) {
       List<LightThereJson> lights = new ArrayList<>();
       for (int i = 0; i < path.lights().size(); i++) {
         lights.add(
@@ -58,7 +60,8 @@ record PathJson(
           path.fromShooting(station).map(Stops::value),
           path.fromHit(station).map(Stops::value),
           lights,
-          station.focus().map(FocusJson::of));
+          station.focus().map(FocusJson::of),
+          path.working(station).flatMap(working -> detail.tell(() -> working)));
     }
   }
 

@@ -7,12 +7,13 @@ import lampwright.engine.unit.Stops;
 import lampwright.setup.figures.SpillFigures;
 
 /** Everything that reaches a target, also what is for another. */
-record SpillJson(List<ReachJson> reaches, SumsJson sums) {
+record SpillJson(List<ReachJson> reaches, SumsJson sums, Optional<WorkingJson> working) {
 
-  static SpillJson of(SpillFigures spill) {
+  static SpillJson of(SpillFigures spill, FiguresJson.Detail detail) {
     return new SpillJson(
         spill.reaches().stream().map(reach -> ReachJson.of(spill, reach)).toList(),
-        SumsJson.of(spill.sums()));
+        SumsJson.of(spill.sums()),
+        spill.working().flatMap(working -> detail.tell(() -> working)));
   }
 
   /**

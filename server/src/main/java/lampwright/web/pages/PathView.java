@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lampwright.drawing.StopRuler;
+import lampwright.engine.Working;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.LightId;
@@ -79,6 +80,13 @@ final class PathView {
                       .asFolded());
       for (String assumption : path.assumptions()) {
         part = part.withNote(path.subject() + ": " + assumption);
+      }
+      for (Station station : path.stations()) {
+        Optional<Working> working =
+            station.mark().isPresent() ? path.working(station) : Optional.empty();
+        if (working.isPresent()) {
+          part = part.with(Wording.working(working.get()));
+        }
       }
     }
     return part;

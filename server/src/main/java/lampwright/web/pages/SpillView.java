@@ -3,6 +3,7 @@ package lampwright.web.pages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lampwright.engine.Working;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.LightId;
 import lampwright.setup.figures.SpillFigures;
@@ -34,6 +35,12 @@ final class SpillView {
                     + " strong it is; how it spreads from there is the model’s word.")
             .with(reaches(targets))
             .with(held(targets));
+    for (TargetFigures target : targets) {
+      Optional<Working> working = target.spill().working();
+      if (working.isPresent()) {
+        part = part.with(Wording.working(working.get()));
+      }
+    }
     return part;
   }
 

@@ -73,6 +73,9 @@ class FiguresSweepTest {
         shares += target.spill().share(reach);
       }
       assertEquals(1, shares, 1e-9, where);
+      Working spill = target.spill().working().orElseThrow();
+      double total = target.spill().sums().towardCamera().total().value();
+      assertEquals(total, spill.parts().getFirst().value(), 1e-9 * total, where);
       target.sums().domeOffset().ifPresent(s -> finite(s.value(), where));
       target.sums().towardKeyOffset().ifPresent(s -> finite(s.value(), where));
     }
@@ -86,6 +89,12 @@ class FiguresSweepTest {
       for (PathFigures.Station station : path.stations()) {
         path.fromHit(station).ifPresent(s -> finite(s.value(), where));
         path.fromShooting(station).ifPresent(s -> finite(s.value(), where));
+        path.working(station)
+            .ifPresent(
+                working -> {
+                  double there = station.sum().total().value();
+                  assertEquals(there, working.parts().getFirst().value(), 1e-9 * there, where);
+                });
       }
     }
     assertEquals(setup.ambient().isEmpty(), figures.needs().contains("/ambient"), where);
