@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.UncheckedIOException;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.util.LinkedHashSet;
@@ -229,14 +230,24 @@ class SetupsOverRestTest {
     assertEquals(before, Told.number(Visitor.object(author.get(SETUPS)), "total"));
   }
 
+  /**
+   * A sender that does not listen while it sends may be cut off before it hears the 413; BodiesTest
+   * listens.
+   */
   @Test
   void aBodyOfFiftyMegabytesIsRefusedUnreadAndChangesNothing() {
+    double before = Told.number(Visitor.object(author.get(SETUPS)), "total");
     byte[] large = new byte[50_000_000];
-    HttpResponse<String> answer =
-        author
-            .with("Content-Type", "application/json")
-            .send("POST", SETUPS, BodyPublishers.ofByteArray(large));
-    assertEquals(413, answer.statusCode());
+    try {
+      HttpResponse<String> answer =
+          author
+              .with("Content-Type", "application/json")
+              .send("POST", SETUPS, BodyPublishers.ofByteArray(large));
+      assertEquals(413, answer.statusCode());
+    } catch (UncheckedIOException cutOff) {
+      assertTrue(String.valueOf(cutOff.getCause()).contains("no bytes"), cutOff.toString());
+    }
+    assertEquals(before, Told.number(Visitor.object(author.get(SETUPS)), "total"));
   }
 
   @Test
