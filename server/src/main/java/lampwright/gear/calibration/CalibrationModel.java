@@ -15,8 +15,9 @@ import lampwright.engine.unit.Stops;
 /**
  * The linear model behind a calibration, in stops: {@code log2 H = q - loss + log2(G(d) / (G(r)
  * r^2)) - down}, with q the logarithm of the head's integrated intensity in candela seconds, r the
- * reference distance and G the geometry of the face. It is the model of {@link
- * lampwright.engine.light.HeadOutput}, so that what is found here predicts the same there.
+ * reference distance and G the geometry of an evenly bright face. For such faces it is the model of
+ * {@link lampwright.engine.light.HeadOutput}, so that what is found here predicts the same there; a
+ * large face with a grid or a beam falls off otherwise close by, which this does not know.
  */
 final class CalibrationModel {
 
