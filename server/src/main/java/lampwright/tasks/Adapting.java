@@ -17,6 +17,7 @@ import lampwright.setup.SetupId;
 import lampwright.setup.adapting.AdaptationSearch;
 import lampwright.setup.adapting.Answer;
 import lampwright.setup.adapting.Limits;
+import lampwright.setup.adapting.WeightChanges;
 import lampwright.setup.adapting.Weights;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
@@ -43,11 +44,18 @@ public final class Adapting {
   }
 
   /** What an adaptation is asked for, beyond setup and kit. */
-  public record Wishes(Optional<Ev100> ambient, Limits limits, Weights.Preset preset) {
+  public record Wishes(
+      Optional<Ev100> ambient, Limits limits, Weights.Preset preset, WeightChanges changes) {
+
+    /** The preset's weights but for those that are set by hand. */
+    Weights weights() {
+      return changes.in(preset.weights());
+    }
 
     /** As near to the look as the kit can. */
     public static Wishes none() {
-      return new Wishes(Optional.empty(), Limits.none(), Weights.Preset.CLOSEST_LOOK);
+      return new Wishes(
+          Optional.empty(), Limits.none(), Weights.Preset.CLOSEST_LOOK, WeightChanges.none());
     }
   }
 
@@ -85,7 +93,8 @@ public final class Adapting {
   private Answer adapt(SetupDocument setup, Kit kit, Wishes wishes) {
     return inPlace(
         () ->
-            AdaptationSearch.adapt(setup, kit, wishes.ambient(), wishes.limits(), wishes.preset()));
+            AdaptationSearch.adapt(
+                setup, kit, wishes.ambient(), wishes.limits(), wishes.weights()));
   }
 
   /** A stored setup's levels over a plane. */

@@ -155,7 +155,7 @@ class DemoStudioTest {
         one("kits", Kit.FORM, kit),
         Optional.empty(),
         Limits.none(),
-        Weights.Preset.CLOSEST_LOOK);
+        Weights.Preset.CLOSEST_LOOK.weights());
   }
 
   private static Map<String, SetupDocument> setups() throws Exception {

@@ -174,6 +174,46 @@ class ComputingOverRestTest {
   }
 
   @Test
+  void aWeightSetByHandGoesBeforeThePresets() {
+    Map<String, Object> body =
+        Map.of(
+            "document",
+            Documents.setup("Weighed by hand"),
+            "kit",
+            Documents.kit("One small head"),
+            "preset",
+            "lowest_iso");
+    HttpResponse<String> preset = reader.post(STUDIO + "/adaptations", Json.print(body));
+    HttpResponse<String> free =
+        reader.post(
+            STUDIO + "/adaptations",
+            Json.print(Documents.with(body, "weights", Map.of("iso", 0, "time", 0, "ambient", 0))));
+    assertEquals(200, free.statusCode(), free.body());
+    double withoutWeights =
+        Told.number(Told.at(Visitor.object(free), "adaptations", 0), "cost_stops");
+    double withPreset =
+        Told.number(Told.at(Visitor.object(preset), "adaptations", 0), "cost_stops");
+    assertTrue(withoutWeights <= withPreset, withoutWeights + " " + withPreset);
+  }
+
+  @Test
+  void aWeightBelowZeroIsPointedAt() {
+    HttpResponse<String> answer =
+        reader.post(
+            STUDIO + "/adaptations",
+            Json.print(
+                Map.of(
+                    "document",
+                    Documents.setup("Weighed wrongly"),
+                    "kit",
+                    Documents.kit("One small head"),
+                    "weights",
+                    Map.of("iso", -1))));
+    assertEquals(422, answer.statusCode(), answer.body());
+    assertTrue(answer.body().contains("\"pointer\":\"/weights/iso\""), answer.body());
+  }
+
+  @Test
   void aKitThatIsNotThereIsPointedAt() {
     List<?> setups = Visitor.items(reader.get(STUDIO + "/setups?limit=1"));
     String path = STUDIO + "/setups/" + Told.at(setups, 0, "id");

@@ -64,15 +64,11 @@ public final class AdaptationSearch {
   private final HeadChoice heads;
 
   private AdaptationSearch(
-      SetupDocument setup,
-      Kit kit,
-      Optional<Ev100> newAmbient,
-      Limits limits,
-      Weights.Preset preset) {
+      SetupDocument setup, Kit kit, Optional<Ev100> newAmbient, Limits limits, Weights weights) {
     this.setup = setup;
     this.kit = kit;
     this.limits = limits;
-    this.weights = preset.weights();
+    this.weights = weights;
     this.original = FiguresComputation.of(setup);
     this.ambient = newAmbient.or(() -> setup.ambient().map(lampwright.setup.Ambient::level));
     this.camera = CameraChoice.of(setup, kit);
@@ -86,14 +82,11 @@ public final class AdaptationSearch {
    * Finds the best adaptations; deterministic.
    *
    * @param newAmbient the ambient to shoot in, where it is not the setup's
+   * @param weights what the cost is made of
    */
   public static Answer adapt(
-      SetupDocument setup,
-      Kit kit,
-      Optional<Ev100> newAmbient,
-      Limits limits,
-      Weights.Preset preset) {
-    return new AdaptationSearch(setup, kit, newAmbient, limits, preset).solve();
+      SetupDocument setup, Kit kit, Optional<Ev100> newAmbient, Limits limits, Weights weights) {
+    return new AdaptationSearch(setup, kit, newAmbient, limits, weights).solve();
   }
 
   /** A setting with its heads and what it costs. */

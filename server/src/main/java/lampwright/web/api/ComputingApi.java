@@ -16,6 +16,7 @@ import lampwright.engine.exposure.Ev100;
 import lampwright.gear.Kit;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.Limits;
+import lampwright.setup.adapting.WeightChanges;
 import lampwright.setup.adapting.Weights;
 import lampwright.setup.figures.FiguresComputation;
 import lampwright.tasks.Adapting;
@@ -46,6 +47,7 @@ public final class ComputingApi {
     private static final Field<ForKit, Optional<Ev100>> AMBIENT = ambient(ForKit::wishes);
     private static final Field<ForKit, Limits> LIMITS = limits(ForKit::wishes);
     private static final Field<ForKit, Weights.Preset> PRESET = preset(ForKit::wishes);
+    private static final Field<ForKit, WeightChanges> WEIGHTS = weights(ForKit::wishes);
 
     static final ObjectForm<ForKit> FORM =
         ObjectForm.of(
@@ -55,8 +57,11 @@ public final class ComputingApi {
                 new ForKit(
                     values.get(KIT),
                     new Adapting.Wishes(
-                        values.get(AMBIENT), values.get(LIMITS), values.get(PRESET))),
-            List.of(KIT, AMBIENT, LIMITS, PRESET));
+                        values.get(AMBIENT),
+                        values.get(LIMITS),
+                        values.get(PRESET),
+                        values.get(WEIGHTS))),
+            List.of(KIT, AMBIENT, LIMITS, PRESET, WEIGHTS));
   }
 
   /** A setup and a kit of the caller's own. */
@@ -68,6 +73,7 @@ public final class ComputingApi {
     private static final Field<Own, Optional<Ev100>> AMBIENT = ambient(Own::wishes);
     private static final Field<Own, Limits> LIMITS = limits(Own::wishes);
     private static final Field<Own, Weights.Preset> PRESET = preset(Own::wishes);
+    private static final Field<Own, WeightChanges> WEIGHTS = weights(Own::wishes);
 
     static final ObjectForm<Own> FORM =
         ObjectForm.of(
@@ -78,8 +84,11 @@ public final class ComputingApi {
                     values.get(DOCUMENT),
                     values.get(KIT),
                     new Adapting.Wishes(
-                        values.get(AMBIENT), values.get(LIMITS), values.get(PRESET))),
-            List.of(DOCUMENT, KIT, AMBIENT, LIMITS, PRESET));
+                        values.get(AMBIENT),
+                        values.get(LIMITS),
+                        values.get(PRESET),
+                        values.get(WEIGHTS))),
+            List.of(DOCUMENT, KIT, AMBIENT, LIMITS, PRESET, WEIGHTS));
   }
 
   /** What is read here beside the documents themselves. */
@@ -111,6 +120,15 @@ public final class ComputingApi {
         Forms.choice(Weights.Preset.values()),
         of -> wishes.apply(of).preset(),
         "What matters most; usually the closest look.");
+  }
+
+  private static <T> Field<T, WeightChanges> weights(Function<T, Adapting.Wishes> wishes) {
+    return usually(
+        WeightChanges.none(),
+        "weights",
+        WeightChanges.FORM,
+        of -> wishes.apply(of).changes(),
+        "Weights that differ from the preset's.");
   }
 
   /** The figures of a setup of the catalogue. */

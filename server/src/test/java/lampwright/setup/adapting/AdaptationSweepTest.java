@@ -38,7 +38,7 @@ class AdaptationSweepTest {
       Weights.Preset preset = PRESETS.get(random.nextInt(PRESETS.size()));
       Answer answer;
       try {
-        answer = AdaptationSearch.adapt(setup, kit, ambient, limits, preset);
+        answer = AdaptationSearch.adapt(setup, kit, ambient, limits, preset.weights());
       } catch (RuntimeException e) {
         throw new AssertionError("seed " + seed, e);
       }

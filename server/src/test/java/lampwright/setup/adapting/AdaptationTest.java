@@ -31,7 +31,7 @@ class AdaptationTest {
 
   private static Answer adapt(SetupDocument setup, Kit kit, Limits limits) {
     return AdaptationSearch.adapt(
-        setup, kit, Optional.empty(), limits, Weights.Preset.CLOSEST_LOOK);
+        setup, kit, Optional.empty(), limits, Weights.Preset.CLOSEST_LOOK.weights());
   }
 
   private static Adaptation best(SetupDocument setup, Kit kit, Limits limits) {
@@ -313,7 +313,7 @@ class AdaptationTest {
             KIT_B,
             Optional.of(new Ev100(26.0 / 3)),
             keep(2.8),
-            Weights.Preset.CLOSEST_LOOK);
+            Weights.Preset.CLOSEST_LOOK.weights());
     Adaptation waited = assertInstanceOf(Answer.Adapted.class, answer).adaptations().getFirst();
     // Reference 17a: waiting until EV100 8.667 restores the look at f/2.8 and 1/200 s.
     assertEquals(-2, waited.ambientOffset().orElseThrow().value(), 1e-6);

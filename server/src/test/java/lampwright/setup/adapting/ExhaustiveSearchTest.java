@@ -45,7 +45,7 @@ class ExhaustiveSearchTest {
       Kit kit = Documents.kit(kit(random));
       Answer answer =
           AdaptationSearch.adapt(
-              setup, kit, Optional.empty(), Limits.none(), Weights.Preset.CLOSEST_LOOK);
+              setup, kit, Optional.empty(), Limits.none(), Weights.Preset.CLOSEST_LOOK.weights());
       List<Adaptation> found =
           switch (answer) {
             case Answer.Adapted adapted -> adapted.adaptations();

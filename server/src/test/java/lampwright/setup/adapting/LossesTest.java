@@ -67,7 +67,7 @@ class LossesTest {
                 "name", "a head", "heads", List.of(Map.of("head", HEAD)), "modifiers", modifiers));
     Answer answer =
         AdaptationSearch.adapt(
-            setup, kit, Optional.empty(), Limits.none(), Weights.Preset.CLOSEST_LOOK);
+            setup, kit, Optional.empty(), Limits.none(), Weights.Preset.CLOSEST_LOOK.weights());
     return assertInstanceOf(Answer.Adapted.class, answer).adaptations().getFirst().losses();
   }
 }
