@@ -12,6 +12,8 @@ import lampwright.TestHouse;
 import lampwright.Told;
 import lampwright.Visitor;
 import lampwright.document.Json;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.WorkedExamples;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -175,25 +177,26 @@ class ComputingOverRestTest {
 
   @Test
   void aWeightSetByHandGoesBeforeThePresets() {
-    Map<String, Object> body =
-        Map.of(
-            "document",
-            Documents.setup("Weighed by hand"),
-            "kit",
-            Documents.kit("One small head"),
-            "preset",
-            "lowest_iso");
-    HttpResponse<String> preset = reader.post(STUDIO + "/adaptations", Json.print(body));
-    HttpResponse<String> free =
+    assertTrue(Math.abs(ambientChange(100)) < 1.0 / 3);
+    assertTrue(Math.abs(ambientChange(0)) > 1);
+  }
+
+  /** What the best adaptation of the dancer of reference 17a does to the ambient, in stops. */
+  private double ambientChange(double weight) {
+    HttpResponse<String> answer =
         reader.post(
             STUDIO + "/adaptations",
-            Json.print(Documents.with(body, "weights", Map.of("iso", 0, "time", 0, "ambient", 0))));
-    assertEquals(200, free.statusCode(), free.body());
-    double withoutWeights =
-        Told.number(Told.at(Visitor.object(free), "adaptations", 0), "cost_stops");
-    double withPreset =
-        Told.number(Told.at(Visitor.object(preset), "adaptations", 0), "cost_stops");
-    assertTrue(withoutWeights <= withPreset, withoutWeights + " " + withPreset);
+            Json.print(
+                Map.of(
+                    "document",
+                    SetupDocument.FORM.write(WorkedExamples.dancer()),
+                    "kit",
+                    WorkedExamples.dancerKitB(),
+                    "weights",
+                    Map.of("ambient", weight))));
+    assertEquals(200, answer.statusCode(), answer.body());
+    return Told.number(
+        Told.at(Visitor.object(answer), "adaptations", 0, "settings"), "ambient_change_stops");
   }
 
   @Test
