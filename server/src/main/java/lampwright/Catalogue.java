@@ -22,7 +22,9 @@ import lampwright.tasks.DemoStudio;
 import lampwright.tasks.Finding;
 import lampwright.tasks.IndexedStudios;
 import lampwright.tasks.KitKeeping;
+import lampwright.tasks.Recording;
 import lampwright.tasks.SunWatching;
+import lampwright.tasks.Tracing;
 
 /** The catalogue's own part of the house: the search index that follows, and the tasks on it. */
 final class Catalogue implements AutoCloseable {
@@ -33,6 +35,8 @@ final class Catalogue implements AutoCloseable {
   private final Follower follower;
   private final Cataloguing cataloguing;
   private final KitKeeping kits;
+  private final Tracing tracing;
+  private final Recording recording;
   private final Finding finding;
   private final Adapting adapting;
   private final SunWatching sun;
@@ -50,6 +54,8 @@ final class Catalogue implements AutoCloseable {
     follower = Follower.start(index, studios);
     cataloguing = new Cataloguing(database, follower, ids);
     kits = new KitKeeping(database, ids);
+    tracing = new Tracing(database);
+    recording = new Recording(database, cataloguing);
     finding = new Finding(database, new Search(index));
     adapting = new Adapting(database);
     sun = new SunWatching(cataloguing, clock);
@@ -62,6 +68,14 @@ final class Catalogue implements AutoCloseable {
 
   KitKeeping kits() {
     return kits;
+  }
+
+  Tracing tracing() {
+    return tracing;
+  }
+
+  Recording recording() {
+    return recording;
   }
 
   Finding finding() {

@@ -41,6 +41,7 @@ import lampwright.web.api.SetupApi;
 import lampwright.web.api.StudioApi;
 import lampwright.web.api.SunApi;
 import lampwright.web.api.TokenApi;
+import lampwright.web.api.UsedApi;
 import lampwright.web.http.CsrfTokens;
 import lampwright.web.http.Door;
 import lampwright.web.http.HostNames;
@@ -50,6 +51,7 @@ import lampwright.web.http.ProblemPage;
 import lampwright.web.http.ServedRoute;
 import lampwright.web.http.SessionCookie;
 import lampwright.web.http.Visitors;
+import lampwright.web.pages.AdaptedPages;
 import lampwright.web.pages.AssetFiles;
 import lampwright.web.pages.Assets;
 import lampwright.web.pages.FindPages;
@@ -171,13 +173,14 @@ public final class House implements AutoCloseable {
                     "kit",
                     () -> Definitions.schemaOf(Kit.FORM, "/api/schemas/kit.json"))),
             new OpenApi(),
-            new SetupApi(door, catalogue.cataloguing(), catalogue.finding()),
+            new SetupApi(door, catalogue.cataloguing(), catalogue.finding(), catalogue.tracing()),
             new KitApi(door, catalogue.kits()),
             new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()),
             new ReadingMapApi(door, catalogue.adapting()),
             new SunApi(door, catalogue.sun()),
             new CandelaTableApi(door, new PhotometricFiles(database)),
-            new CalibrationApi(door, catalogue.calibrating()));
+            new CalibrationApi(door, catalogue.calibrating()),
+            new UsedApi(door, catalogue.cataloguing(), catalogue.recording()));
     SignInPages signInPages =
         new SignInPages(
             door,
@@ -198,8 +201,18 @@ public final class House implements AutoCloseable {
             new SetupPages(
                 door,
                 catalogue.cataloguing(),
+                catalogue.tracing(),
+                catalogue.recording(),
                 catalogue.kits(),
-                catalogue.adapting(),
+                templates,
+                studioLayouts),
+            new AdaptedPages(
+                door,
+                new AdaptedPages.Tasks(
+                    catalogue.cataloguing(),
+                    catalogue.recording(),
+                    catalogue.kits(),
+                    catalogue.adapting()),
                 templates,
                 studioLayouts));
     ProblemPage problemPage =

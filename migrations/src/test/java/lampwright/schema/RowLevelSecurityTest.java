@@ -125,6 +125,8 @@ class RowLevelSecurityTest {
         "insert into lampwright.change_log (studio_id, kind, subject_id, revision, deleted,"
             + " transaction_id) values ('studio1', 'setup', 'setup1', 2, false, 1)",
         "update lampwright.setup set studio_id = 'studio2'",
+        "update lampwright.setup set parent_id = 'setup1', parent_revision = 1",
+        "update lampwright.setup_revision set planned_revision = null",
         "delete from lampwright.setup",
         "truncate lampwright.setup",
         "update lampwright.catalogue set identity = 'x'",

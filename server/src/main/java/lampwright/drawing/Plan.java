@@ -3,6 +3,8 @@ package lampwright.drawing;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.zip.CRC32;
@@ -10,6 +12,7 @@ import lampwright.engine.light.Point;
 import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Metres;
 import lampwright.setup.Light;
+import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Subject;
 import lampwright.setup.Surface;
@@ -32,6 +35,17 @@ public final class Plan {
   }
 
   /**
+   * The plan of a setup that was made of another, whose numbers its lights keep.
+   *
+   * @param numbers of all the lights
+   */
+  public static Svg of(SetupDocument setup, Figures figures, Map<LightId, Integer> numbers) {
+    Drawing drawing =
+        draw(setup, numbers, light -> figures.get(light.id()).distance(), Sheet.Format.PAGE);
+    return drawing.svg("plan-" + fingerprint(drawing.body));
+  }
+
+  /**
    * The plan for a setup's page.
    *
    * @param id begins the ids of its title and description; letters, digits and hyphens, and no
@@ -50,19 +64,31 @@ public final class Plan {
   /** The plan for a list: the same without ticks, figures and words, about 160 pixels wide. */
   public static Svg small(SetupDocument setup) {
     Drawing drawing =
-        draw(setup, light -> light.place().distanceTo(light.target().at()), Sheet.Format.LIST);
+        draw(
+            setup,
+            setup.numbersInBuildOrder(),
+            light -> light.place().distanceTo(light.target().at()),
+            Sheet.Format.LIST);
     return drawing.svgWithoutIds();
   }
 
   static Drawing draw(SetupDocument setup, Figures figures) {
-    return draw(setup, light -> figures.get(light.id()).distance(), Sheet.Format.PAGE);
+    return draw(
+        setup,
+        setup.numbersInBuildOrder(),
+        light -> figures.get(light.id()).distance(),
+        Sheet.Format.PAGE);
   }
 
   private static Drawing draw(
-      SetupDocument setup, Function<Light, Metres> distance, Sheet.Format format) {
+      SetupDocument setup,
+      Map<LightId, Integer> numbers,
+      Function<Light, Metres> distance,
+      Sheet.Format format) {
     List<LightOnPlan> onPlan = new ArrayList<>();
     for (Light light : setup.lightsInBuildOrder()) {
-      onPlan.add(LightOnPlan.of(onPlan.size() + 1, light, distance.apply(light)));
+      int number = Objects.requireNonNull(numbers.get(light.id()), "every light has a number");
+      onPlan.add(LightOnPlan.of(number, light, distance.apply(light)));
     }
     Sheet sheet = new Sheet(format, extent(setup, onPlan, format));
     PlanGround ground = new PlanGround(sheet, setup);

@@ -3,6 +3,7 @@ package lampwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
 import lampwright.engine.light.Direction;
@@ -11,6 +12,7 @@ import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Degrees;
 import lampwright.setup.Camera;
 import lampwright.setup.Light;
+import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Subject;
 import lampwright.setup.Surface;
@@ -67,6 +69,11 @@ public record PlanTable(List<Row> rows) {
 
   /** The rows of a setup's plan. */
   public static PlanTable of(SetupDocument setup, Figures figures) {
+    return of(setup, figures, setup.numbersInBuildOrder());
+  }
+
+  /** The rows of the plan of a setup that was made of another, whose numbers its lights keep. */
+  public static PlanTable of(SetupDocument setup, Figures figures, Map<LightId, Integer> numbers) {
     List<Row> rows = new ArrayList<>();
     for (Light light : setup.lightsInBuildOrder()) {
       String distance =
@@ -75,7 +82,7 @@ public record PlanTable(List<Row> rows) {
               + light.target().name();
       rows.add(
           row(
-              Optional.of(rows.size() + 1),
+              Optional.ofNullable(numbers.get(light.id())),
               role(light),
               gear(light),
               light.place(),

@@ -53,11 +53,17 @@ public enum Source {
   TRADE_PRACTICE("trade-practice", "Common practice of the trade", "no source"),
   /** Derived from the definitions and checked numerically. */
   DERIVED("derived", "Derived from the definitions and checked numerically", "this package"),
-  /** Exact assignment by shortest augmenting paths. */
-  SHORTEST_AUGMENTING_PATH(
-      "shortest-augmenting-path",
-      "Jonker and Volgenant, a shortest augmenting path algorithm, Computing 38 (1987)",
-      "pp. 325-340"),
+  /** Bounds by prices on what is scarce, and how to raise them. */
+  LAGRANGIAN_RELAXATION(
+      "lagrangian-relaxation",
+      "Fisher, the Lagrangian relaxation method for solving integer programming problems,"
+          + " Management Science 27 (1981)",
+      "pp. 1-18"),
+  /** A steadier way to raise such bounds. */
+  VOLUME_ALGORITHM(
+      "volume-algorithm",
+      "Barahona and Anbil, the volume algorithm, Mathematical Programming 87 (2000)",
+      "pp. 385-399"),
   /** The sun's position at an instant and a place. */
   REDA_ANDREAS(
       "reda-andreas",

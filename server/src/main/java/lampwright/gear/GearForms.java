@@ -18,6 +18,7 @@ import lampwright.engine.light.EmittingFace;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
+import lampwright.engine.unit.WattSeconds;
 
 /** Forms that several pieces of gear, and the setup document, have in common. */
 public final class GearForms {
@@ -132,6 +133,31 @@ public final class GearForms {
         .atMost(atMost)
         .maybe(maybe)
         .as(Metres::new, Metres::value);
+  }
+
+  /** Energy of a flash at full power. */
+  static Form<WattSeconds> energy(double maybe) {
+    return Forms.number("W·s")
+        .moreThan(0)
+        .atLeast(0.1)
+        .atMost(10_000)
+        .maybe(maybe)
+        .as(WattSeconds::new, WattSeconds::value);
+  }
+
+  /** The wait from a flash at full power to ready. */
+  static Form<Seconds> recycle(double maybe) {
+    return Forms.number("s").moreThan(0).atMost(120).maybe(maybe).as(Seconds::new, Seconds::value);
+  }
+
+  /** How many flashes at full power one charge gives. */
+  static Form<Integer> flashesPerCharge() {
+    return Forms.count(1, 100_000);
+  }
+
+  /** How many charged batteries a thing has with it, the one in it included. */
+  static Form<Integer> batteries() {
+    return Forms.count(1, 20);
   }
 
   /** How many of a thing are there. */

@@ -16,16 +16,22 @@ import lampwright.engine.unit.Stops;
 import lampwright.engine.unit.WattSeconds;
 
 /**
- * A flash unit.
+ * A flash unit: one with a supply of its own, or one that hangs on a {@link Pack}.
  *
- * @param energy at full power
+ * @param energy at full power; of a head on a pack the most that one outlet gives it
  * @param output what it gives at full power with its standard reflector
+ * @param mount what fits on it, in the studio's own word; absent where everything fits
  * @param range how many stops its power can be turned down
  * @param step the smallest step of its dial
  * @param scale how its dial shows power
+ * @param pack name of the kit's pack that it takes its energy from, whose feed, recycle time and
+ *     charge then count; absent for a head with a supply of its own. A setup knows no packs: there
+ *     the name is a note.
  * @param durationT05 t0.5 at full power
  * @param recycle from a flash at full power to ready
  * @param flashesPerCharge at full power; absent for a head that hangs on the mains
+ * @param batteries charged ones for each such head, the one in it included; says nothing of a head
+ *     that hangs on the mains or on a pack
  * @param longBurstEfficiency what the flat burst for times shorter than sync gives of the light of
  *     one flash, above 0 up to 1; absent for a head that has no long burst
  * @param temperature of its flash without a gel
@@ -35,21 +41,24 @@ public record Head(
     String name,
     WattSeconds energy,
     Output output,
+    Optional<String> mount,
     Stops range,
     Stops step,
     PowerScale scale,
     Feed feed,
+    Optional<String> pack,
     FlashControl control,
     Optional<Seconds> durationT05,
     Optional<Seconds> recycle,
     Optional<Integer> flashesPerCharge,
+    int batteries,
     Optional<Double> longBurstEfficiency,
     Optional<Kelvin> temperature,
     Optional<Double> modellingW,
     Optional<Double> weightKg,
     Optional<String> note) {
 
-  /** Where a head's energy comes from. */
+  /** Where a head's or a pack's energy comes from. */
   public enum Feed {
     BATTERY,
     MAINS
@@ -68,16 +77,19 @@ public record Head(
   private static final Field<Head, WattSeconds> ENERGY =
       required(
           "energy_ws",
-          Forms.number("W·s")
-              .moreThan(0)
-              .atLeast(0.1)
-              .atMost(10_000)
-              .maybe(400)
-              .as(WattSeconds::new, WattSeconds::value),
+          GearForms.energy(400),
           Head::energy,
-          "Stored energy at full power, in watt-seconds.");
+          "Stored energy at full power, in watt-seconds; of a head on a pack the most that one"
+              + " outlet gives it.");
   private static final Field<Head, Output> OUTPUT =
       required("output", Output.FORM, Head::output, "What it gives at full power.");
+  private static final Field<Head, Optional<String>> MOUNT =
+      optional(
+          "mount",
+          GearForms.name(),
+          Head::mount,
+          "What fits on it: the studio's own word for the bayonet or adapter; left out where"
+              + " everything fits.");
   private static final Field<Head, Stops> RANGE =
       usually(
           new Stops(6),
@@ -106,6 +118,13 @@ public record Head(
           Forms.choice(Feed.values()),
           Head::feed,
           "Where its energy comes from; usually a battery.");
+  private static final Field<Head, Optional<String>> PACK =
+      optional(
+          "pack",
+          GearForms.name(),
+          Head::pack,
+          "The name of the kit's pack that it takes its energy from; left out for a head with a"
+              + " supply of its own.");
   private static final Field<Head, FlashControl> CONTROL =
       usually(
           FlashControl.CUT,
@@ -122,15 +141,23 @@ public record Head(
   private static final Field<Head, Optional<Seconds>> RECYCLE =
       optional(
           "recycle_s",
-          Forms.number("s").moreThan(0).atMost(120).maybe(1.6).as(Seconds::new, Seconds::value),
+          GearForms.recycle(1.6),
           Head::recycle,
           "Seconds from a flash at full power to ready.");
   private static final Field<Head, Optional<Integer>> FLASHES =
       optional(
           "flashes_per_charge",
-          Forms.count(1, 100_000),
+          GearForms.flashesPerCharge(),
           Head::flashesPerCharge,
           "Flashes at full power from one charge.");
+  private static final Field<Head, Integer> BATTERIES =
+      usually(
+          1,
+          "batteries",
+          GearForms.batteries(),
+          Head::batteries,
+          "How many charged batteries each of these heads has with it, the one in it included;"
+              + " usually 1. Without meaning for a head on the mains or on a pack.");
   private static final Field<Head, Optional<Double>> LONG_BURST =
       optional(
           "long_burst_efficiency",
@@ -173,14 +200,17 @@ public record Head(
                   values.get(NAME),
                   values.get(ENERGY),
                   values.get(OUTPUT),
+                  values.get(MOUNT),
                   values.get(RANGE),
                   values.get(STEP),
                   values.get(SCALE),
                   values.get(FEED),
+                  values.get(PACK),
                   values.get(CONTROL),
                   values.get(DURATION),
                   values.get(RECYCLE),
                   values.get(FLASHES),
+                  values.get(BATTERIES),
                   values.get(LONG_BURST),
                   values.get(TEMPERATURE),
                   values.get(MODELLING),
@@ -190,14 +220,17 @@ public record Head(
               NAME,
               ENERGY,
               OUTPUT,
+              MOUNT,
               RANGE,
               STEP,
               SCALE,
               FEED,
+              PACK,
               CONTROL,
               DURATION,
               RECYCLE,
               FLASHES,
+              BATTERIES,
               LONG_BURST,
               TEMPERATURE,
               MODELLING,

@@ -15,6 +15,7 @@ public record Kit(
     List<Body> bodies,
     List<Lens> lenses,
     List<Several<Head>> heads,
+    List<Several<Pack>> packs,
     List<Several<Modifier>> modifiers,
     List<Pairing> pairings,
     List<Several<Gel>> gels,
@@ -34,6 +35,13 @@ public record Kit(
       list("lenses", Lens.FORM, MOST_KINDS, Kit::lenses, "Lenses.");
   private static final Field<Kit, List<Several<Head>>> HEADS =
       list("heads", Several.form("head", Head.FORM), MOST_KINDS, Kit::heads, "Heads.");
+  private static final Field<Kit, List<Several<Pack>>> PACKS =
+      list(
+          "packs",
+          Several.form("pack", Pack.FORM),
+          MOST_KINDS,
+          Kit::packs,
+          "Packs that heads hang on by their pack's name.");
   private static final Field<Kit, List<Several<Modifier>>> MODIFIERS =
       list(
           "modifiers",
@@ -65,7 +73,8 @@ public record Kit(
       ObjectForm.<Kit>of(
               "kit",
               "The gear that somebody has tonight. Pairings name heads and modifiers of the kit,"
-                  + " each pair once; there are at most 200 heads in all.",
+                  + " each pair once; a head's pack is one of the kit's packs, whose names differ;"
+                  + " there are at most 200 heads in all.",
               values ->
                   new Kit(
                       values.get(NAME),
@@ -73,13 +82,15 @@ public record Kit(
                       values.get(BODIES),
                       values.get(LENSES),
                       values.get(HEADS),
+                      values.get(PACKS),
                       values.get(MODIFIERS),
                       values.get(PAIRINGS),
                       values.get(GELS),
                       values.get(DENSITIES),
                       values.get(STANDS)),
               List.of(
-                  NAME, NOTE, BODIES, LENSES, HEADS, MODIFIERS, PAIRINGS, GELS, DENSITIES, STANDS))
+                  NAME, NOTE, BODIES, LENSES, HEADS, PACKS, MODIFIERS, PAIRINGS, GELS, DENSITIES,
+                  STANDS))
           .checked(KitChecks::check);
 
   /** What somebody metered of this head with this modifier on, by their names. */

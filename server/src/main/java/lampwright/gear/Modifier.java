@@ -31,6 +31,8 @@ import lampwright.engine.unit.Stops;
  * @param gridDepthToWidth depth of a grid's cell over its width
  * @param candela measured intensities, which go before {@code spread}
  * @param cutOff of a snoot, from the axis to the middle of its soft edge
+ * @param mount what it fits on, in the studio's own word; absent where it fits on everything
+ * @param takesHeads how many heads it takes at once
  */
 public record Modifier(
     String name,
@@ -44,6 +46,8 @@ public record Modifier(
     Optional<Double> gridDepthToWidth,
     Optional<CandelaTable> candela,
     Optional<Degrees> cutOff,
+    Optional<String> mount,
+    int takesHeads,
     Optional<Double> weightKg,
     Optional<String> note) {
 
@@ -130,6 +134,20 @@ public record Modifier(
               .as(Degrees::new, Degrees::value),
           Modifier::cutOff,
           "Of a snoot the angle from the axis to the middle of its soft edge; only of a snoot.");
+  private static final Field<Modifier, Optional<String>> MOUNT =
+      optional(
+          "mount",
+          GearForms.name(),
+          Modifier::mount,
+          "What it fits on: the studio's own word for the bayonet or adapter; left out where it"
+              + " fits on everything.");
+  private static final Field<Modifier, Integer> TAKES_HEADS =
+      usually(
+          1,
+          "takes_heads",
+          Forms.count(1, 12),
+          Modifier::takesHeads,
+          "How many heads it takes at once; usually 1.");
   private static final Field<Modifier, Optional<Double>> WEIGHT =
       optional(
           "weight_kg",
@@ -156,6 +174,8 @@ public record Modifier(
                       values.get(GRID_DEPTH),
                       values.get(CANDELA),
                       values.get(CUT_OFF),
+                      values.get(MOUNT),
+                      values.get(TAKES_HEADS),
                       values.get(WEIGHT),
                       values.get(NOTE)),
               List.of(
@@ -170,6 +190,8 @@ public record Modifier(
                   GRID_DEPTH,
                   CANDELA,
                   CUT_OFF,
+                  MOUNT,
+                  TAKES_HEADS,
                   WEIGHT,
                   NOTE))
           .checked(Modifier::check);
@@ -184,6 +206,16 @@ public record Modifier(
       problems.add(
           at.field("cutoff_deg"), "Cutoff must only stand with a snoot. Maybe give spread_deg?");
     }
+  }
+
+  /**
+   * Asks whether it goes on this head: their mounts are the same word, in small letters or
+   * capitals, or one of them says nothing of its mount.
+   */
+  public boolean fits(Head head) {
+    return mount.isEmpty()
+        || head.mount().isEmpty()
+        || mount.get().equalsIgnoreCase(head.mount().get());
   }
 
   /** How the engine sees it: with its metered loss, else with the modelled one. */
@@ -232,6 +264,8 @@ public record Modifier(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        1,
         Optional.empty(),
         Optional.empty());
   }

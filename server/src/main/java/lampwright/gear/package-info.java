@@ -1,5 +1,5 @@
 /**
- * Gear: heads, modifiers, gels, bodies, lenses, filters, stands, and the kits they stand in.
+ * Gear: heads, packs, modifiers, gels, bodies, lenses, filters, stands, and the kits they stand in.
  * Records and their documents; may import {@code engine} and {@code document}. Start reading at
  * {@link lampwright.gear.Kit}.
  */

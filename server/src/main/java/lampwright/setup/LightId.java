@@ -6,7 +6,7 @@ import lampwright.document.Forms;
 /** What a light is called within its setup's document, such as {@code key} or {@code rim-left}. */
 public record LightId(String text) {
 
-  static final Form<LightId> FORM =
+  public static final Form<LightId> FORM =
       Forms.text(40)
           .like(
               "^[a-z0-9]+(-[a-z0-9]+)*$",

@@ -13,6 +13,7 @@ import lampwright.engine.Known;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
 import lampwright.engine.exposure.MeterConstant;
+import lampwright.engine.unit.Stops;
 import lampwright.gear.GearForms;
 
 /**
@@ -101,5 +102,17 @@ public record MeterReading(
   /** The exact f-number, tenths included. */
   public FNumber fNumber() {
     return printed.withTenths(tenths);
+  }
+
+  /** The same light after its power was turned by so many stops; the dial says so, no meter. */
+  public MeterReading turnedBy(Stops change) {
+    return new MeterReading(
+        fNumber().closedBy(change), 0, iso, Known.SET, includesAmbient, receptor);
+  }
+
+  /** The same where the meter's ISO is said, if it was the shooting exposure's. */
+  public MeterReading withIsoOr(Iso shooting) {
+    return new MeterReading(
+        printed, tenths, iso.or(() -> Optional.of(shooting)), known, includesAmbient, receptor);
   }
 }

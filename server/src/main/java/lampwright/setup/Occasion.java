@@ -109,7 +109,7 @@ public record Occasion(
           Occasion::wind,
           "The mean wind in metres a second, as forecasts give it; gusts are reckoned on top.");
 
-  static final ObjectForm<Occasion> FORM =
+  public static final ObjectForm<Occasion> FORM =
       ObjectForm.of(
           "occasion",
           "When and where the picture was made.",

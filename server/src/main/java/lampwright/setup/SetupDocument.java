@@ -5,8 +5,10 @@ import static lampwright.document.Field.optional;
 import static lampwright.document.Field.required;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.document.Field;
@@ -171,5 +173,35 @@ public record SetupDocument(
             Comparator.comparingInt(
                 light -> order.contains(light.id()) ? order.indexOf(light.id()) : order.size()))
         .toList();
+  }
+
+  /** The same setup on another occasion. */
+  public SetupDocument withOccasion(Optional<Occasion> other) {
+    return new SetupDocument(
+        title,
+        intent,
+        moods,
+        genre,
+        other,
+        exposure,
+        camera,
+        subjects,
+        surfaces,
+        lights,
+        ambient,
+        plan,
+        buildOrder,
+        cautions,
+        outcome,
+        retouchNotes);
+  }
+
+  /** Each light's number, from 1: its place in the build order, which plans and tables show. */
+  public Map<LightId, Integer> numbersInBuildOrder() {
+    Map<LightId, Integer> numbers = new HashMap<>();
+    for (Light light : lightsInBuildOrder()) {
+      numbers.put(light.id(), numbers.size() + 1);
+    }
+    return Map.copyOf(numbers);
   }
 }

@@ -9,6 +9,7 @@ import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.engine.Known;
 import lampwright.engine.light.Point;
+import lampwright.engine.unit.Kelvin;
 
 /** Forms that several parts of the setup document have in common. */
 final class SetupForms {
@@ -55,6 +56,15 @@ final class SetupForms {
 
   static Form<Point> point() {
     return POINT;
+  }
+
+  /** What a camera's white balance is set to. */
+  static Form<Kelvin> whiteBalance() {
+    return Forms.number("K")
+        .atLeast(1_500)
+        .atMost(20_000)
+        .maybe(5_600)
+        .as(Kelvin::new, Kelvin::value);
   }
 
   static Form<String> line() {

@@ -5,9 +5,9 @@ import static lampwright.document.Field.required;
 import static lampwright.document.Field.usually;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lampwright.document.Field;
-import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.FNumber;
@@ -43,11 +43,7 @@ public record ShootingExposure(
   private static final Field<ShootingExposure, Optional<Kelvin>> WHITE_BALANCE =
       optional(
           "white_balance_k",
-          Forms.number("K")
-              .atLeast(1_500)
-              .atMost(20_000)
-              .maybe(5_600)
-              .as(Kelvin::new, Kelvin::value),
+          SetupForms.whiteBalance(),
           ShootingExposure::whiteBalance,
           "The colour temperature that the camera was set to.");
 
@@ -67,6 +63,11 @@ public record ShootingExposure(
   /** The settings as the engine takes them. */
   public ExposureSettings settings() {
     return new ExposureSettings(fNumber, time, iso, neutralDensity);
+  }
+
+  /** It as documents write it. */
+  public Map<String, Object> toDocument() {
+    return FORM.writeObject(this);
   }
 
   /** The same white balance with other settings. */

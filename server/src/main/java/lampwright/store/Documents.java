@@ -4,12 +4,15 @@ import static lampwright.schema.generated.Tables.CHANGE_LOG;
 import static org.jooq.impl.DSL.row;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.people.PersonId;
 import org.jooq.Condition;
+import org.jooq.Field;
 import org.jooq.JSONB;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
@@ -41,7 +44,13 @@ final class Documents {
     this.kind = shelf.kind();
   }
 
-  Stored create(String id, String label, String document, String message) {
+  /**
+   * Keeps a new document.
+   *
+   * @param more columns that only this kind of document has, with their values
+   */
+  Stored create(
+      String id, String label, String document, String message, Map<? extends Field<?>, ?> more) {
     in.sql()
         .insertInto(now.table())
         .set(now.studio(), in.studio().text())
@@ -53,8 +62,9 @@ final class Documents {
         .set(now.createdBy(), in.person().text())
         .set(now.changedAt(), in.now())
         .set(now.changedBy(), in.person().text())
+        .set(more)
         .execute();
-    remember(id, message);
+    remember(id, message, Map.of());
     return find(id).orElseThrow();
   }
 
@@ -118,7 +128,18 @@ final class Documents {
         .fetchCount(now.table(), now.studio().eq(in.studio().text()).and(now.deletedAt().isNull()));
   }
 
-  Saving replace(String id, int basedOn, String label, String document, String message) {
+  /**
+   * Puts another document in the place of the revision that it was made from.
+   *
+   * @param more columns that only this kind's revisions have, with their values
+   */
+  Saving replace(
+      String id,
+      int basedOn,
+      String label,
+      String document,
+      String message,
+      Map<? extends Field<?>, ?> more) {
     int changed =
         in.sql()
             .update(now.table())
@@ -130,7 +151,7 @@ final class Documents {
             .where(isLiving(id))
             .and(now.revision().eq(basedOn))
             .execute();
-    return saving(id, changed, basedOn, message);
+    return saving(id, changed, basedOn, message, more);
   }
 
   Saving delete(String id, int basedOn, String message) {
@@ -144,12 +165,13 @@ final class Documents {
             .where(isLiving(id))
             .and(now.revision().eq(basedOn))
             .execute();
-    return saving(id, changed, basedOn, message);
+    return saving(id, changed, basedOn, message, Map.of());
   }
 
-  private Saving saving(String id, int changed, int basedOn, String message) {
+  private Saving saving(
+      String id, int changed, int basedOn, String message, Map<? extends Field<?>, ?> more) {
     if (changed == 1) {
-      remember(id, message);
+      remember(id, message, more);
       return new Saving.Saved(basedOn + 1);
     }
     return find(id)
@@ -185,31 +207,42 @@ final class Documents {
   }
 
   /** Copies what is there now, so that history cannot tell another story than the document did. */
-  private void remember(String id, String message) {
+  private void remember(String id, String message, Map<? extends Field<?>, ?> more) {
+    List<Field<?>> columns =
+        new ArrayList<>(
+            List.of(
+                history.studio(),
+                history.id(),
+                history.revision(),
+                history.label(),
+                history.document(),
+                history.changedAt(),
+                history.changedBy(),
+                history.message(),
+                history.deleted()));
+    List<Field<?>> values =
+        new ArrayList<>(
+            List.of(
+                now.studio(),
+                now.id(),
+                now.revision(),
+                now.label(),
+                now.document(),
+                now.changedAt(),
+                now.changedBy(),
+                DSL.val(message),
+                DSL.field(now.deletedAt().isNotNull())));
+    more.forEach(
+        (column, value) -> {
+          columns.add(column);
+          values.add(DSL.val(value));
+        });
     in.sql()
         .insertInto(history.table())
-        .columns(
-            history.studio(),
-            history.id(),
-            history.revision(),
-            history.label(),
-            history.document(),
-            history.changedAt(),
-            history.changedBy(),
-            history.message(),
-            history.deleted())
+        .columns(columns)
         .select(
             in.sql()
-                .select(
-                    now.studio(),
-                    now.id(),
-                    now.revision(),
-                    now.label(),
-                    now.document(),
-                    now.changedAt(),
-                    now.changedBy(),
-                    DSL.val(message),
-                    DSL.field(now.deletedAt().isNotNull()))
+                .select(values)
                 .from(now.table())
                 .where(now.studio().eq(in.studio().text()))
                 .and(now.id().eq(id)))

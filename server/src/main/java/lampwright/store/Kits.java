@@ -1,6 +1,7 @@
 package lampwright.store;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.gear.KitId;
@@ -20,7 +21,7 @@ public final class Kits {
    * @param document JSON, checked before
    */
   public StoredKit create(KitId id, String name, String document, String message) {
-    return kit(documents.create(id.text(), name, document, message));
+    return kit(documents.create(id.text(), name, document, message, Map.of()));
   }
 
   public Optional<StoredKit> find(KitId id) {
@@ -44,7 +45,7 @@ public final class Kits {
 
   /** Puts another document in the place of the revision that it was made from. */
   public Saving replace(KitId id, int basedOn, String name, String document, String message) {
-    return documents.replace(id.text(), basedOn, name, document, message);
+    return documents.replace(id.text(), basedOn, name, document, message, Map.of());
   }
 
   /** Takes a kit away; its revisions stay, and the deletion becomes one. */

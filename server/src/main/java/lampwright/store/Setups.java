@@ -1,19 +1,26 @@
 package lampwright.store;
 
+import static lampwright.schema.generated.Tables.SETUP;
+import static lampwright.schema.generated.Tables.SETUP_REVISION;
+
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lampwright.setup.Child;
+import lampwright.setup.Parent;
 import lampwright.setup.SetupId;
 
 /** The setups of the studio that the transaction is in. */
 public final class Setups {
 
+  private final StudioTransaction in;
   private final Documents documents;
 
   public Setups(StudioTransaction in) {
+    this.in = in;
     this.documents = new Documents(in, Shelf.SETUPS);
   }
 
@@ -23,7 +30,30 @@ public final class Setups {
    * @param document JSON, checked before
    */
   public StoredSetup create(SetupId id, String title, String document, String message) {
-    return setup(documents.create(id.text(), title, document, message));
+    return setup(documents.create(id.text(), title, document, message, Map.of()));
+  }
+
+  /**
+   * Keeps a new setup that was made from a revision of another of this studio.
+   *
+   * @param document JSON, checked before
+   * @throws org.jooq.exception.IntegrityConstraintViolationException where the studio has no such
+   *     revision; {@link #findRevision} tells before
+   */
+  public StoredSetup createFrom(
+      SetupId parent,
+      int parentRevision,
+      SetupId id,
+      String title,
+      String document,
+      String message) {
+    return setup(
+        documents.create(
+            id.text(),
+            title,
+            document,
+            message,
+            Map.of(SETUP.PARENT_ID, parent.text(), SETUP.PARENT_REVISION, parentRevision)));
   }
 
   public Optional<StoredSetup> find(SetupId id) {
@@ -54,7 +84,93 @@ public final class Setups {
 
   /** Puts another document in the place of the revision that it was made from. */
   public Saving replace(SetupId id, int basedOn, String title, String document, String message) {
-    return documents.replace(id.text(), basedOn, title, document, message);
+    return documents.replace(id.text(), basedOn, title, document, message, Map.of());
+  }
+
+  /**
+   * The same where the document tells what was really used.
+   *
+   * @param planned the revision that was planned
+   */
+  public Saving replaceByUsed(
+      SetupId id, int basedOn, int planned, String title, String document, String message) {
+    return documents.replace(
+        id.text(),
+        basedOn,
+        title,
+        document,
+        message,
+        Map.of(SETUP_REVISION.PLANNED_REVISION, planned));
+  }
+
+  /** The revision that was planned, where a revision tells what was really used of it. */
+  public Optional<Integer> findPlanned(SetupId id, int revision) {
+    return in.sql()
+        .select(SETUP_REVISION.PLANNED_REVISION)
+        .from(SETUP_REVISION)
+        .where(SETUP_REVISION.STUDIO_ID.eq(in.studio().text()))
+        .and(SETUP_REVISION.SETUP_ID.eq(id.text()))
+        .and(SETUP_REVISION.REVISION.eq(revision))
+        .and(SETUP_REVISION.PLANNED_REVISION.isNotNull())
+        .fetchOptional(SETUP_REVISION.PLANNED_REVISION);
+  }
+
+  /** The last that tells what was really used, beside what was planned. */
+  public Optional<UsedRevision> findUsed(SetupId id) {
+    return in.sql()
+        .select(SETUP_REVISION.REVISION, SETUP_REVISION.PLANNED_REVISION)
+        .from(SETUP_REVISION)
+        .where(SETUP_REVISION.STUDIO_ID.eq(in.studio().text()))
+        .and(SETUP_REVISION.SETUP_ID.eq(id.text()))
+        .and(SETUP_REVISION.PLANNED_REVISION.isNotNull())
+        .orderBy(SETUP_REVISION.REVISION.desc())
+        .limit(1)
+        .fetchOptional()
+        .map(
+            found ->
+                new UsedRevision(
+                    findRevision(id, found.get(SETUP_REVISION.PLANNED_REVISION)).orElseThrow(),
+                    findRevision(id, found.get(SETUP_REVISION.REVISION)).orElseThrow()));
+  }
+
+  /** Where those of some setups come from that come from another. */
+  public Map<SetupId, Parent> listParents(Collection<SetupId> of) {
+    return in.sql()
+        .select(SETUP.ID, SETUP.PARENT_ID, SETUP.PARENT_REVISION, SETUP_REVISION.TITLE)
+        .from(SETUP)
+        .join(SETUP_REVISION)
+        .on(SETUP_REVISION.STUDIO_ID.eq(SETUP.STUDIO_ID))
+        .and(SETUP_REVISION.SETUP_ID.eq(SETUP.PARENT_ID))
+        .and(SETUP_REVISION.REVISION.eq(SETUP.PARENT_REVISION))
+        .where(SETUP.STUDIO_ID.eq(in.studio().text()))
+        .and(SETUP.ID.in(of.stream().map(SetupId::text).toList()))
+        .fetchMap(
+            found -> new SetupId(found.get(SETUP.ID)),
+            found ->
+                new Parent(
+                    new SetupId(found.get(SETUP.PARENT_ID)),
+                    found.get(SETUP.PARENT_REVISION),
+                    found.get(SETUP_REVISION.TITLE)));
+  }
+
+  /** At most so many setups that were made from a setup, the last changed first. */
+  public List<Child> listChildren(SetupId of, int limit) {
+    return in.sql()
+        .select(SETUP.ID, SETUP.REVISION, SETUP.TITLE, SETUP.CHANGED_AT, SETUP.PARENT_REVISION)
+        .from(SETUP)
+        .where(SETUP.STUDIO_ID.eq(in.studio().text()))
+        .and(SETUP.PARENT_ID.eq(of.text()))
+        .and(SETUP.DELETED_AT.isNull())
+        .orderBy(SETUP.CHANGED_AT.desc(), SETUP.ID.desc())
+        .limit(limit)
+        .fetch(
+            found ->
+                new Child(
+                    new SetupId(found.get(SETUP.ID)),
+                    found.get(SETUP.REVISION),
+                    found.get(SETUP.TITLE),
+                    found.get(SETUP.CHANGED_AT),
+                    found.get(SETUP.PARENT_REVISION)));
   }
 
   /** Takes a setup away; its revisions stay, and the deletion becomes one. */

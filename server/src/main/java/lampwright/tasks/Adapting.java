@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
-import lampwright.engine.exposure.Ev100;
 import lampwright.gear.Kit;
 import lampwright.gear.KitId;
 import lampwright.people.Ids;
@@ -16,9 +16,7 @@ import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.adapting.AdaptationSearch;
 import lampwright.setup.adapting.Answer;
-import lampwright.setup.adapting.Limits;
-import lampwright.setup.adapting.WeightChanges;
-import lampwright.setup.adapting.Weights;
+import lampwright.setup.adapting.Wishes;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
 import lampwright.setup.figures.SetupMap;
@@ -31,7 +29,10 @@ import lampwright.store.StudioTransaction;
  */
 public final class Adapting {
 
-  /** The largest setup with the largest kit takes seconds; more would keep people waiting. */
+  /** Most searches take milliseconds; a kit of hundreds of pieces may need to be cut short. */
+  private static final Duration LONGEST_SEARCH = Duration.ofSeconds(2);
+
+  /** A search and its writing down; more would keep people waiting. */
   private static final Duration LONGEST_WAIT = Duration.ofSeconds(5);
 
   private final Database database;
@@ -41,22 +42,6 @@ public final class Adapting {
 
   public Adapting(Database database) {
     this.database = database;
-  }
-
-  /** What an adaptation is asked for, beyond setup and kit. */
-  public record Wishes(
-      Optional<Ev100> ambient, Limits limits, Weights.Preset preset, WeightChanges changes) {
-
-    /** The preset's weights but for those that are set by hand. */
-    Weights weights() {
-      return changes.in(preset.weights());
-    }
-
-    /** As near to the look as the kit can. */
-    public static Wishes none() {
-      return new Wishes(
-          Optional.empty(), Limits.none(), Weights.Preset.CLOSEST_LOOK, WeightChanges.none());
-    }
   }
 
   /** A stored setup beside a stored kit, and what came of it. */
@@ -91,10 +76,7 @@ public final class Adapting {
   }
 
   private Answer adapt(SetupDocument setup, Kit kit, Wishes wishes) {
-    return inPlace(
-        () ->
-            AdaptationSearch.adapt(
-                setup, kit, wishes.ambient(), wishes.limits(), wishes.weights()));
+    return inPlace(() -> AdaptationSearch.adapt(setup, kit, wishes, timeLimit()));
   }
 
   /** A stored setup's levels over a plane. */
@@ -114,6 +96,12 @@ public final class Adapting {
   public SetupMap map(Caller caller, StudioId studio, SetupDocument setup, MapQuestion question) {
     mustBelong(caller, studio);
     return inPlace(() -> SetupMap.of(setup, question));
+  }
+
+  /** Says stop when somebody has waited long enough; the answer then tells its gap. */
+  private static BooleanSupplier timeLimit() {
+    long start = System.nanoTime();
+    return () -> System.nanoTime() - start > LONGEST_SEARCH.toNanos();
   }
 
   /** Computes what takes long, when a place is free. */

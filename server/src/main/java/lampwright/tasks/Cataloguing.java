@@ -13,12 +13,14 @@ import lampwright.people.Person;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import lampwright.search.Follower;
+import lampwright.setup.Parent;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.store.Database;
 import lampwright.store.Members;
 import lampwright.store.Saving;
 import lampwright.store.Setups;
+import lampwright.store.StoredRevision;
 import lampwright.store.StoredSetup;
 import lampwright.store.StudioTransaction;
 
@@ -52,25 +54,77 @@ public final class Cataloguing {
     return new SetupId(text);
   }
 
-  /** Keeps a new setup. */
+  /**
+   * What a new setup is made from.
+   *
+   * @param setup its id, as it was written
+   * @param revision of that setup; empty is the current one
+   */
+  public record From(String setup, Optional<Integer> revision) {}
+
+  /** Keeps a new setup that comes from no other. */
   public Catalogued create(Caller caller, StudioId studio, SetupDocument document) {
+    return create(caller, studio, document, Optional.empty());
+  }
+
+  /**
+   * Keeps a new setup.
+   *
+   * @param from what it was made from, such as the setup of which it is an adaptation
+   * @throws Refused Invalid at {@code /parent} where the studio has no such setup, at {@code
+   *     /parent_revision} where that setup has no such revision
+   */
+  public Catalogued create(
+      Caller caller, StudioId studio, SetupDocument document, Optional<From> from) {
     Catalogued created =
         database.inStudio(
             studio,
             caller.person().id(),
             in -> {
               Leave.ask(in, Permission.WRITE_SETUPS);
-              StoredSetup stored =
-                  new Setups(in)
-                      .create(
-                          new SetupId(ids.next()),
-                          document.title(),
-                          StoredDocuments.print(SetupDocument.FORM, document),
-                          "");
-              return catalogued(stored, caller.person().name());
+              Optional<Parent> parent = from.map(wanted -> parent(in, wanted));
+              StoredSetup stored = create(in, document, parent);
+              return catalogued(
+                  stored,
+                  caller.person().name(),
+                  parent,
+                  StoredDocuments.read(SetupDocument.FORM, stored.document()));
             });
     awaitIndex(studio, created.id(), created.revision());
     return created;
+  }
+
+  private StoredSetup create(
+      StudioTransaction in, SetupDocument document, Optional<Parent> parent) {
+    Setups setups = new Setups(in);
+    SetupId id = new SetupId(ids.next());
+    String json = StoredDocuments.print(SetupDocument.FORM, document);
+    return parent
+        .map(of -> setups.createFrom(of.id(), of.revision(), id, document.title(), json, ""))
+        .orElseGet(() -> setups.create(id, document.title(), json, ""));
+  }
+
+  private static Parent parent(StudioTransaction in, From from) {
+    Setups setups = new Setups(in);
+    StoredSetup parent =
+        Optional.of(from.setup())
+            .filter(Ids::isId)
+            .flatMap(id -> setups.find(new SetupId(id)))
+            .orElseThrow(
+                () ->
+                    Refused.invalid(
+                        "/parent", "Parent must be the id of one of the studio's setups."));
+    int revision = from.revision().orElse(parent.revision());
+    StoredRevision then =
+        setups
+            .findRevision(parent.id(), revision)
+            .orElseThrow(
+                () ->
+                    Refused.invalid(
+                        "/parent_revision",
+                        "Parent revision (%d) must be one that the parent has: 1 to %d."
+                            .formatted(revision, parent.revision())));
+    return new Parent(parent.id(), revision, then.label());
   }
 
   /** A setup as it is now. */
@@ -86,15 +140,27 @@ public final class Cataloguing {
 
   static Catalogued get(StudioTransaction in, SetupId id) {
     StoredSetup stored = new Setups(in).find(id).orElseThrow(Refused::notFound);
-    return catalogued(stored, names(in).getOrDefault(stored.changedBy(), FORMER_MEMBER));
+    return catalogued(
+        stored,
+        name(in, stored.changedBy()),
+        Optional.ofNullable(new Setups(in).listParents(List.of(id)).get(id)),
+        StoredDocuments.read(SetupDocument.FORM, stored.document()));
+  }
+
+  /** What somebody is called who may have left the studio. */
+  static String name(StudioTransaction in, PersonId person) {
+    return names(in).getOrDefault(person, FORMER_MEMBER);
   }
 
   /** Those of some setups that the studio has, by their ids; for what a search found. */
   static Map<SetupId, Catalogued> listOf(StudioTransaction in, List<SetupId> wanted) {
     Map<PersonId, String> names = names(in);
+    Map<SetupId, Parent> parents = new Setups(in).listParents(wanted);
     return new Setups(in)
         .listOf(wanted).values().stream()
-            .flatMap(stored -> readable(stored, names).stream())
+            .flatMap(
+                stored ->
+                    readable(stored, names, Optional.ofNullable(parents.get(stored.id()))).stream())
             .collect(Collectors.toMap(Catalogued::id, setup -> setup));
   }
 
@@ -164,7 +230,7 @@ public final class Cataloguing {
   }
 
   /** So that who changed something finds it by the next search. */
-  private void awaitIndex(StudioId studio, SetupId id, int revision) {
+  void awaitIndex(StudioId studio, SetupId id, int revision) {
     try {
       follower.awaitSetupRevision(studio.text(), id.text(), revision, WAIT_FOR_INDEX);
     } catch (InterruptedException e) {
@@ -181,19 +247,16 @@ public final class Cataloguing {
                 .collect(Collectors.toMap(Person::id, Person::name)));
   }
 
-  private static Optional<Catalogued> readable(StoredSetup stored, Map<PersonId, String> names) {
+  private static Optional<Catalogued> readable(
+      StoredSetup stored, Map<PersonId, String> names, Optional<Parent> parent) {
     String changedBy = names.getOrDefault(stored.changedBy(), FORMER_MEMBER);
     return StoredDocuments.find(SetupDocument.FORM, stored.document(), stored.id())
-        .map(document -> catalogued(stored, changedBy, document));
-  }
-
-  private static Catalogued catalogued(StoredSetup stored, String changedBy) {
-    return catalogued(
-        stored, changedBy, StoredDocuments.read(SetupDocument.FORM, stored.document()));
+        .map(document -> catalogued(stored, changedBy, parent, document));
   }
 
   private static Catalogued catalogued(
-      StoredSetup stored, String changedBy, SetupDocument document) {
-    return new Catalogued(stored.id(), stored.revision(), stored.changedAt(), changedBy, document);
+      StoredSetup stored, String changedBy, Optional<Parent> parent, SetupDocument document) {
+    return new Catalogued(
+        stored.id(), stored.revision(), stored.changedAt(), changedBy, parent, document);
   }
 }

@@ -16,7 +16,9 @@ import lampwright.web.api.SetupApi;
 import lampwright.web.api.StudioApi;
 import lampwright.web.api.SunApi;
 import lampwright.web.api.TokenApi;
+import lampwright.web.api.UsedApi;
 import lampwright.web.http.RouteList;
+import lampwright.web.pages.AdaptedPages;
 import lampwright.web.pages.AssetFiles;
 import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
@@ -42,7 +44,8 @@ public record Routes(Api api, Pages pages) {
       ReadingMapApi readingMaps,
       SunApi sun,
       CandelaTableApi candelaTables,
-      CalibrationApi calibrations) {}
+      CalibrationApi calibrations,
+      UsedApi used) {}
 
   /** What people visit. */
   public record Pages(
@@ -52,7 +55,8 @@ public record Routes(Api api, Pages pages) {
       ProblemPages problems,
       AssetFiles assets,
       FindPages find,
-      SetupPages setups) {}
+      SetupPages setups,
+      AdaptedPages adapted) {}
 
   public void addTo(RouteList routes) {
     routes.get("/health/live", api.health()::live, ANYONE);
@@ -73,6 +77,9 @@ public record Routes(Api api, Pages pages) {
     routes.get("/api/studios/{studio}/setups/{setup}", api.setups()::get, SIGNED_IN);
     routes.put("/api/studios/{studio}/setups/{setup}", api.setups()::replace, SIGNED_IN);
     routes.delete("/api/studios/{studio}/setups/{setup}", api.setups()::delete, SIGNED_IN);
+    routes.get("/api/studios/{studio}/setups/{setup}/children", api.setups()::children, SIGNED_IN);
+    routes.get("/api/studios/{studio}/setups/{setup}/used", api.used()::get, SIGNED_IN);
+    routes.post("/api/studios/{studio}/setups/{setup}/used", api.used()::record, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}/figures", api.computing()::figures, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}/sun", api.sun()::show, SIGNED_IN);
     routes.post(
@@ -99,8 +106,11 @@ public record Routes(Api api, Pages pages) {
     routes.get("/problems/{kind}", pages.problems()::explain, ANYONE);
     routes.get("/studios/{studio}/setups", pages.find()::find, SIGNED_IN);
     routes.get("/studios/{studio}/setups/{setup}", pages.setups()::show, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/{setup}/used", pages.setups()::showUsed, SIGNED_IN);
+    routes.post("/studios/{studio}/setups/{setup}/used", pages.setups()::recordUsed, SIGNED_IN);
     routes.get("/studios/{studio}/setups/{setup}/figures", pages.setups()::figures, SIGNED_IN);
-    routes.get("/studios/{studio}/setups/{setup}/adapted", pages.setups()::adapted, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::show, SIGNED_IN);
+    routes.post("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::save, SIGNED_IN);
     routes.get("/assets/{hash}/<name>", pages.assets()::show, ANYONE);
   }
 }

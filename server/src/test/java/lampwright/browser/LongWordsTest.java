@@ -32,7 +32,20 @@ class LongWordsTest {
     browser.follow(browser.see("main form button"));
     for (String text : List.of(WORD, SCRIPT)) {
       String kit = made(author, "kits", Documents.kit(text));
-      String setup = made(author, "setups", setup(text));
+      String parent = made(author, "setups", setup(text));
+      String setup = made(author, "setups?parent=" + parent, setup(text));
+      Map<String, Object> used =
+          Map.of(
+              "lights",
+              List.of(Map.of("light", "key", "stops_down", 2.0, "distance_m", 3.0)),
+              "note",
+              text);
+      HttpResponse<String> told =
+          author
+              .with("If-Match", "\"1\"")
+              .post("/api/studios/demo/setups/" + setup + "/used", Documents.json(used));
+      assertEquals(200, told.statusCode(), told.body());
+      sound("/studios/demo/setups/" + parent);
       sound("/studios/demo/setups/" + setup);
       sound("/studios/demo/setups/" + setup + "/figures");
       sound("/studios/demo/setups/" + setup + "/adapted?kit=" + kit);

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
+import java.util.Optional;
 import lampwright.document.Json;
 import lampwright.document.Reading;
 import lampwright.engine.beam.CandelaTable;
 import lampwright.engine.beam.CutSpread;
 import lampwright.engine.beam.Even;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -139,6 +141,49 @@ final class ModifierTest {
     assertEquals(new Reading.Sound<>(modifier), again);
   }
 
+  /** A modifier goes on the bayonet that it is made for: common practice, no source. */
+  @ParameterizedTest
+  @CsvSource({
+    "small ring, small ring, true",
+    "small ring, Small RING, true",
+    "small ring, large ring, false",
+    "small ring, ring, false",
+    ", large ring, true",
+    "small ring, , true",
+    ", , true"
+  })
+  void fitsAHeadOfTheSameMountOrOfNone(
+      @Nullable String modifierMount, @Nullable String headMount, boolean fits) {
+    String mount = modifierMount == null ? "" : ",'mount':'" + modifierMount + "'";
+    Head head = GearDocuments.head(headMount == null ? "" : "'mount':'" + headMount + "'");
+    assertEquals(fits, modifier("'kind':'softbox'" + mount).fits(head));
+  }
+
+  @Test
+  void theStandardReflectorFitsEveryHeadAndTakesOne() {
+    Modifier standard = Modifier.standardReflector();
+    assertTrue(standard.fits(GearDocuments.head("'mount':'small ring'")));
+    assertEquals(1, standard.takesHeads());
+  }
+
+  @Test
+  void mountAndNumberOfHeadsAreWrittenAsTheyWereRead() {
+    Modifier box = modifier("'kind':'octagon','mount':'large ring','takes_heads':4");
+    assertEquals(Optional.of("large ring"), box.mount());
+    assertEquals(4, box.takesHeads());
+    assertEquals(
+        Map.of("name", "one", "kind", "octagon", "mount", "large ring", "takes_heads", 4.0),
+        GearDocuments.written(Modifier.FORM, box));
+  }
+
+  @Test
+  void aModifierThatSaysNothingOfMountAndHeadsIsWrittenWithoutThem() {
+    Modifier plain = modifier("'kind':'softbox'");
+    assertEquals(Optional.empty(), plain.mount());
+    assertEquals(1, plain.takesHeads());
+    assertEquals(Map.of("name", "one", "kind", "softbox"), Modifier.FORM.writeObject(plain));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -146,6 +191,10 @@ final class ModifierTest {
       value = {
         "'kind':'softbox','grid_depth_to_width':2 | /grid_depth_to_width",
         "'kind':'softbox','cutoff_deg':2 | /cutoff_deg",
+        "'kind':'softbox','mount':' ' | /mount",
+        "'kind':'softbox','takes_heads':0 | /takes_heads",
+        "'kind':'softbox','takes_heads':13 | /takes_heads",
+        "'kind':'softbox','takes_heads':1.5 | /takes_heads",
         "'kind':'dish','candela':{'vertical_deg':[0,0],'horizontal_deg':[0],'candela':[[1,1]]}"
             + " | /candela/vertical_deg",
         "'kind':'dish','candela':{'vertical_deg':[0,9],'horizontal_deg':[5],'candela':[[1,1]]}"

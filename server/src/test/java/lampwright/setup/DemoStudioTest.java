@@ -22,8 +22,7 @@ import lampwright.gear.Body;
 import lampwright.gear.Kit;
 import lampwright.setup.adapting.AdaptationSearch;
 import lampwright.setup.adapting.Answer;
-import lampwright.setup.adapting.Limits;
-import lampwright.setup.adapting.Weights;
+import lampwright.setup.adapting.Wishes;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
 import lampwright.setup.figures.LightFigures;
@@ -151,11 +150,7 @@ class DemoStudioTest {
 
   private static Answer adapt(String setup, String kit) throws Exception {
     return AdaptationSearch.adapt(
-        one("setups", SetupDocument.FORM, setup),
-        one("kits", Kit.FORM, kit),
-        Optional.empty(),
-        Limits.none(),
-        Weights.Preset.CLOSEST_LOOK.weights());
+        one("setups", SetupDocument.FORM, setup), one("kits", Kit.FORM, kit), Wishes.none());
   }
 
   private static Map<String, SetupDocument> setups() throws Exception {

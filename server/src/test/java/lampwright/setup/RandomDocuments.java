@@ -164,7 +164,10 @@ public final class RandomDocuments {
       case "setup" ->
           object.computeIfPresent(
               "build_order", (key, steps) -> List.of(Map.of("what", "Read the ambient.")));
-      case "kit" -> object.remove("pairings");
+      case "kit" -> {
+        object.remove("pairings");
+        hangHeadsOnOnePack(object);
+      }
       case "light" -> {
         double range =
             ((Map<?, ?>) Objects.requireNonNull(object.get("head"))).get("range_stops")
@@ -179,5 +182,17 @@ public final class RandomDocuments {
       default -> {}
     }
     return object;
+  }
+
+  /** All names are the same word here, so that a second pack would bear the first one's. */
+  private static void hangHeadsOnOnePack(Map<String, Object> kit) {
+    List<?> packs = (List<?>) kit.getOrDefault("packs", List.of());
+    if (!packs.isEmpty()) {
+      kit.put("packs", packs.subList(0, 1));
+      return;
+    }
+    for (Object heads : (List<?>) kit.getOrDefault("heads", List.of())) {
+      ((Map<?, ?>) Documents.at(heads, "/head")).remove("pack");
+    }
   }
 }

@@ -47,6 +47,8 @@ class SchemaTest {
           "must not be smaller than the smallest",
           "must be the name of one of this kit's heads",
           "must be the name of one of this kit's modifiers",
+          "must be the name of one of this kit's packs",
+          "is another pack's already",
           "are paired already",
           "in all) must be at most 200",
           "must be a shutter time such as",

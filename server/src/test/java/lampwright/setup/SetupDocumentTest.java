@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import lampwright.document.Json;
 import lampwright.document.JsonNull;
 import lampwright.document.Problem;
@@ -194,6 +195,15 @@ class SetupDocumentTest {
             .pointer());
     Object twice = Documents.with(KIT, "/pairings/1", Documents.at(KIT, "/pairings/0"));
     assertEquals("/pairings/1", Documents.problems(Kit.FORM, twice).getFirst().pointer());
+  }
+
+  @Test
+  void aLightsHeadMayNameAPackBecauseASetupKnowsNone() {
+    Object json = Documents.with(PLAIN, "/lights/0/head/pack", "floor pack");
+    SetupDocument setup = Documents.setup(json);
+    assertEquals(Optional.of("floor pack"), setup.lights().getFirst().head().pack());
+    assertEquals(
+        "floor pack", Documents.at(SetupDocument.FORM.write(setup), "/lights/0/head/pack"));
   }
 
   @Test

@@ -229,6 +229,90 @@ public final class WorkedExamples {
             "ambient", object("ev100", number("/example_2/results/kit_a/ambient_ev100"))));
   }
 
+  /** 17b with the dials of kit A exactly as wanted, and with kit A's camera. */
+  public static SetupDocument exactCellist() {
+    Object json = SetupDocument.FORM.write(cellist());
+    for (String name : List.of("key", "fill", "wall")) {
+      int index = List.of("key", "fill", "wall").indexOf(name);
+      json =
+          Documents.with(
+              json,
+              "/lights/" + index + "/stops_down",
+              number("/example_2/results/kit_a/" + name + "/stops_down_exact"));
+    }
+    String camera = "/example_2/inputs/kit_a/camera";
+    json =
+        Documents.with(
+            json,
+            "/camera/body",
+            object(
+                "name",
+                "body of kit_a",
+                "width_mm",
+                number(camera + "/sensor_mm/0"),
+                "height_mm",
+                number(camera + "/sensor_mm/1"),
+                "sync",
+                "1/160"));
+    return Documents.setup(
+        Documents.with(
+            json,
+            "/camera/lens",
+            object("name", "eighty-five", "focal_length_mm", number(camera + "/focal_mm"))));
+  }
+
+  /** Kit B of 17b: three mains heads, metered with their boxes on, and a leaf shutter. */
+  public static Map<String, Object> cellistKitB() {
+    String in = "/example_2/inputs/kit_b";
+    List<Object> modifiers = new ArrayList<>();
+    List<Object> pairings = new ArrayList<>();
+    for (String name : List.of("key", "fill")) {
+      Object face =
+          object(
+              "shape", "rectangle",
+              "width_m", number(in + "/" + name + "/width_m"),
+              "height_m", number(in + "/" + name + "/height_m"));
+      modifiers.add(
+          object("modifier", object("name", name + " box", "kind", "softbox", "face", face)));
+      pairings.add(
+          object(
+              "head",
+              "mains head",
+              "modifier",
+              name + " box",
+              "reading",
+              object(
+                  "f_number", number(in + "/" + name + "/f_number_reading"),
+                  "distance_m", number(in + "/" + name + "/reading_distance_m"))));
+    }
+    return object(
+        "name",
+        "kit B of 17b",
+        "bodies",
+        List.of(
+            object(
+                "name", "larger body",
+                "width_mm", number(in + "/camera/sensor_mm/0"),
+                "height_mm", number(in + "/camera/sensor_mm/1"),
+                "shutter", "leaf",
+                "sync", "1/1600")),
+        "lenses",
+        List.of(
+            object("name", "eighty", "focal_length_mm", 80.0),
+            object("name", "hundred and ten", "focal_length_mm", 110.0)),
+        "heads",
+        List.of(
+            object(
+                "count",
+                3.0,
+                "head",
+                cellistHead("kit_b", "wall", number(in + "/wall/guide_number_m")))),
+        "modifiers",
+        modifiers,
+        "pairings",
+        pairings);
+  }
+
   /** One of the cellist's two lights on the face, with another kit's head and modifier. */
   public static Map<String, Object> cellistLight(String kit, String name, Object face) {
     String in = "/example_2/inputs/" + kit + "/" + name;

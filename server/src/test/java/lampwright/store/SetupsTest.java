@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -19,7 +20,10 @@ import java.util.stream.IntStream;
 import lampwright.gear.KitId;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
+import lampwright.setup.Child;
+import lampwright.setup.Parent;
 import lampwright.setup.SetupId;
+import org.jooq.exception.IntegrityConstraintViolationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
@@ -222,6 +226,66 @@ class SetupsTest {
                       throw thrown;
                     })));
     assertTrue(inStudio(in -> new Setups(in).find(id)).isEmpty());
+  }
+
+  private SetupId createdFrom(SetupId parent, int revision, String title) {
+    SetupId id = new SetupId(database.ids().next());
+    inStudio(in -> new Setups(in).createFrom(parent, revision, id, title, "{}", ""));
+    return id;
+  }
+
+  @Test
+  void aSetupThatWasMadeFromAnotherNamesItAsItWasThen() {
+    SetupId parent = created("Harbour");
+    inStudio(in -> new Setups(in).replace(parent, 1, "Pier", "{}", ""));
+    SetupId first = createdFrom(parent, 1, "By the small kit");
+    SetupId second = createdFrom(parent, 2, "By the van");
+    inStudio(in -> new Setups(in).delete(parent, 2, ""));
+    assertEquals(
+        Map.of(first, new Parent(parent, 1, "Harbour"), second, new Parent(parent, 2, "Pier")),
+        inStudio(in -> new Setups(in).listParents(List.of(first, second, parent))));
+  }
+
+  @Test
+  void aSetupListsThoseThatWereMadeFromItAndAreThere() {
+    SetupId parent = created("Harbour");
+    SetupId first = createdFrom(parent, 1, "By the small kit");
+    SetupId gone = createdFrom(parent, 1, "Soon gone");
+    SetupId second = createdFrom(parent, 1, "By the van");
+    SetupId grandchild = createdFrom(first, 1, "Once more");
+    inStudio(in -> new Setups(in).delete(gone, 1, ""));
+    assertEquals(
+        List.of(second, first),
+        inStudio(in -> new Setups(in).listChildren(parent, 10)).stream().map(Child::id).toList());
+    assertEquals(
+        List.of(second),
+        inStudio(in -> new Setups(in).listChildren(parent, 1)).stream().map(Child::id).toList());
+    assertEquals(
+        List.of(grandchild),
+        inStudio(in -> new Setups(in).listChildren(first, 10)).stream().map(Child::id).toList());
+  }
+
+  @Test
+  void aRevisionThatThereIsNotIsNobodysParent() {
+    SetupId parent = created("Harbour");
+    assertThrows(
+        IntegrityConstraintViolationException.class, () -> createdFrom(parent, 2, "Too early"));
+    assertTrue(inStudio(in -> new Setups(in).listChildren(parent, 10)).isEmpty());
+  }
+
+  @Test
+  void whatWasUsedIsARevisionThatNamesItsPlan() {
+    SetupId id = created("Harbour");
+    assertTrue(inStudio(in -> new Setups(in).findUsed(id)).isEmpty());
+    inStudio(in -> new Setups(in).replaceByUsed(id, 1, 1, "Harbour", "{\"f\": 8}", "Fog."));
+    inStudio(in -> new Setups(in).replace(id, 2, "Harbour", "{\"f\": 11}", ""));
+    assertEquals(Optional.of(1), inStudio(in -> new Setups(in).findPlanned(id, 2)));
+    assertEquals(Optional.empty(), inStudio(in -> new Setups(in).findPlanned(id, 3)));
+    UsedRevision found = inStudio(in -> new Setups(in).findUsed(id)).orElseThrow();
+    assertEquals("{\"title\": \"Harbour\"}", found.planned().document());
+    assertEquals("{\"f\": 8}", found.used().document());
+    assertEquals("Fog.", found.used().revision().message());
+    assertEquals(2, found.used().revision().number());
   }
 
   @Test

@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lampwright.gear.KitId;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
+import lampwright.setup.Parent;
 import lampwright.setup.SetupId;
 import org.jooq.exception.DataAccessException;
 import org.junit.jupiter.api.BeforeAll;
@@ -96,6 +98,35 @@ class StudiosApartTest {
                       .toList());
               return setups.count();
             });
+  }
+
+  @Test
+  void aSetupOfAnotherStudioIsNobodysParentHereAndListsNoChildrenOfHere() {
+    SetupId only = new SetupId(database.ids().next());
+    SetupId child = new SetupId(database.ids().next());
+    database.open().inStudio(omars, omar, in -> new Setups(in).create(only, "Secret", "{}", ""));
+    DataAccessException refusal =
+        assertThrows(
+            DataAccessException.class,
+            () ->
+                database
+                    .open()
+                    .inStudio(
+                        noras,
+                        nora,
+                        in -> new Setups(in).createFrom(only, 1, child, "Taken", "{}", "")));
+    assertTrue(String.valueOf(refusal.getMessage()).contains("setup_comes_from_revision"));
+    // Of two setups with one id the own is meant, and the other studio hears nothing of it.
+    database
+        .open()
+        .inStudio(noras, nora, in -> new Setups(in).createFrom(SETUP, 1, child, "Own", "{}", ""));
+    assertEquals(
+        Map.of(child, new Parent(SETUP, 1, "Nora's")),
+        database.open().inStudio(noras, nora, in -> new Setups(in).listParents(List.of(child))));
+    assertEquals(
+        List.of(),
+        database.open().inStudio(omars, omar, in -> new Setups(in).listChildren(SETUP, 10)));
+    database.open().inStudio(noras, nora, in -> new Setups(in).delete(child, 1, ""));
   }
 
   @Test

@@ -92,6 +92,7 @@ class OpenApiTest {
     documents("kit", Documents.json(Documents.kit("Described")));
     described.mustFit(
         "GET " + IN_STUDIO + "/setups", 200, author.get(STUDIO + "/setups?q=light&limit=2"));
+    kinAndUse();
     computing();
     assertEquals(described.operations(), described.done());
   }
@@ -136,6 +137,32 @@ class OpenApiTest {
     described.mustFit("POST " + all, 403, reader.post(path, document));
     described.mustFit("POST " + all, 401, house.visitor().post(path, document));
     described.mustFit("POST " + all, 413, author.post(path, "\"" + "a".repeat(1 << 20) + "\""));
+  }
+
+  private void kinAndUse() {
+    String setups = STUDIO + "/setups";
+    String document = Documents.json(Documents.setup("Described"));
+    String create = "POST " + IN_STUDIO + "/setups";
+    String parent = location(author.post(setups, document));
+    String from = setups + "?parent=" + parent.substring(parent.lastIndexOf('/') + 1);
+    String child = location(described.mustFit(create, 201, author.post(from, document)));
+    described.mustFit(create, 422, author.post(setups + "?parent=zzzz", document));
+    described.mustFit(create, 422, author.post(from + "&parent_revision=9", document));
+    described.mustFit("GET " + IN_STUDIO + "/setups/{setup}", 200, author.get(child));
+    String children = "GET " + IN_STUDIO + "/setups/{setup}/children";
+    described.mustFit(children, 200, author.get(parent + "/children"));
+    described.mustFit(children, 404, author.get(setups + "/zzzz/children"));
+    String used = IN_STUDIO + "/setups/{setup}/used";
+    String path = child + "/used";
+    Visitor first = author.with("If-Match", "\"1\"");
+    described.mustFit("GET " + used, 404, author.get(path));
+    described.mustFit("POST " + used, 428, author.post(path, "{}"));
+    described.mustFit("POST " + used, 422, first.post(path, "{\"lights\":[{}]}"));
+    String told = "{\"lights\":[{\"light\":\"key\",\"stops_down\":3.5}],\"note\":\"Fog.\"}";
+    described.mustFit("POST " + used, 200, first.post(path, told));
+    described.mustFit("POST " + used, 412, first.post(path, told));
+    described.mustFit("GET " + used, 200, author.get(path));
+    described.mustFit("GET " + used, 304, author.with("If-None-Match", "\"2\"").get(path));
   }
 
   private void computing() {

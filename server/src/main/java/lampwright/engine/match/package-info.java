@@ -1,6 +1,6 @@
 /**
- * The optimiser: exact search over assignments. May import the JDK only. Start reading at {@link
- * lampwright.engine.match.Assignment}.
+ * The optimiser: exact search over allotments of shared supplies. May import the JDK only. Start
+ * reading at {@link lampwright.engine.match.AllotmentSearch}.
  */
 @NullMarked
 package lampwright.engine.match;

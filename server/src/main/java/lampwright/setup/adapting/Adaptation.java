@@ -1,6 +1,9 @@
 package lampwright.setup.adapting;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.unit.Stops;
@@ -25,6 +28,11 @@ import lampwright.setup.figures.Figures;
  * @param lights in the setup's order
  * @param losses what is lost, in words
  * @param cost in the units of {@link Weights}; the least is the best
+ * @param costs the same by matter, those that cost something
+ * @param carried what heads, modifiers, gels, stands and camera weigh
+ * @param betterIn what this one is noticeably better in than the best; empty for the best
+ * @param changes every dial, head and place to touch against the setup as it stood, in words
+ * @param remedies what would help where a light falls short, smallest change first
  * @param leftOut what was not taken into account, in words
  */
 public record Adaptation(
@@ -41,11 +49,32 @@ public record Adaptation(
     List<AdaptedLight> lights,
     List<String> losses,
     double cost,
+    Map<Matter, Double> costs,
+    Carried carried,
+    List<Matter> betterIn,
+    List<String> changes,
+    List<Remedy> remedies,
     List<String> leftOut) {
+
+  /**
+   * What must be carried.
+   *
+   * @param kg of all pieces whose weight is known
+   * @param withoutWeight the pieces whose weight is not known
+   */
+  public record Carried(double kg, List<String> withoutWeight) {
+    public Carried {
+      withoutWeight = List.copyOf(withoutWeight);
+    }
+  }
 
   public Adaptation {
     lights = List.copyOf(lights);
     losses = List.copyOf(losses);
+    costs = Collections.unmodifiableMap(new EnumMap<>(costs));
+    betterIn = List.copyOf(betterIn);
+    changes = List.copyOf(changes);
+    remedies = List.copyOf(remedies);
     leftOut = List.copyOf(leftOut);
   }
 }

@@ -1,241 +1,113 @@
 package lampwright.setup.adapting;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.PriorityQueue;
-import lampwright.engine.exposure.Ambient;
-import lampwright.engine.exposure.Ev100;
-import lampwright.engine.exposure.ExposureSettings;
-import lampwright.engine.exposure.FNumber;
-import lampwright.engine.exposure.Iso;
-import lampwright.engine.exposure.MeterConstant;
+import java.util.function.BooleanSupplier;
 import lampwright.engine.unit.Stops;
-import lampwright.gear.Head;
 import lampwright.gear.Kit;
-import lampwright.gear.Modifier;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
-import lampwright.setup.figures.AmbientFigures;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
 
 /**
- * Finds how a kit can make a setup.
- *
- * <p>Every camera setting that body, lens and limits allow is tried, on the camera's own scale of
- * third stops; for each, the heads are given to the lights at the least miss. What remains is the
- * setting of least cost: the light's misses by role, the ambient's offset, depth of field, shutter
- * time and ISO, weighted by {@link Weights}. Modifiers are chosen before, each light the one most
- * like its own; no light is moved and each gets one head. These two things keep it from the best
- * answer that could be had, and the answer says so.
+ * Finds how a kit can make a setup: the cheapest camera setting with the cheapest way to make each
+ * light, both together, by the cost that {@link Weights} states; DEVELOPERS.md has it as
+ * mathematics. {@link AdaptationProblem} makes setup and kit ready, {@link SettingSearch} looks
+ * through the camera's settings, {@link lampwright.engine.match.AllotmentSearch} allots the kit to
+ * the lights at each exposure.
  *
  * <p>With normal flash no setting but the shutter time changes flash against ambient (REFERENCE
  * section 0): a body that syncs slower needs that much more light from every head, by any route.
  */
 public final class AdaptationSearch {
 
-  /** So many ways are enough to choose from. */
-  private static final int MOST_ADAPTATIONS = 3;
+  private AdaptationSearch() {}
 
-  /** An ambient within a third of a stop is held; less is not seen side by side. */
-  private static final double HELD_STOPS = 1.0 / 3;
-
-  /** Below what any cost could mean, above what adding doubles does. */
-  private static final double ROUNDING = 1e-9;
-
-  private static final double OTHER_APERTURE_STOPS = 0.6;
-  private static final double OTHER_ISO_STOPS = 0.9;
-  private static final double OTHER_AMBIENT_STOPS = 0.45;
-
-  /** A moving subject makes the shutter time part of the look. */
-  private static final double TIME_MATTERS_MORE_WITH_MOVEMENT = 3;
-
-  private final SetupDocument setup;
-  private final Kit kit;
-  private final Limits limits;
-  private final Weights weights;
-  private final Figures original;
-  private final Optional<Ev100> ambient;
-  private final CameraChoice camera;
-  private final List<Modifier> modifiers;
-  private final PairedReadings readings;
-  private final HeadChoice heads;
-
-  private AdaptationSearch(
-      SetupDocument setup, Kit kit, Optional<Ev100> newAmbient, Limits limits, Weights weights) {
-    this.setup = setup;
-    this.kit = kit;
-    this.limits = limits;
-    this.weights = weights;
-    this.original = FiguresComputation.of(setup);
-    this.ambient = newAmbient.or(() -> setup.ambient().map(lampwright.setup.Ambient::level));
-    this.camera = CameraChoice.of(setup, kit);
-    this.modifiers = ModifierChoice.of(original.lights(), kit, weights);
-    this.readings = new PairedReadings(setup, kit);
-    List<Head> units = GearUnits.of(kit.heads(), setup.lights().size());
-    this.heads = new HeadChoice(setup, original.lights(), modifiers, units, readings, weights);
+  /** Finds the best adaptations, however long it takes; deterministic. */
+  public static Answer adapt(SetupDocument setup, Kit kit, Wishes wishes) {
+    return adapt(setup, kit, wishes, () -> false);
   }
 
   /**
-   * Finds the best adaptations; deterministic.
+   * Finds the best adaptations.
    *
-   * @param newAmbient the ambient to shoot in, where it is not the setup's
-   * @param weights what the cost is made of
+   * @param stop asked now and then; once it says yes the best that was found so far is the answer,
+   *     with the gap to what could still be better
    */
-  public static Answer adapt(
-      SetupDocument setup, Kit kit, Optional<Ev100> newAmbient, Limits limits, Weights weights) {
-    return new AdaptationSearch(setup, kit, newAmbient, limits, weights).solve();
-  }
-
-  /** A setting with its heads and what it costs. */
-  record Candidate(
-      CameraChoice.Setting setting, HeadChoice.Chosen heads, SettingCost settingCost, double cost) {
-
-    /** Whether the other is as good or better in every matter, so that nobody would choose this. */
-    boolean isWorseInAll(Candidate other) {
-      return settingCost.isNowhereBelow(other.settingCost)
-          && heads.cost() >= other.heads.cost() - ROUNDING;
-    }
-  }
-
-  private Answer solve() {
-    List<String> contradictions = camera.contradictions(limits);
+  public static Answer adapt(SetupDocument setup, Kit kit, Wishes wishes, BooleanSupplier stop) {
+    NewConditions conditions = NewConditions.of(setup, wishes);
+    List<String> contradictions = new ArrayList<>(conditions.contradictions());
+    contradictions.addAll(Contradictions.of(setup, kit, wishes));
     if (!contradictions.isEmpty()) {
-      return new Answer.NotEnoughGear(contradictions, List.of(), List.of(), List.of());
+      return nothing(contradictions);
     }
-    List<Candidate> chosen = best();
-    AdaptedDocument documents =
-        new AdaptedDocument(setup, kit, original, camera, modifiers, readings, ambient);
-    Shortage shortage = new Shortage(setup, kit, original);
-    List<LightId> unlit = shortage.unlit(chosen.getFirst().heads());
-    if (unlit.size() == setup.lights().size()) {
+    Figures original = FiguresComputation.of(setup);
+    AdaptationProblem problem =
+        new AdaptationProblem(setup, original, kit, wishes, conditions.ambient(), Trial.NONE);
+    SettingSearch.Found found = SettingSearch.find(problem, stop);
+    if (found.ways().isEmpty()) {
+      return nothing(List.of(Contradictions.ambientNotHeld(wishes)));
+    }
+    return answer(problem, kit, conditions, found);
+  }
+
+  private static Answer nothing(List<String> contradictions) {
+    return new Answer.NotEnoughGear(
+        contradictions, List.of(), List.of(), List.of(), new Proof(0, 0, false));
+  }
+
+  private static Answer answer(
+      AdaptationProblem problem, Kit kit, NewConditions conditions, SettingSearch.Found found) {
+    Explaining explaining = new Explaining(problem, kit, conditions);
+    AdaptationPlan best = found.ways().getFirst();
+    Trials trials = new Trials(problem, kit, best);
+    Shortage shortage = new Shortage(trials);
+    List<LightId> unlit = shortage.unlit();
+    List<Remedy> remedies = Remedies.of(trials);
+    if (best.lit().stream().allMatch(Optional::isEmpty)) {
       return new Answer.NotEnoughGear(
-          shortage.reasons(unlit), unlit, shortage.remedies(unlit), List.of());
+          shortage.reasons(), unlit, shortage.remedies(remedies), List.of(), found.proof());
     }
-    List<Adaptation> adaptations =
-        chosen.stream()
-            .filter(one -> shortage.unlit(one.heads()).size() < setup.lights().size())
-            .map(documents::of)
-            .toList();
-    return unlit.isEmpty()
-        ? new Answer.Adapted(adaptations)
+    List<Adaptation> adaptations = new ArrayList<>();
+    adaptations.add(explaining.of(best, List.of(), remedies));
+    for (AdaptationPlan way : found.ways().subList(1, found.ways().size())) {
+      adaptations.add(
+          explaining.of(
+              way,
+              Ways.betterIn(way, best, problem.weights()),
+              Remedies.of(new Trials(problem, kit, way))));
+    }
+    return shortage.isNone()
+        ? new Answer.Adapted(adaptations, found.proof())
         : new Answer.NotEnoughGear(
-            shortage.reasons(unlit), unlit, shortage.remedies(unlit), adaptations);
+            shortage.reasons(), unlit, shortage.remedies(remedies), adaptations, found.proof());
   }
 
   /**
-   * The best first, then the best that differ from all before in a way that one would notice and
-   * that are better in something; the last of them holds the ambient where no other does. Heads are
-   * given out only for settings that may come next: a setting's own cost is a bound below what it
-   * costs with heads, so the order is exact and most settings are never looked into.
+   * Asks whether a kit makes a setup so that every light is lit and misses its level by so much at
+   * most, the ambient's offset differs by so much at most, and no light looks more than twice or
+   * less than half as large.
+   *
+   * @param within 0 or more
    */
-  private List<Candidate> best() {
-    PriorityQueue<Bound> queue =
-        new PriorityQueue<>(Comparator.comparingDouble(Bound::cost).thenComparingInt(Bound::index));
-    int index = 0;
-    for (CameraChoice.Setting setting : camera.settings(limits)) {
-      SettingCost cost = costOf(setting.exposure());
-      queue.add(new Bound(setting, cost, cost.sum(), index++, Optional.empty()));
+  public static boolean isWithin(SetupDocument setup, Figures original, Kit kit, Stops within) {
+    Wishes wishes = Wishes.none().withLimits(Limits.none().within(within, 1));
+    return best(setup, original, kit, wishes).filter(plan -> plan.outside() == 0).isPresent();
+  }
+
+  /** The best plan only, without its document; for who asks many setups. */
+  static Optional<AdaptationPlan> best(
+      SetupDocument setup, Figures original, Kit kit, Wishes wishes) {
+    NewConditions conditions = NewConditions.of(setup, wishes);
+    if (!conditions.contradictions().isEmpty()
+        || !Contradictions.of(setup, kit, wishes).isEmpty()) {
+      return Optional.empty();
     }
-    List<Candidate> chosen = new ArrayList<>();
-    Optional<Candidate> another = Optional.empty();
-    while (chosen.size() < MOST_ADAPTATIONS && !queue.isEmpty()) {
-      Bound next = queue.remove();
-      if (next.lit().isEmpty()) {
-        queue.add(next.lit(heads));
-        continue;
-      }
-      Candidate candidate =
-          new Candidate(next.setting(), next.lit().get(), next.settingCost(), next.cost());
-      if (!chosen.stream().allMatch(other -> isWorthShowing(candidate, other))) {
-        continue;
-      }
-      boolean last = chosen.size() == MOST_ADAPTATIONS - 1;
-      if (!last || holdsAmbient(candidate) || chosen.stream().anyMatch(this::holdsAmbient)) {
-        chosen.add(candidate);
-      } else if (another.isEmpty()) {
-        another = Optional.of(candidate);
-      }
-    }
-    if (chosen.size() < MOST_ADAPTATIONS) {
-      another.ifPresent(chosen::add);
-    }
-    return chosen;
-  }
-
-  private static boolean isWorthShowing(Candidate candidate, Candidate other) {
-    return differ(candidate, other) && !candidate.isWorseInAll(other);
-  }
-
-  private boolean holdsAmbient(Candidate candidate) {
-    return Math.abs(ambientMiss(candidate.setting().exposure())) < HELD_STOPS;
-  }
-
-  /** A setting with what it costs at the least, or in all once heads are given out. */
-  private record Bound(
-      CameraChoice.Setting setting,
-      SettingCost settingCost,
-      double cost,
-      int index,
-      Optional<HeadChoice.Chosen> lit) {
-
-    Bound lit(HeadChoice heads) {
-      HeadChoice.Chosen chosen = heads.at(setting.exposure().requiredExposure(MeterConstant.FLAT));
-      return new Bound(setting, settingCost, cost + chosen.cost(), index, Optional.of(chosen));
-    }
-  }
-
-  /** What a camera setting costs by itself, matter by matter. */
-  record SettingCost(double ambient, double depth, double time, double iso) {
-
-    double sum() {
-      return ambient + depth + time + iso;
-    }
-
-    boolean isNowhereBelow(SettingCost other) {
-      return ambient >= other.ambient - ROUNDING
-          && depth >= other.depth - ROUNDING
-          && time >= other.time - ROUNDING
-          && iso >= other.iso - ROUNDING;
-    }
-  }
-
-  private SettingCost costOf(ExposureSettings settings) {
-    ExposureSettings old = setup.exposure().settings();
-    Iso lowest = camera.body().map(lampwright.gear.Body::lowestIso).orElse(Iso.HUNDRED);
-    double time = weights.time() * (isMoving() ? TIME_MATTERS_MORE_WITH_MOVEMENT : 1);
-    return new SettingCost(
-        weights.ambient() * Weights.ambientCount(ambientMiss(settings)),
-        weights.depth() * Math.abs(depthChange(settings.aperture(), camera).value()),
-        time * Math.abs(settings.time().stopsOver(old.time()).value()),
-        weights.iso() * Math.max(0, settings.iso().stopsOver(lowest).value()));
-  }
-
-  private boolean isMoving() {
-    return setup.subjects().stream().flatMap(s -> s.speedMPerS().stream()).anyMatch(v -> v > 0);
-  }
-
-  /** How far the background's level moves; without an ambient reading, how far the EV moves. */
-  private double ambientMiss(ExposureSettings settings) {
-    Optional<Stops> wanted = original.ambient().map(AmbientFigures::offset);
-    if (ambient.isEmpty() || wanted.isEmpty()) {
-      return settings.ev100().minus(original.ev100()).value();
-    }
-    return Ambient.of(ambient.get()).offset(settings).minus(wanted.get()).value();
-  }
-
-  /** By how many stops of aperture a setting is deeper than the setup. */
-  static Stops depthChange(FNumber aperture, CameraChoice camera) {
-    return aperture.stopsAbove(camera.wantedAperture());
-  }
-
-  private static boolean differ(Candidate one, Candidate other) {
-    ExposureSettings a = one.setting().exposure();
-    ExposureSettings b = other.setting().exposure();
-    return Math.abs(a.aperture().stopsAbove(b.aperture()).value()) > OTHER_APERTURE_STOPS
-        || Math.abs(a.iso().stopsOver(b.iso()).value()) > OTHER_ISO_STOPS
-        || Math.abs(a.ev100().minus(b.ev100()).value()) > OTHER_AMBIENT_STOPS;
+    AdaptationProblem problem =
+        new AdaptationProblem(
+            setup, original, kit, wishes.withWays(1), conditions.ambient(), Trial.NONE);
+    return SettingSearch.find(problem, () -> false).ways().stream().findFirst();
   }
 }

@@ -10,8 +10,9 @@ public sealed interface Answer {
    * The kit can make every light, each as near as its losses say.
    *
    * @param adaptations the best first; at least one
+   * @param proof of the first
    */
-  record Adapted(List<Adaptation> adaptations) implements Answer {
+  record Adapted(List<Adaptation> adaptations, Proof proof) implements Answer {
     public Adapted {
       adaptations = List.copyOf(adaptations);
     }
@@ -22,11 +23,16 @@ public sealed interface Answer {
    *
    * @param reasons what falls short, in words
    * @param unlit the lights that no head is left for, in the setup's order
-   * @param remedies what would help, smallest change first, in words
+   * @param remedies what would help, smallest change first, each checked by solving again
    * @param nearest what the kit can make; empty where no camera setting is possible
+   * @param proof that nothing nearer exists
    */
   record NotEnoughGear(
-      List<String> reasons, List<LightId> unlit, List<String> remedies, List<Adaptation> nearest)
+      List<String> reasons,
+      List<LightId> unlit,
+      List<Remedy> remedies,
+      List<Adaptation> nearest,
+      Proof proof)
       implements Answer {
     public NotEnoughGear {
       reasons = List.copyOf(reasons);

@@ -1,11 +1,12 @@
 package lampwright.setup.adapting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
@@ -26,6 +27,8 @@ import lampwright.setup.ShootingExposure;
  *
  * @param framingChange see {@link Adaptation}
  * @param wantedAperture the f-number with the setup's depth of field on this format
+ * @param longBurst whether some head of the kit can do times shorter than sync
+ * @param morePops whether lights may fire more often than in the setup, which takes longer times
  * @param own what the setup was shot with
  */
 record CameraChoice(
@@ -34,6 +37,8 @@ record CameraChoice(
     Optional<Double> framingChange,
     FNumber wantedAperture,
     List<NeutralDensity> filters,
+    boolean longBurst,
+    boolean morePops,
     Own own) {
 
   /** Shutter times farther than this from the setup's, in stops, make another picture. */
@@ -41,6 +46,9 @@ record CameraChoice(
 
   /** Far below a third of a stop, far above what rounding does to an exact mark. */
   private static final double ROUNDING = 1e-6;
+
+  /** What focal-plane shutters go down to; common practice, no source. */
+  private static final ShutterTime SHORTEST_BURST = ShutterTime.parse("1/8000");
 
   /**
    * The setup's own settings; a setting that is on no scale can be made again where body or lens is
@@ -51,29 +59,72 @@ record CameraChoice(
   /** A setting and the filter it needs. */
   record Setting(ExposureSettings exposure, Optional<NeutralDensity> filter) {}
 
-  static CameraChoice of(SetupDocument setup, Kit kit) {
+  /**
+   * Every camera that a kit and the limits allow, the one that frames most alike first; empty where
+   * the limits name a body or a lens that the kit has not.
+   */
+  static List<CameraChoice> all(SetupDocument setup, Kit kit, Limits limits) {
     Optional<Body> oldBody = setup.camera().flatMap(Camera::body);
     Optional<Lens> oldLens = setup.camera().flatMap(Camera::lens);
-    CameraChoice best = null;
-    for (Optional<Body> body : orOwn(kit.bodies(), oldBody)) {
-      for (Optional<Lens> lens : orOwn(kit.lenses(), oldLens)) {
-        CameraChoice choice =
+    boolean longBurst =
+        kit.heads().stream().anyMatch(head -> head.item().longBurstEfficiency().isPresent());
+    List<CameraChoice> all = new ArrayList<>();
+    for (Optional<Body> body : named(orOwn(kit.bodies(), oldBody), Body::name, limits.body())) {
+      for (Optional<Lens> lens : named(orOwn(kit.lenses(), oldLens), Lens::name, limits.lens())) {
+        all.add(
             new CameraChoice(
                 body,
                 lens,
                 framingChange(oldBody, oldLens, body, lens),
                 wantedAperture(setup.exposure().fNumber(), oldBody, body),
-                kit.neutralDensities(),
+                filters(kit, setup.exposure().neutralDensity()),
+                longBurst,
+                limits.popsPerLight().isPresent() && !Gathering.isMoving(setup),
                 new Own(
                     setup.exposure(),
                     body.isEmpty() || body.equals(oldBody),
-                    lens.isEmpty() || lens.equals(oldLens)));
-        if (best == null || choice.framingMiss() < best.framingMiss()) {
-          best = choice;
-        }
+                    lens.isEmpty() || lens.equals(oldLens))));
       }
     }
-    return Objects.requireNonNull(best, "orOwn() never gives an empty list");
+    all.sort(Comparator.comparingDouble(choice -> Math.abs(choice.framingDoublings())));
+    return all;
+  }
+
+  /** The kit's filters; the setup's own for a kit of lights only. */
+  private static List<NeutralDensity> filters(Kit kit, Stops own) {
+    boolean lightsOnly = kit.bodies().isEmpty() && kit.neutralDensities().isEmpty();
+    return lightsOnly && own.value() > 0
+        ? List.of(new NeutralDensity("the setup's own grey filter", own))
+        : kit.neutralDensities();
+  }
+
+  /** What of the limits no camera of a kit can fulfil, in words. */
+  static List<String> contradictions(SetupDocument setup, Kit kit, Limits limits) {
+    List<String> found = new ArrayList<>();
+    Optional<Body> oldBody = setup.camera().flatMap(Camera::body);
+    Optional<Lens> oldLens = setup.camera().flatMap(Camera::lens);
+    if (named(orOwn(kit.bodies(), oldBody), Body::name, limits.body()).isEmpty()) {
+      found.add("“" + limits.body().orElse("") + "” is to be used, but the kit has no such body.");
+    }
+    if (named(orOwn(kit.lenses(), oldLens), Lens::name, limits.lens()).isEmpty()) {
+      found.add("“" + limits.lens().orElse("") + "” is to be used, but the kit has no such lens.");
+    }
+    List<CameraChoice> all = all(setup, kit, limits);
+    boolean some = all.stream().anyMatch(camera -> camera.contradictions(limits).isEmpty());
+    if (found.isEmpty() && !some) {
+      found.addAll(all.getFirst().contradictions(limits));
+    }
+    return found;
+  }
+
+  private static <G> List<Optional<G>> named(
+      List<Optional<G>> pieces, Function<G, String> name, Optional<String> wanted) {
+    return pieces.stream()
+        .filter(
+            piece ->
+                wanted.isEmpty()
+                    || piece.filter(g -> name.apply(g).equals(wanted.get())).isPresent())
+        .toList();
   }
 
   /** The kit's pieces; the setup's own where the kit has none, for a kit of lights only. */
@@ -97,8 +148,9 @@ record CameraChoice(
     return Optional.of(wide / oldWide - 1);
   }
 
-  private double framingMiss() {
-    return framingChange.map(change -> Math.abs(Stops.ofRatio(1 + change).value())).orElse(0.0);
+  /** By how many doublings the picture takes in more than the setup's; 0 where not known. */
+  double framingDoublings() {
+    return framingChange.map(change -> Stops.ofRatio(1 + change).value()).orElse(0.0);
   }
 
   /** Equal depth of field at equal framing: the f-number goes with the format's diagonal. */
@@ -109,18 +161,14 @@ record CameraChoice(
     return new FNumber(old.value() * diagonalMm(body.get()) / diagonalMm(oldBody.get()));
   }
 
-  /** Every setting that the camera and the limits allow. */
-  List<Setting> settings(Limits limits) {
+  /** Every setting at an aperture and a time: each ISO, without a filter and with each one. */
+  List<Setting> settings(FNumber aperture, ShutterTime time, Limits limits) {
     List<Setting> settings = new ArrayList<>();
-    for (FNumber aperture : apertures(limits)) {
-      for (ShutterTime time : times(limits)) {
-        for (Iso iso : isos(limits)) {
-          ExposureSettings open = ExposureSettings.of(aperture, time, iso);
-          settings.add(new Setting(open, Optional.empty()));
-          for (NeutralDensity filter : filters) {
-            settings.add(new Setting(open.withNeutralDensity(filter.loss()), Optional.of(filter)));
-          }
-        }
+    for (Iso iso : isos(limits)) {
+      ExposureSettings open = ExposureSettings.of(aperture, time, iso);
+      settings.add(new Setting(open, Optional.empty()));
+      for (NeutralDensity filter : filters) {
+        settings.add(new Setting(open.withNeutralDensity(filter.loss()), Optional.of(filter)));
       }
     }
     return settings;
@@ -186,7 +234,7 @@ record CameraChoice(
   }
 
   /** An unknown body has an ordinary range, and the setup's own speed in any case. */
-  private Iso lowestIso() {
+  Iso lowestIso() {
     return body.map(Body::lowestIso).orElse(new Iso(Math.min(100, own.exposure().iso().value())));
   }
 
@@ -195,12 +243,15 @@ record CameraChoice(
         .orElse(new Iso(Math.max(6_400, own.exposure().iso().value())));
   }
 
+  /** The shortest time that a flash can be used with. */
   private ShutterTime shortestTime() {
-    return body.map(Body::sync).orElse(own.exposure().time());
+    boolean burst =
+        longBurst && body.filter(b -> b.shutter() == Body.Shutter.FOCAL_PLANE).isPresent();
+    return burst ? SHORTEST_BURST : body.map(Body::sync).orElse(own.exposure().time());
   }
 
   /** The lens's own ends count even where they are between the marks, as f/1.7 is. */
-  private List<FNumber> apertures(Limits limits) {
+  List<FNumber> apertures(Limits limits) {
     if (limits.keepFNumber().isPresent()) {
       FNumber kept = limits.keepFNumber().get();
       return isWithin(kept) ? List.of(kept) : List.of();
@@ -222,7 +273,7 @@ record CameraChoice(
         && aperture.stopsAbove(smallest()).value() < ROUNDING;
   }
 
-  private List<ShutterTime> times(Limits limits) {
+  List<ShutterTime> times(Limits limits) {
     ShutterTime old = own.exposure().time();
     double shortest = shortestTime().seconds() * (1 - ROUNDING);
     if (limits.keepTime().isPresent()) {
@@ -231,6 +282,7 @@ record CameraChoice(
     }
     Set<ShutterTime> times = new LinkedHashSet<>();
     times.add(shortestTime());
+    body.map(Body::sync).ifPresent(times::add);
     MarkedScale.SHUTTER_THIRD.marks().stream()
         .map(mark -> new ShutterTime(mark.exact()))
         .forEach(times::add);
@@ -240,12 +292,16 @@ record CameraChoice(
     List<ShutterTime> near =
         times.stream()
             .filter(time -> time.seconds() >= shortest)
-            .filter(time -> Math.abs(time.stopsOver(old).value()) <= FARTHEST_TIME_STOPS)
+            .filter(time -> isNear(time.stopsOver(old).value()))
             .toList();
     return near.isEmpty() ? List.of(shortestTime()) : near;
   }
 
-  private List<Iso> isos(Limits limits) {
+  private boolean isNear(double stopsLonger) {
+    return stopsLonger >= -FARTHEST_TIME_STOPS && (morePops || stopsLonger <= FARTHEST_TIME_STOPS);
+  }
+
+  List<Iso> isos(Limits limits) {
     Set<Iso> isos = new LinkedHashSet<>();
     isos.add(lowestIso());
     MarkedScale.ISO_THIRD.marksBetween(lowestIso().value(), highestIso().value()).stream()

@@ -8,6 +8,7 @@ import java.util.Optional;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Stops;
+import lampwright.gear.Gel;
 import lampwright.gear.Modifier;
 import lampwright.setup.SetupDocument;
 
@@ -21,12 +22,18 @@ record Losses(
     Optional<Stops> ambientChange,
     Stops depthChange,
     Optional<Double> framingChange,
-    List<AdaptedLight> lights) {
+    List<AdaptedLight> lights,
+    Weights weights) {
 
   /** A third of a stop is just visible side by side; common practice, no source. */
   private static final double VISIBLE_STOPS = 1.0 / 3 - 1e-9;
 
   private static final double NOTICED_FRAMING = 0.03;
+
+  /** A shift that is just visible side by side; common practice, no source. */
+  static final double SEEN_MIRED = 10;
+
+  private static final double SEEN_AT_AN_EDGE = 0.1;
 
   /** Half a doubling of a face's size changes the edge of a shadow; common practice, no source. */
   private static final double NOTICED_DOUBLINGS = 0.5;
@@ -36,12 +43,14 @@ record Losses(
   List<String> inWords() {
     List<String> losses = new ArrayList<>();
     List<AdaptedLight> weightiestFirst =
-        lights.stream().sorted(Comparator.comparingDouble(Losses::weight).reversed()).toList();
+        lights.stream().sorted(Comparator.comparingDouble(this::weight).reversed()).toList();
     weightiestFirst.forEach(light -> ofLevel(light, losses));
     ambientChange
         .filter(change -> Math.abs(change.value()) >= VISIBLE_STOPS)
         .ifPresent(change -> losses.add("The ambient is " + brighterOrDarker(change) + "."));
     weightiestFirst.forEach(light -> ofShape(light, losses));
+    weightiestFirst.forEach(light -> ofColour(light, losses));
+    weightiestFirst.forEach(light -> ofEdge(light, losses));
     ofCamera(losses);
     framingChange
         .filter(change -> Math.abs(change) >= NOTICED_FRAMING)
@@ -49,12 +58,9 @@ record Losses(
     return losses;
   }
 
-  private static double weight(AdaptedLight light) {
+  private double weight(AdaptedLight light) {
     return Weights.ofRole(light.original().light().role())
-        * light
-            .made()
-            .map(made -> Math.abs(made.deviation().value()))
-            .orElse(Weights.GIVEN_UP_STOPS);
+        * light.made().map(made -> Math.abs(made.deviation().value())).orElse(weights.givenUp());
   }
 
   private static String name(AdaptedLight light) {
@@ -75,7 +81,7 @@ record Losses(
     }
     AdaptedLight.Made made = light.made().get();
     Degrees before = light.original().angularSize();
-    double doublings = ModifierChoice.doublings(before, made.angularSize());
+    double doublings = Likeness.doublings(before, made.angularSize());
     if (Math.abs(doublings) >= NOTICED_DOUBLINGS) {
       losses.add(
           name(light)
@@ -104,13 +110,48 @@ record Losses(
     }
   }
 
+  private static void ofColour(AdaptedLight light, List<String> losses) {
+    if (light.made().isEmpty()) {
+      return;
+    }
+    double change = shift(light.made().get().gels()) - shift(light.original().light().gels());
+    if (Math.abs(change) > SEEN_MIRED) {
+      losses.add(
+          String.format(
+              Locale.ROOT,
+              "%s is %.0f mired %s: the kit's gels come no nearer.",
+              name(light),
+              Math.abs(change),
+              change > 0 ? "warmer" : "cooler"));
+    }
+  }
+
+  private static double shift(List<Gel> gels) {
+    return gels.stream().mapToDouble(gel -> gel.shift().value()).sum();
+  }
+
+  private static void ofEdge(AdaptedLight light, List<String> losses) {
+    light
+        .made()
+        .map(AdaptedLight.Made::edgeLoss)
+        .filter(loss -> loss.value() > SEEN_AT_AN_EDGE)
+        .ifPresent(
+            loss ->
+                losses.add(
+                    name(light)
+                        + " lasts longer than the whole frame is open: the edge that is exposed"
+                        + " first loses "
+                        + stops(loss.value())
+                        + "."));
+  }
+
   private void ofCamera(List<String> losses) {
     double depth = depthChange.value();
     if (Math.abs(depth) >= VISIBLE_STOPS) {
       losses.add(
           depth > 0
-              ? "More is sharp, as if closed down by " + Remedies.stops(depth) + "."
-              : "Less is sharp, as if opened up by " + Remedies.stops(-depth) + ".");
+              ? "More is sharp, as if closed down by " + stops(depth) + "."
+              : "Less is sharp, as if opened up by " + stops(-depth) + ".");
     }
     double time = settings.time().stopsOver(setup.exposure().time()).value();
     if (Math.abs(time) >= VISIBLE_STOPS) {
@@ -126,8 +167,12 @@ record Losses(
     }
   }
 
+  static String stops(double value) {
+    return String.format(Locale.ROOT, "%.1f stop", value) + (Math.abs(value) < 1.05 ? "" : "s");
+  }
+
   private static String brighterOrDarker(Stops change) {
-    return Remedies.stops(Math.abs(change.value()))
+    return stops(Math.abs(change.value()))
         + (change.value() > 0 ? " brighter than in the setup" : " darker than in the setup");
   }
 

@@ -1,84 +1,248 @@
 package lampwright.setup.adapting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.light.FallOff;
+import lampwright.engine.light.Point;
+import lampwright.engine.light.UnitVector;
 import lampwright.engine.power.HeadCount;
 import lampwright.engine.power.PowerSetting;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Modifier;
-import lampwright.setup.figures.LightFigures;
+import lampwright.setup.Light;
+import lampwright.setup.LightId;
 
-/** What would help a light that falls short, smallest change first. */
+/**
+ * What would help the lights of a plan that fall short, smallest change first. Each is tried out:
+ * the problem is solved again with it at the same camera setting, and what is still missing is
+ * told.
+ */
 final class Remedies {
 
   /** Less than what a meter repeats needs no remedy. */
   private static final double WORTH_MENDING = 0.1;
 
-  /** Nearer than this a head is in the picture or in somebody's face. */
-  private static final double NEAREST_M = 0.4;
-
   /** Four heads on one light are the most that anybody rigs. */
-  private static final double MOST_BY_HEADS_STOPS = 2;
+  private static final int MOST_HEADS = 4;
+
+  /** More flashes than this on one picture, and nobody keeps still. */
+  private static final int MOST_POPS = 16;
 
   /** Beyond this the picture is another one. */
   private static final double MOST_BY_CAMERA_STOPS = 3;
 
-  private Remedies() {}
+  /** A remedy that leaves more than this of what was missing is none. */
+  private static final double HELPS = 0.5;
 
-  static List<String> of(LightFigures light, Modifier modifier, PowerSetting power) {
-    List<String> remedies = new ArrayList<>();
-    double missing = power.shortfall().value();
-    if (missing > WORTH_MENDING) {
-      closer(light, modifier, power.shortfall()).ifPresent(remedies::add);
-      if (missing <= MOST_BY_CAMERA_STOPS) {
-        remedies.add(
-            "Open up or raise the ISO by "
-                + stops(missing)
-                + ", which lifts every light and the ambient.");
-      }
-      if (missing <= MOST_BY_HEADS_STOPS) {
-        remedies.add(heads(HeadCount.neededFor(power.shortfall())));
+  private final Trials trials;
+  private final AdaptationProblem problem;
+  private final AdaptationPlan plan;
+
+  private Remedies(Trials trials) {
+    this.trials = trials;
+    this.problem = trials.problem();
+    this.plan = trials.plan();
+  }
+
+  /** The remedies for every light of a plan that is made but misses its level. */
+  static List<Remedy> of(Trials trials) {
+    return new Remedies(trials).all();
+  }
+
+  private List<Remedy> all() {
+    List<Remedy> remedies = new ArrayList<>();
+    for (int i = 0; i < plan.lit().size(); i++) {
+      if (plan.lit().get(i).isPresent()) {
+        LightRow.Lit lit = plan.lit().get(i).get();
+        PowerSetting power = lit.making().dial().setting(lit.exact(), lit.step(), lit.miss());
+        if (power.shortfall().value() > WORTH_MENDING) {
+          ofShortfall(i, lit, power.shortfall(), remedies);
+        } else if (power.excess().value() > WORTH_MENDING) {
+          ofExcess(i, lit, power.excess(), remedies);
+        }
       }
     }
-    if (power.excess().value() > WORTH_MENDING) {
-      FallOff.distanceForGain(modifier.face(), light.distance(), power.excess().negated())
-          .ifPresent(
-              farther ->
-                  remedies.add(
-                      "Move it farther away: from "
-                          + metres(light.distance())
-                          + " to "
-                          + metres(farther)
-                          + "."));
-      remedies.add("A grey gel or scrim that takes " + stops(power.excess().value()) + ".");
-    }
+    remedies.sort(Comparator.comparing(Remedy::kind));
     return remedies;
   }
 
-  private static Optional<String> closer(LightFigures light, Modifier modifier, Stops shortfall) {
-    return FallOff.distanceForGain(modifier.face(), light.distance(), shortfall)
-        .filter(near -> near.value() >= NEAREST_M)
-        .map(
-            near ->
-                "Move it closer: from " + metres(light.distance()) + " to " + metres(near) + ".");
+  private void ofShortfall(int i, LightRow.Lit lit, Stops shortfall, List<Remedy> remedies) {
+    closer(i, lit, shortfall).ifPresent(remedies::add);
+    otherModifier(i, lit).ifPresent(remedies::add);
+    if (shortfall.value() <= MOST_BY_CAMERA_STOPS) {
+      widerAperture(i, shortfall).ifPresent(remedies::add);
+      higherIso(i, shortfall).ifPresent(remedies::add);
+    }
+    moreHeads(i, lit, shortfall).ifPresent(remedies::add);
+    morePops(i, lit, shortfall).ifPresent(remedies::add);
   }
 
-  private static String heads(int count) {
-    String words =
-        switch (count) {
-          case 2 -> "Two";
-          case 3 -> "Three";
-          default -> "Four";
-        };
-    return words + " such heads on this light.";
+  private void ofExcess(int i, LightRow.Lit lit, Stops excess, List<Remedy> remedies) {
+    Making making = lit.making();
+    FallOff.distanceForGain(making.modifier().face(), making.distance(), excess.negated())
+        .flatMap(
+            to ->
+                helping(
+                    Remedy.Kind.FARTHER,
+                    i,
+                    "Move it farther away: from "
+                        + metres(making.distance())
+                        + " to "
+                        + metres(to)
+                        + ".",
+                    trials.withTrial(Trial.at(id(i), along(light(i), to)), i)))
+        .ifPresent(remedies::add);
+    helping(
+            Remedy.Kind.DIM,
+            i,
+            "A grey gel or scrim that takes " + Losses.stops(excess.value()) + ".",
+            trials.withTrial(Trial.dimmed(id(i), excess), i))
+        .ifPresent(remedies::add);
   }
 
-  static String stops(double value) {
-    return String.format(Locale.ROOT, "%.1f stop", value) + (Math.abs(value) < 1.05 ? "" : "s");
+  private Optional<Remedy> closer(int i, LightRow.Lit lit, Stops shortfall) {
+    Making making = lit.making();
+    Metres nearest = problem.wishes().limits().nearest();
+    return FallOff.distanceForGain(making.modifier().face(), making.distance(), shortfall)
+        .filter(to -> to.value() >= nearest.value())
+        .filter(to -> !trials.isInThePicture(light(i).place(), along(light(i), to), making))
+        .flatMap(
+            to ->
+                helping(
+                    Remedy.Kind.CLOSER,
+                    i,
+                    "Move it closer: from " + metres(making.distance()) + " to " + metres(to) + ".",
+                    trials.withTrial(Trial.at(id(i), along(light(i), to)), i)));
+  }
+
+  /** The likest modifier of the kit with which the same head is enough. */
+  private Optional<Remedy> otherModifier(int i, LightRow.Lit lit) {
+    Making now = lit.making();
+    return problem.lights().get(i).makings().stream()
+        .filter(m -> m.model() == now.model() && m.heads() == now.heads() && !m.moved())
+        .filter(m -> m.pops() == now.pops() && m.gels().equals(now.gels()))
+        .filter(m -> !m.modifier().equals(now.modifier()))
+        .filter(m -> lit.exact() + m.atFullStops() - now.atFullStops() > -WORTH_MENDING)
+        .min(Comparator.comparingDouble(m -> m.costs().sum()))
+        .flatMap(
+            m ->
+                helping(
+                    Remedy.Kind.OTHER_MODIFIER,
+                    i,
+                    "“"
+                        + m.modifier().name()
+                        + "” instead of “"
+                        + now.modifier().name()
+                        + "”"
+                        + shape(now, m)
+                        + ".",
+                    trials.withModifier(m.modifier(), i)));
+  }
+
+  private static String shape(Making now, Making other) {
+    double softer =
+        Likeness.softer(now.modifier(), now.distance(), other.modifier(), other.distance());
+    return Math.abs(softer) < HELPS ? "" : softer > 0 ? ", which is softer" : ", which is harder";
+  }
+
+  private Optional<Remedy> widerAperture(int i, Stops shortfall) {
+    ExposureSettings now = plan.setting().exposure();
+    return problem.cameras().get(plan.camera()).apertures(Limits.none()).stream()
+        .filter(a -> a.stopsAbove(now.aperture()).value() <= -shortfall.value() + WORTH_MENDING)
+        .max(Comparator.naturalOrder())
+        .flatMap(
+            aperture ->
+                helping(
+                    Remedy.Kind.WIDER_APERTURE,
+                    i,
+                    "Open up to " + aperture + ", which lifts every light and the ambient.",
+                    trials.atSetting(now.withAperture(aperture), i)));
+  }
+
+  private Optional<Remedy> higherIso(int i, Stops shortfall) {
+    ExposureSettings now = plan.setting().exposure();
+    return problem.cameras().get(plan.camera()).isos(Limits.none()).stream()
+        .filter(iso -> iso.stopsOver(now.iso()).value() >= shortfall.value() - WORTH_MENDING)
+        .min(Comparator.naturalOrder())
+        .flatMap(
+            iso ->
+                helping(
+                    Remedy.Kind.HIGHER_ISO,
+                    i,
+                    "Go to " + iso + ", which lifts every light and the ambient.",
+                    trials.atSetting(now.withIso(iso), i)));
+  }
+
+  private Optional<Remedy> moreHeads(int i, LightRow.Lit lit, Stops shortfall) {
+    if (shortfall.value() > MOST_BY_CAMERA_STOPS) {
+      return Optional.empty();
+    }
+    int needed = HeadCount.neededFor(shortfall) * lit.making().heads();
+    if (needed > MOST_HEADS) {
+      return Optional.empty();
+    }
+    Modifier modifier = lit.making().modifier();
+    return helping(
+        Remedy.Kind.MORE_HEADS,
+        i,
+        count(needed)
+            + " such heads on this light"
+            + (modifier.equals(Modifier.standardReflector()) || modifier.takesHeads() >= needed
+                ? "."
+                : ", each with its “" + modifier.name() + "”."),
+        trials.withHeads(needed, lit.making(), i));
+  }
+
+  /** Flashes in the dark: while the shutter stays open the ambient adds up, which the words say. */
+  private Optional<Remedy> morePops(int i, LightRow.Lit lit, Stops shortfall) {
+    if (Gathering.isMoving(problem.setup()) || shortfall.value() > MOST_BY_CAMERA_STOPS) {
+      return Optional.empty();
+    }
+    int needed = HeadCount.neededFor(shortfall) * lit.making().pops();
+    if (needed > MOST_POPS) {
+      return Optional.empty();
+    }
+    return helping(
+        Remedy.Kind.MORE_POPS,
+        i,
+        count(needed)
+            + " flashes for each picture, on a subject that keeps still, in the dark with the"
+            + " shutter open: the ambient adds up for as long.",
+        trials.withPops(needed, i));
+  }
+
+  private Optional<Remedy> helping(Remedy.Kind kind, int i, String words, Optional<Stops> leaves) {
+    double before = Math.abs(plan.lit().get(i).orElseThrow().miss());
+    return leaves
+        .filter(left -> Math.abs(left.value()) <= Math.max(WORTH_MENDING, before * HELPS))
+        .map(left -> new Remedy(kind, Optional.of(id(i)), words, Optional.of(left)));
+  }
+
+  private Light light(int i) {
+    return problem.setup().lights().get(i);
+  }
+
+  private LightId id(int i) {
+    return light(i).id();
+  }
+
+  private static Point along(Light light, Metres to) {
+    Point target = light.target().at();
+    return target.moved(UnitVector.between(target, light.place()), to.value());
+  }
+
+  private static String count(int count) {
+    return switch (count) {
+      case 2 -> "Two";
+      case 3 -> "Three";
+      case 4 -> "Four";
+      default -> Integer.toString(count);
+    };
   }
 
   private static String metres(Metres distance) {

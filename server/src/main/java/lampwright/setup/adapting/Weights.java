@@ -11,36 +11,83 @@ import lampwright.setup.Role;
  *     field
  * @param time for a stop by which the shutter time differs from the setup's
  * @param iso for a stop of ISO above the body's lowest
+ * @param framing for a doubling of what the lens takes in, or a halving
  * @param softness for a doubling or halving of a light's size as its target sees it
+ * @param colour for a hundred mired by which a light's gels differ
+ * @param evenness for a stop that the shutter takes from the frame's edge, times the light's role
  * @param carryPerKg for a kilogram of head and modifier
- * @param pacePerSecond for a second of recycling
+ * @param pacePerSecond for a second of the longest wait from frame to frame
+ * @param handling for one more head or flash than the setup has on a light, or a light that is
+ *     moved
+ * @param touch for a dial that must be touched against the setup as it stands
+ * @param givenUp a light that is given up counts as a miss by so many stops
  */
 public record Weights(
     double ambient,
     double depth,
     double time,
     double iso,
+    double framing,
     double softness,
+    double colour,
+    double evenness,
     double carryPerKg,
-    double pacePerSecond) {
+    double pacePerSecond,
+    double handling,
+    double touch,
+    double givenUp) {
 
   /** What matters most today. */
   public enum Preset {
     CLOSEST_LOOK,
     LEAST_TO_CARRY,
     FASTEST_PACE,
-    LOWEST_ISO;
+    LOWEST_ISO,
+    /** Everything is set up and something changed: what to do now with the fewest changes. */
+    FEWEST_DIALS;
 
     /** The weights that express it. */
     public Weights weights() {
       return switch (this) {
-        case CLOSEST_LOOK -> new Weights(1.5, 0.5, 0.25, 0.2, 1, 0.005, 0.01);
-        case LEAST_TO_CARRY -> new Weights(1, 0.4, 0.25, 0.2, 0.6, 0.3, 0.01);
-        case FASTEST_PACE -> new Weights(1, 0.4, 0.25, 0.1, 0.6, 0.005, 1);
-        case LOWEST_ISO -> new Weights(1, 0.3, 0.15, 2, 1, 0.005, 0.01);
+        case CLOSEST_LOOK -> of(1.5, 0.5, 0.25, 0.2, 1, 0.005, 0.01, 0);
+        case LEAST_TO_CARRY -> of(1, 0.4, 0.25, 0.2, 0.6, 0.3, 0.01, 0);
+        case FASTEST_PACE -> of(1, 0.4, 0.25, 0.1, 0.6, 0.005, 1, 0);
+        case LOWEST_ISO -> of(1, 0.3, 0.15, 2, 1, 0.005, 0.01, 0);
+        case FEWEST_DIALS -> of(1.5, 0.5, 0.25, 0.2, 1, 0, 0, 0.3);
       };
     }
+
+    private static Weights of(
+        double ambient,
+        double depth,
+        double time,
+        double iso,
+        double softness,
+        double carryPerKg,
+        double pacePerSecond,
+        double touch) {
+      return new Weights(
+          ambient,
+          depth,
+          time,
+          iso,
+          USUAL_FRAMING,
+          softness,
+          USUAL_COLOUR,
+          USUAL_EVENNESS,
+          carryPerKg,
+          pacePerSecond,
+          USUAL_HANDLING,
+          touch,
+          USUAL_GIVEN_UP);
+    }
   }
+
+  private static final double USUAL_FRAMING = 2;
+  private static final double USUAL_COLOUR = 1;
+  private static final double USUAL_EVENNESS = 0.3;
+  private static final double USUAL_HANDLING = 0.25;
+  private static final double USUAL_GIVEN_UP = 8;
 
   /** For a stop by which a light of this role misses its level. */
   static double ofRole(Role role) {
@@ -66,7 +113,4 @@ public record Weights(
     double miss = Math.abs(missStops);
     return miss + Math.max(0, miss - SAME_PICTURE_STOPS);
   }
-
-  /** For a light that is given up: as much as a miss by so many stops. */
-  static final double GIVEN_UP_STOPS = 8;
 }

@@ -105,12 +105,13 @@ final class DialComputation {
       double share = share(figures.light().id());
       if (shutter.isPresent()) {
         Light light = figures.light();
-        Stops loss = shutter.get().wholeFrameLoss(light, light.stopsDown(), wanted);
+        Stops loss = shutter.get().wholeFrameLoss(light.head(), light.stopsDown(), wanted);
         changed += changed(share, loss, lossOf(figures));
-        if (limit.isEmpty() && shutter.get().isOutOfReach(light, wanted)) {
+        if (limit.isEmpty() && shutter.get().isOutOfReach(light.head(), wanted)) {
           limit =
               Optional.of(
-                  new DialLimit.OfShutter(shutter.get().effect(light, light.stopsDown(), wanted)));
+                  new DialLimit.OfShutter(
+                      shutter.get().effect(light.head(), light.stopsDown(), wanted)));
         }
       } else {
         changed += share;
@@ -153,7 +154,10 @@ final class DialComputation {
     Stops loss =
         within
             ? shutter
-                .map(s -> s.wholeFrameLoss(light, down.map(DialComputation::notAboveFull), time()))
+                .map(
+                    s ->
+                        s.wholeFrameLoss(
+                            light.head(), down.map(DialComputation::notAboveFull), time()))
                 .orElse(Stops.ZERO)
             : lossOf(figures);
     double changed = changed(share * turned.toFactor(), loss, lossOf(figures));

@@ -107,7 +107,7 @@ public final class LightComputation {
   LightFigures figures(Light light, PlacedLight placed, String pointer) {
     LightAtTarget atTarget = placed.atTarget();
     Optional<ShutterEffect> effect =
-        shutter.map(s -> s.effect(light, light.stopsDown(), settings.time()));
+        shutter.map(s -> s.effect(light.head(), light.stopsDown(), settings.time()));
     boolean longBurst = effect.filter(ShutterEffect::longBurst).isPresent();
     List<String> needs = new ArrayList<>();
     Optional<Level> metered =
@@ -122,7 +122,7 @@ public final class LightComputation {
       needs.add(pointer + (atTarget.cosine() > 0 ? "/aim" : "/target/held"));
     }
     Metres distance = atTarget.distance();
-    shutter.ifPresent(s -> s.addNeeds(light, pointer, settings.time(), needs));
+    shutter.ifPresent(s -> s.addNeeds(light.head(), pointer, settings.time(), needs));
     return new LightFigures(
         light,
         distance,

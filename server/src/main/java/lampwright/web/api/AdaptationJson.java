@@ -1,9 +1,9 @@
 package lampwright.web.api;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Body;
 import lampwright.gear.Lens;
@@ -12,13 +12,31 @@ import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.Adaptation;
 import lampwright.setup.adapting.AdaptedLight;
 import lampwright.setup.adapting.Answer;
+import lampwright.setup.adapting.Remedy;
+import lampwright.setup.figures.PowerFigures;
 
-/** A setup recomputed for a kit, as the API tells it. */
+/**
+ * A setup recomputed for a kit, as the API tells it.
+ *
+ * @param costs by what they are for, in small letters; together they are {@code costStops}
+ * @param withoutWeight pieces that {@code carriedKg} leaves out, because nobody weighed them
+ * @param betterIn than the best, in small letters like the costs; empty for the best
+ * @param betweenFramesS the wait that the slowest head sets, as in the figures
+ * @param framesPerCharge of the battery that is empty first, as in the figures
+ */
 public record AdaptationJson(
     SettingsJson settings,
     List<LightJson> lights,
     List<String> losses,
     double costStops,
+    Map<String, Double> costs,
+    double carriedKg,
+    List<String> withoutWeight,
+    Optional<Double> betweenFramesS,
+    Optional<Double> framesPerCharge,
+    List<String> betterIn,
+    List<String> changes,
+    List<RemedyJson> remedies,
     List<String> leftOut,
     Map<String, Object> document,
     FiguresJson figures) {
@@ -28,13 +46,18 @@ public record AdaptationJson(
    *
    * @param outcome {@code adapted} or {@code not_enough_gear}
    * @param adaptations the best first; with {@code not_enough_gear} the nearest thing, perhaps none
+   * @param remedies in words
+   * @param remediesChecked the same, with what each leaves
+   * @param proof that nothing better exists, or how much better it could be
    */
   public record AnswerJson(
       String outcome,
       List<AdaptationJson> adaptations,
       List<String> reasons,
       List<String> unlit,
-      List<String> remedies) {
+      List<String> remedies,
+      List<RemedyJson> remediesChecked,
+      ProofJson proof) {
 
     static AnswerJson of(Answer answer) {
       return switch (answer) {
@@ -44,14 +67,18 @@ public record AdaptationJson(
                 adapted.adaptations().stream().map(AdaptationJson::of).toList(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                List.of(),
+                ProofJson.of(adapted.proof()));
         case Answer.NotEnoughGear falls ->
             new AnswerJson(
                 "not_enough_gear",
                 falls.nearest().stream().map(AdaptationJson::of).toList(),
                 falls.reasons(),
                 falls.unlit().stream().map(LightId::text).toList(),
-                falls.remedies());
+                falls.remedies().stream().map(Remedy::words).toList(),
+                falls.remedies().stream().map(RemedyJson::of).toList(),
+                ProofJson.of(falls.proof()));
       };
     }
   }
@@ -62,9 +89,23 @@ public record AdaptationJson(
         adaptation.lights().stream().map(LightJson::of).toList(),
         adaptation.losses(),
         adaptation.cost(),
+        costs(adaptation),
+        adaptation.carried().kg(),
+        adaptation.carried().withoutWeight(),
+        adaptation.figures().power().pace().map(pace -> pace.betweenFrames().value()),
+        adaptation.figures().power().charge().map(PowerFigures.Charge::frames),
+        adaptation.betterIn().stream().map(FiguresJson::word).toList(),
+        adaptation.changes(),
+        adaptation.remedies().stream().map(RemedyJson::of).toList(),
         adaptation.leftOut(),
         SetupDocument.FORM.writeObject(adaptation.document()),
         FiguresJson.of(adaptation.figures(), FiguresJson.Detail.FIGURES));
+  }
+
+  private static Map<String, Double> costs(Adaptation adaptation) {
+    Map<String, Double> costs = new LinkedHashMap<>();
+    adaptation.costs().forEach((matter, stops) -> costs.put(FiguresJson.word(matter), stops));
+    return costs;
   }
 
   /** The camera: what it is set to, and what that does to the look. */
@@ -100,54 +141,14 @@ public record AdaptationJson(
   }
 
   /** One light against the setup's own; the head's fields are absent where it is given up. */
-  record LightJson(String id, String role, boolean lit, Optional<MadeJson> made) {
+  record LightJson(String id, String role, boolean lit, Optional<LightMadeJson> made) {
 
     static LightJson of(AdaptedLight light) {
       return new LightJson(
           light.original().light().id().text(),
           FiguresJson.word(light.original().light().role()),
           light.made().isPresent(),
-          light.made().map(MadeJson::of));
-    }
-  }
-
-  /**
-   * How the kit makes a light.
-   *
-   * @param power as the head's dial shows it
-   */
-  record MadeJson(
-      String head,
-      String modifier,
-      String power,
-      double stopsDown,
-      double shortfallStops,
-      double excessStops,
-      double deviationStops,
-      double angularSizeDeg,
-      double energyWs,
-      Optional<Double> recycleS,
-      Optional<Double> flashesPerCharge,
-      List<String> missing,
-      List<String> remedies,
-      LightFiguresJson.LevelJson level) {
-
-    static MadeJson of(AdaptedLight.Made made) {
-      return new MadeJson(
-          made.head().name(),
-          made.modifier().name(),
-          made.powerShown(),
-          made.power().set().value(),
-          made.power().shortfall().value(),
-          made.power().excess().value(),
-          made.deviation().value(),
-          made.angularSize().value(),
-          made.energy().value(),
-          made.recycle().map(Seconds::value),
-          made.flashesPerCharge(),
-          made.missing(),
-          made.remedies(),
-          LightFiguresJson.LevelJson.of(made.level(), FiguresJson.Detail.FIGURES));
+          light.made().map(made -> LightMadeJson.of(light.original(), made)));
     }
   }
 }

@@ -1,23 +1,17 @@
 package lampwright.web.api;
 
-import static lampwright.document.Field.optional;
 import static lampwright.document.Field.required;
-import static lampwright.document.Field.usually;
 
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
-import lampwright.engine.exposure.Ev100;
 import lampwright.gear.Kit;
 import lampwright.setup.SetupDocument;
-import lampwright.setup.adapting.Limits;
-import lampwright.setup.adapting.WeightChanges;
-import lampwright.setup.adapting.Weights;
+import lampwright.setup.adapting.Wishes;
 import lampwright.setup.figures.FiguresComputation;
 import lampwright.tasks.Adapting;
 import lampwright.tasks.Catalogued;
@@ -40,95 +34,39 @@ public final class ComputingApi {
   }
 
   /** Which kit, and what else is wished, for a setup of the catalogue. */
-  private record ForKit(String kit, Adapting.Wishes wishes) {
+  private record ForKit(String kit, Wishes wishes) {
 
     private static final Field<ForKit, String> KIT =
         required("kit", Forms.text(40), ForKit::kit, "The id of one of the studio's kits.");
-    private static final Field<ForKit, Optional<Ev100>> AMBIENT = ambient(ForKit::wishes);
-    private static final Field<ForKit, Limits> LIMITS = limits(ForKit::wishes);
-    private static final Field<ForKit, Weights.Preset> PRESET = preset(ForKit::wishes);
-    private static final Field<ForKit, WeightChanges> WEIGHTS = weights(ForKit::wishes);
+    private static final WishFields<ForKit> WISHES = new WishFields<>(ForKit::wishes);
 
     static final ObjectForm<ForKit> FORM =
         ObjectForm.of(
             "adaptation_request",
             "Recompute a setup for a kit.",
-            values ->
-                new ForKit(
-                    values.get(KIT),
-                    new Adapting.Wishes(
-                        values.get(AMBIENT),
-                        values.get(LIMITS),
-                        values.get(PRESET),
-                        values.get(WEIGHTS))),
-            List.of(KIT, AMBIENT, LIMITS, PRESET, WEIGHTS));
+            values -> new ForKit(values.get(KIT), WISHES.read(values)),
+            WISHES.after(List.of(KIT)));
   }
 
   /** A setup and a kit of the caller's own. */
-  private record Own(SetupDocument document, Kit kit, Adapting.Wishes wishes) {
+  private record Own(SetupDocument document, Kit kit, Wishes wishes) {
 
     private static final Field<Own, SetupDocument> DOCUMENT =
         required("document", SetupDocument.FORM, Own::document, "The setup.");
     private static final Field<Own, Kit> KIT = required("kit", Kit.FORM, Own::kit, "The kit.");
-    private static final Field<Own, Optional<Ev100>> AMBIENT = ambient(Own::wishes);
-    private static final Field<Own, Limits> LIMITS = limits(Own::wishes);
-    private static final Field<Own, Weights.Preset> PRESET = preset(Own::wishes);
-    private static final Field<Own, WeightChanges> WEIGHTS = weights(Own::wishes);
+    private static final WishFields<Own> WISHES = new WishFields<>(Own::wishes);
 
     static final ObjectForm<Own> FORM =
         ObjectForm.of(
             "own_adaptation_request",
             "Recompute a setup in the body for a kit in the body.",
-            values ->
-                new Own(
-                    values.get(DOCUMENT),
-                    values.get(KIT),
-                    new Adapting.Wishes(
-                        values.get(AMBIENT),
-                        values.get(LIMITS),
-                        values.get(PRESET),
-                        values.get(WEIGHTS))),
-            List.of(DOCUMENT, KIT, AMBIENT, LIMITS, PRESET, WEIGHTS));
+            values -> new Own(values.get(DOCUMENT), values.get(KIT), WISHES.read(values)),
+            WISHES.after(List.of(DOCUMENT, KIT)));
   }
 
   /** What is read here beside the documents themselves. */
   static List<Form<?>> forms() {
     return List.of(ForKit.FORM, Own.FORM);
-  }
-
-  private static <T> Field<T, Optional<Ev100>> ambient(Function<T, Adapting.Wishes> wishes) {
-    return optional(
-        "ambient_ev100",
-        Forms.number("EV").atLeast(-10).atMost(20).maybe(10).as(Ev100::new, Ev100::value),
-        of -> wishes.apply(of).ambient(),
-        "The ambient to shoot in, where it is not the setup's.");
-  }
-
-  private static <T> Field<T, Limits> limits(Function<T, Adapting.Wishes> wishes) {
-    return usually(
-        Limits.none(),
-        "limits",
-        Limits.FORM,
-        of -> wishes.apply(of).limits(),
-        "What the adaptation must not do.");
-  }
-
-  private static <T> Field<T, Weights.Preset> preset(Function<T, Adapting.Wishes> wishes) {
-    return usually(
-        Weights.Preset.CLOSEST_LOOK,
-        "preset",
-        Forms.choice(Weights.Preset.values()),
-        of -> wishes.apply(of).preset(),
-        "What matters most; usually the closest look.");
-  }
-
-  private static <T> Field<T, WeightChanges> weights(Function<T, Adapting.Wishes> wishes) {
-    return usually(
-        WeightChanges.none(),
-        "weights",
-        WeightChanges.FORM,
-        of -> wishes.apply(of).changes(),
-        "Weights that differ from the preset's.");
   }
 
   /** The figures of a setup of the catalogue. */

@@ -37,6 +37,7 @@ public final class OpenApi {
     forms.addAll(ReadingMapApi.forms());
     forms.add(SessionApi.credentialsForm());
     forms.add(TokenApi.wishForm());
+    forms.add(UsedApi.form());
     description = Json.print(completed(byHand(), Definitions.of(forms)));
   }
 

@@ -9,31 +9,72 @@ import java.util.Optional;
 import lampwright.people.StudioId;
 import lampwright.search.Question;
 import lampwright.search.SearchResult;
+import lampwright.setup.Child;
+import lampwright.setup.Parent;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.Finding;
 import lampwright.tasks.Leave;
+import lampwright.tasks.Refused;
+import lampwright.tasks.Tracing;
 import lampwright.web.http.Door;
 import lampwright.web.http.Preconditions;
 
 /** The setups of a studio: search, make, read, change, delete. */
 public final class SetupApi {
 
+  private static final String PARENT = "parent";
+  private static final String PARENT_REVISION = "parent_revision";
+
   private final Door door;
   private final Cataloguing cataloguing;
   private final Finding finding;
+  private final Tracing tracing;
 
-  public SetupApi(Door door, Cataloguing cataloguing, Finding finding) {
+  public SetupApi(Door door, Cataloguing cataloguing, Finding finding, Tracing tracing) {
     this.door = door;
     this.cataloguing = cataloguing;
     this.finding = finding;
+    this.tracing = tracing;
   }
 
-  /** One setup. */
+  /** What a setup was made from. */
+  private record ParentJson(String id, int revision, String title) {
+
+    static ParentJson of(Parent parent) {
+      return new ParentJson(parent.id().text(), parent.revision(), parent.title());
+    }
+  }
+
+  /** One that was made from a setup. */
+  private record ChildJson(
+      String id, String title, int revision, Instant changedAt, int parentRevision) {
+
+    static ChildJson of(Child child) {
+      return new ChildJson(
+          child.id().text(),
+          child.title(),
+          child.revision(),
+          child.changedAt(),
+          child.parentRevision());
+    }
+  }
+
+  private record Children(List<ChildJson> items) {}
+
+  /**
+   * One setup. All of it stands or changes with its revision, as the ETag promises: so its children
+   * have an address of their own, and its parent is told as it was.
+   */
   private record Setup(
-      String id, int revision, Instant changedAt, String changedBy, Map<String, Object> document) {
+      String id,
+      int revision,
+      Instant changedAt,
+      String changedBy,
+      Optional<ParentJson> parent,
+      Map<String, Object> document) {
 
     static Setup of(Catalogued setup) {
       return new Setup(
@@ -41,6 +82,7 @@ public final class SetupApi {
           setup.revision(),
           setup.changedAt(),
           setup.changedBy(),
+          setup.parent().map(ParentJson::of),
           SetupDocument.FORM.writeObject(setup.document()));
     }
   }
@@ -102,15 +144,38 @@ public final class SetupApi {
             page.next()));
   }
 
-  /** Keeps a new setup. */
+  /** Keeps a new setup: {@code ?parent=&parent_revision=} say what it was made from. */
   public void create(Context context) {
     StudioId studio = studio(context);
+    Optional<Cataloguing.From> from = from(context);
     SetupDocument document = Documents.read(context, SetupDocument.FORM);
-    Catalogued created = cataloguing.create(door.caller(context), studio, document);
+    Catalogued created = cataloguing.create(door.caller(context), studio, document, from);
     context.status(HttpStatus.CREATED);
     context.header("Location", context.path() + "/" + created.id().text());
     Preconditions.show(context, created.revision());
     context.json(Setup.of(created));
+  }
+
+  private static Optional<Cataloguing.From> from(Context context) {
+    Optional<String> parent = Optional.ofNullable(context.queryParam(PARENT));
+    Optional<String> revision = Optional.ofNullable(context.queryParam(PARENT_REVISION));
+    if (revision.isPresent() && parent.isEmpty()) {
+      throw Refused.invalid("/" + PARENT_REVISION, "Parent revision says nothing without parent.");
+    }
+    if (revision.filter(written -> !written.matches("[1-9]\\d{0,8}")).isPresent()) {
+      throw Refused.invalid(
+          "/" + PARENT_REVISION, "Parent revision must be a whole number from 1. Maybe 1?");
+    }
+    return parent.map(id -> new Cataloguing.From(id, revision.map(Integer::valueOf)));
+  }
+
+  /** Those that were made from it. */
+  public void children(Context context) {
+    context.json(
+        new Children(
+            tracing.children(door.caller(context), studio(context), setup(context)).stream()
+                .map(ChildJson::of)
+                .toList()));
   }
 
   /** One setup as it is now. */
@@ -123,29 +188,31 @@ public final class SetupApi {
 
   /** Puts another document in its place. */
   public void replace(Context context) {
-    Optional<Integer> based = basedOn(context);
+    int based = basedOn(context, door, cataloguing);
     SetupDocument document = Documents.read(context, SetupDocument.FORM);
     Catalogued replaced =
-        cataloguing.replace(door.caller(context), studio(context), setup(context), based, document);
+        cataloguing.replace(
+            door.caller(context), studio(context), setup(context), Optional.of(based), document);
     Preconditions.show(context, replaced.revision());
     context.json(Setup.of(replaced));
   }
 
   /** Takes it out of the catalogue. */
   public void delete(Context context) {
-    cataloguing.delete(door.caller(context), studio(context), setup(context), basedOn(context));
+    int based = basedOn(context, door, cataloguing);
+    cataloguing.delete(door.caller(context), studio(context), setup(context), Optional.of(based));
     context.status(HttpStatus.NO_CONTENT);
   }
 
   /** The revision a change is based on; where the header names several, the current one of them. */
-  private Optional<Integer> basedOn(Context context) {
+  static int basedOn(Context context, Door door, Cataloguing cataloguing) {
     Optional<Integer> based = Preconditions.based(context);
-    if (based.isEmpty()) {
-      Catalogued current = cataloguing.get(door.caller(context), studio(context), setup(context));
-      Preconditions.mustMatch(context, current.revision());
-      return Optional.of(current.revision());
+    if (based.isPresent()) {
+      return based.get();
     }
-    return based;
+    Catalogued current = cataloguing.get(door.caller(context), studio(context), setup(context));
+    Preconditions.mustMatch(context, current.revision());
+    return current.revision();
   }
 
   static StudioId studio(Context context) {

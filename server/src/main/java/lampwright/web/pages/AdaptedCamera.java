@@ -3,19 +3,24 @@ package lampwright.web.pages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Body;
+import lampwright.gear.GearForms;
 import lampwright.gear.Lens;
 import lampwright.setup.Camera;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.Adaptation;
 
-/** The camera's settings as shot and with a kit, line by line. */
-final class AdaptedCamera {
+/**
+ * The camera's settings as shot and with a kit, line by line.
+ *
+ * @param asked what the address wishes, for the links that keep a setting
+ * @param path of the page
+ */
+record AdaptedCamera(SetupDocument setup, WishPairs asked, String path) {
 
-  private AdaptedCamera() {}
-
-  static List<AdaptedPage.Setting> settings(SetupDocument setup, Adaptation adaptation) {
+  List<AdaptedPage.Setting> settings(Adaptation adaptation) {
     List<AdaptedPage.Setting> settings = new ArrayList<>();
     SetupDocument now = adaptation.document();
     var old = setup.exposure();
@@ -42,19 +47,22 @@ final class AdaptedCamera {
             "Aperture",
             old.fNumber().toString(),
             next.fNumber().toString(),
-            change(old.fNumber().stopsAbove(next.fNumber()))));
+            change(old.fNumber().stopsAbove(next.fNumber())),
+            keep(WishName.APERTURE, GearForms.fNumber().write(next.fNumber()))));
     settings.add(
         setting(
             "Time",
             old.time().toString(),
             next.time().toString(),
-            change(next.time().stopsOver(old.time()))));
+            change(next.time().stopsOver(old.time())),
+            keep(WishName.TIME, GearForms.shutterTime().write(next.time()))));
     settings.add(
         setting(
             "ISO",
             SetupFigures.iso(old),
             SetupFigures.iso(next),
-            change(next.iso().stopsOver(old.iso()))));
+            change(next.iso().stopsOver(old.iso())),
+            keep(WishName.ISO, GearForms.iso().write(next.iso()))));
     settings.add(
         setting(
             "Grey filter",
@@ -77,8 +85,24 @@ final class AdaptedCamera {
     return settings;
   }
 
+  /** Asks again with this setting kept; of the ISO, with none above it. */
+  private Optional<Link> keep(WishName name, Object json) {
+    if (asked.find(name.text()).isPresent()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Link(
+            name == WishName.ISO ? "no higher" : "keep",
+            asked.with(name.text(), name.kind().toText(json)).fromTheFirstWay().address(path)));
+  }
+
   private static AdaptedPage.Setting setting(String name, String was, String now, String change) {
-    return new AdaptedPage.Setting(name, was, now, change);
+    return setting(name, was, now, change, Optional.empty());
+  }
+
+  private static AdaptedPage.Setting setting(
+      String name, String was, String now, String change, Optional<Link> keep) {
+    return new AdaptedPage.Setting(name, was, now, change, keep);
   }
 
   private static String body(SetupDocument of) {

@@ -1,22 +1,20 @@
 package lampwright.web.pages;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lampwright.drawing.Plan;
 import lampwright.drawing.PlanTable;
-import lampwright.drawing.StopRuler;
-import lampwright.drawing.Svg;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.Cautions;
-import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.Adaptation;
 import lampwright.setup.adapting.Answer;
-import lampwright.setup.figures.LightFigures;
+import lampwright.setup.adapting.Weights;
+import lampwright.setup.adapting.Wishes;
+import lampwright.setup.figures.FiguresComputation;
 
 /** Puts a setup recomputed for a kit beside the original. */
 final class AdaptedView {
@@ -24,91 +22,131 @@ final class AdaptedView {
   private static final double VISIBLE_STOPS = 1.0 / 3 - 1e-9;
 
   private final SetupDocument setup;
+  private final Wishes wishes;
   private final Answer answer;
   private final List<Adaptation> adaptations;
-  private final Map<LightId, Integer> numbers;
 
-  AdaptedView(SetupDocument setup, Answer answer) {
+  AdaptedView(SetupDocument setup, Wishes wishes, Answer answer) {
     this.setup = setup;
+    this.wishes = wishes;
     this.answer = answer;
-    this.adaptations =
-        switch (answer) {
-          case Answer.Adapted adapted -> adapted.adaptations();
-          case Answer.NotEnoughGear falls -> falls.nearest();
-        };
-    this.numbers = SetupView.numbers(setup);
+    this.adaptations = ways(answer);
+  }
+
+  /** The ways that an answer has, the best first; perhaps none. */
+  static List<Adaptation> ways(Answer answer) {
+    return switch (answer) {
+      case Answer.Adapted adapted -> adapted.adaptations();
+      case Answer.NotEnoughGear falls -> falls.nearest();
+    };
   }
 
   /**
-   * The page.
+   * What stands around the answer.
    *
-   * @param address of this page, with its kit, without the number of the way
+   * @param path of this page, without its query
+   * @param asked its query, with the kit
    * @param way which of the adaptations is shown, from 0; the last where there are fewer
    */
-  AdaptedPage page(
-      Layout layout, String setupPath, String kitName, Address address, int way, KitForm kits) {
-    boolean enough = answer instanceof Answer.Adapted;
+  record Around(
+      Layout layout,
+      String setupPath,
+      String kitName,
+      String path,
+      WishPairs asked,
+      int way,
+      WishesForm form,
+      Optional<SaveForm> save) {}
+
+  AdaptedPage page(Around around) {
+    List<AdaptedPage.Chip> chips = WishWords.chips(setup, around.asked(), around.path());
     if (adaptations.isEmpty()) {
+      AdaptedShortfalls falls = new AdaptedShortfalls(setup, answer, Optional.empty());
       return new AdaptedPage(
-          layout,
+          around.layout(),
           setup.title(),
-          setupPath,
-          kitName,
+          around.setupPath(),
+          around.kitName(),
           "This kit cannot make the setup.",
-          enough,
+          "",
+          false,
+          chips,
+          around.form(),
           List.of(),
+          falls.of(Optional.empty()),
+          falls.forAll(),
+          Optional.empty(),
           List.of(),
           Optional.empty(),
           List.of(),
           List.of(),
+          new AdaptedPage.Costs("", List.of()),
           List.of(),
-          shortfalls(Optional.empty()),
           List.of(),
-          kits);
+          List.of(),
+          Optional.empty());
     }
-    int shown = Math.clamp(way, 0, adaptations.size() - 1);
-    Adaptation adaptation = adaptations.get(shown);
-    return new AdaptedPage(
-        layout,
-        setup.title(),
-        setupPath,
-        kitName,
-        verdict(adaptation),
-        enough,
-        SetupFigures.strip(adaptation.document().exposure(), adaptation.figures()),
-        alternatives(address, shown),
-        Optional.of(plan(adaptation)),
-        lights(adaptation),
-        AdaptedCamera.settings(setup, adaptation),
-        adaptation.losses(),
-        shortfalls(Optional.of(adaptation)),
-        Cautions.of(adaptation.document()),
-        kits);
+    int shown = Math.clamp(around.way(), 0, adaptations.size() - 1);
+    return page(around, chips, shown, adaptations.get(shown));
   }
 
-  private static PlanView plan(Adaptation adaptation) {
+  private AdaptedPage page(
+      Around around, List<AdaptedPage.Chip> chips, int shown, Adaptation adaptation) {
+    AdaptedShortfalls falls = new AdaptedShortfalls(setup, answer, Optional.of(adaptation));
+    WishPairs asked = around.asked();
+    return new AdaptedPage(
+        around.layout(),
+        setup.title(),
+        around.setupPath(),
+        around.kitName(),
+        verdict(adaptation),
+        ProofWords.of(
+            switch (answer) {
+              case Answer.Adapted adapted -> adapted.proof();
+              case Answer.NotEnoughGear not -> not.proof();
+            }),
+        answer instanceof Answer.Adapted,
+        chips,
+        around.form(),
+        wishes.preset() == Weights.Preset.FEWEST_DIALS
+            ? new LightNames(setup).in(adaptation.changes())
+            : List.of(),
+        falls.of(Optional.of(adaptation)),
+        falls.forAll(),
+        Optional.of(
+            new AdaptedComparison(setup, FiguresComputation.of(setup), adaptations)
+                .of(asked, around.path(), shown)),
+        SetupFigures.strip(adaptation.document().exposure(), adaptation.figures()),
+        Optional.of(plan(adaptation)),
+        new AdaptedLights(setup, asked, around.path()).of(adaptation),
+        new AdaptedCamera(setup, asked, around.path()).settings(adaptation),
+        AdaptedCosts.of(adaptation),
+        new LightNames(setup).in(adaptation.losses()),
+        adaptation.leftOut(),
+        Cautions.of(adaptation.document()),
+        around.save());
+  }
+
+  /** A light keeps its number when others are given up. */
+  private PlanView plan(Adaptation adaptation) {
+    Map<LightId, Integer> numbers = SetupView.numbers(setup);
     return PlanView.of(
-        Plan.of(adaptation.document(), adaptation.figures()),
-        PlanTable.of(adaptation.document(), adaptation.figures()));
+        Plan.of(adaptation.document(), adaptation.figures(), numbers),
+        PlanTable.of(adaptation.document(), adaptation.figures(), numbers));
   }
 
   private String verdict(Adaptation adaptation) {
     if (answer instanceof Answer.NotEnoughGear falls) {
-      return String.join(" ", falls.reasons()) + " The nearest thing is below.";
+      return String.join(" ", new LightNames(setup).in(falls.reasons()))
+          + " The nearest thing is below.";
     }
-    long off = adaptation.lights().stream().filter(AdaptedView::isOff).count();
-    int lights = adaptation.lights().size();
-    String all =
-        lights == 1 ? "The light reaches its level" : "All " + lights + " lights reach their level";
-    String inShort =
-        off == 0
-            ? all + " within a third of a stop."
-            : off
-                + " of "
-                + lights
-                + (off == 1 ? " lights is" : " lights are")
-                + " off by a third of a stop or more.";
-    return inShort
+    List<lampwright.setup.adapting.AdaptedLight> lit =
+        adaptation.lights().stream().filter(light -> light.made().isPresent()).toList();
+    List<lampwright.setup.adapting.AdaptedLight> unlit =
+        adaptation.lights().stream().filter(light -> light.made().isEmpty()).toList();
+    long off = lit.stream().filter(AdaptedLights::isOff).count();
+    return levels(lit.size(), off)
+        + (unlit.isEmpty() ? "" : " Without " + names(unlit) + ".")
         + adaptation
             .ambientChange()
             .filter(change -> Math.abs(change.value()) >= VISIBLE_STOPS)
@@ -116,162 +154,27 @@ final class AdaptedView {
             .orElse("");
   }
 
+  private static String levels(int lit, long off) {
+    if (off > 0) {
+      return off
+          + " of "
+          + lit
+          + (off == 1 ? " lights is" : " lights are")
+          + " off by a third of a stop or more.";
+    }
+    return (lit == 1 ? "The light reaches its level" : "All " + lit + " lights reach their level")
+        + " within a third of a stop.";
+  }
+
+  private String names(List<lampwright.setup.adapting.AdaptedLight> lights) {
+    return lights.stream()
+        .map(light -> WishWords.light(SetupView.numbers(setup), light.original().light()))
+        .collect(Collectors.joining(", "));
+  }
+
   private static String ambientInShort(Stops change) {
     return " The ambient is %s %s."
         .formatted(
             Wording.stops(Math.abs(change.value())), change.value() > 0 ? "brighter" : "darker");
-  }
-
-  private static boolean isOff(lampwright.setup.adapting.AdaptedLight light) {
-    return light
-        .made()
-        .filter(made -> Math.abs(made.deviation().value()) < VISIBLE_STOPS)
-        .isEmpty();
-  }
-
-  private List<AdaptedPage.Alternative> alternatives(Address address, int shown) {
-    List<AdaptedPage.Alternative> ways = new ArrayList<>();
-    for (int i = 0; i < adaptations.size(); i++) {
-      Adaptation one = adaptations.get(i);
-      String summary =
-          one.settings().aperture()
-              + ", "
-              + one.settings().time()
-              + ", "
-              + one.settings().iso()
-              + one.neutralDensity().map(filter -> ", " + filter).orElse("")
-              + one.losses().stream()
-                  .findFirst()
-                  .map(loss -> ". " + loss)
-                  .orElse(". Nothing lost.");
-      ways.add(
-          new AdaptedPage.Alternative(
-              String.valueOf((char) ('A' + i)),
-              summary,
-              address.with("way", Integer.toString(i + 1)).toString(),
-              i == shown));
-    }
-    return ways;
-  }
-
-  private List<AdaptedLight> lights(Adaptation adaptation) {
-    return setup.lightsInBuildOrder().stream().map(light -> light(adaptation, light)).toList();
-  }
-
-  private AdaptedLight light(Adaptation adaptation, Light light) {
-    lampwright.setup.adapting.AdaptedLight adapted =
-        adaptation.lights().stream()
-            .filter(one -> one.original().light().id().equals(light.id()))
-            .findFirst()
-            .orElseThrow();
-    LightFigures was = adapted.original();
-    String role = Wording.role(light.role());
-    return new AdaptedLight(
-        numbers.getOrDefault(light.id(), 0),
-        role,
-        was(was),
-        adapted.made().map(made -> now(light, made)).orElse(GIVEN_UP),
-        ruler(role, was, adapted.made()),
-        adapted
-            .made()
-            .map(made -> Deviation.ofTenths(made.deviation().value()))
-            .orElse(new Deviation("–", "given up", true)),
-        notes(was, adapted.made()));
-  }
-
-  private static final AdaptedLight.Means GIVEN_UP =
-      new AdaptedLight.Means("no head left", "–", "–", Known.COMPUTED);
-
-  private static AdaptedLight.Means was(LightFigures was) {
-    Light light = was.light();
-    return new AdaptedLight.Means(
-        Wording.gear(light.heads(), light.head(), light.modifier(), light.gels()),
-        Wording.power(light.head(), light.stopsDown()),
-        was.level().map(level -> level.reading().tenthsText()).orElse("–"),
-        was.level().map(level -> Wording.known(level.known())).orElse(Known.ESTIMATED));
-  }
-
-  /** The setup's gels stay on: its levels are reckoned through them. */
-  private static AdaptedLight.Means now(
-      Light light, lampwright.setup.adapting.AdaptedLight.Made made) {
-    return new AdaptedLight.Means(
-        Wording.gear(1, made.head(), Optional.of(made.modifier()), light.gels()),
-        made.powerShown(),
-        made.level().reading().tenthsText(),
-        Known.COMPUTED);
-  }
-
-  private static Svg ruler(
-      String role, LightFigures was, Optional<lampwright.setup.adapting.AdaptedLight.Made> made) {
-    StopRuler ruler = StopRuler.of(role);
-    if (was.level().isPresent()) {
-      ruler = ruler.withDot(was.level().get().fromShooting().value());
-    }
-    if (made.isPresent()) {
-      ruler =
-          ruler
-              .withBar(made.get().level().fromShooting().value())
-              .withBand(made.get().level().uncertainty().value());
-    }
-    return ruler.svg();
-  }
-
-  private static String notes(
-      LightFigures was, Optional<lampwright.setup.adapting.AdaptedLight.Made> made) {
-    if (made.isEmpty()) {
-      return "";
-    }
-    List<String> notes = new ArrayList<>();
-    double before = was.angularSize().value();
-    double after = made.get().angularSize().value();
-    if (Math.abs(before - after) >= 2) {
-      notes.add(
-          String.format(
-              Locale.ROOT,
-              "%s: it looks %.0f° wide from the target instead of %.0f°.",
-              after > before ? "Softer" : "Harder",
-              after,
-              before));
-    }
-    notes.addAll(made.get().missing());
-    made.get().recycle().ifPresent(recycle -> notes.add(Wording.readyAgain(recycle)));
-    made.get()
-        .flashesPerCharge()
-        .ifPresent(n -> notes.add(String.format(Locale.ROOT, "About %.0f frames a charge.", n)));
-    return String.join(" ", notes);
-  }
-
-  private List<Shortfall> shortfalls(Optional<Adaptation> adaptation) {
-    List<Shortfall> shortfalls = new ArrayList<>();
-    adaptation.ifPresent(
-        one ->
-            one.lights().stream()
-                .filter(light -> light.made().isPresent())
-                .filter(AdaptedView::isOff)
-                .forEach(light -> shortfalls.add(shortfall(light))));
-    if (answer instanceof Answer.NotEnoughGear falls) {
-      for (LightId id : falls.unlit()) {
-        shortfalls.add(new Shortfall(name(id), "no head left", falls.remedies()));
-      }
-      if (adaptation.isEmpty()) {
-        falls.reasons().forEach(reason -> shortfalls.add(new Shortfall(reason, "", List.of())));
-      }
-    }
-    return shortfalls;
-  }
-
-  private Shortfall shortfall(lampwright.setup.adapting.AdaptedLight light) {
-    lampwright.setup.adapting.AdaptedLight.Made made = light.made().orElseThrow();
-    Stops by = made.deviation();
-    return new Shortfall(
-        name(light.original().light().id()),
-        Wording.stops(Math.abs(by.value())) + (by.value() < 0 ? " under" : " over"),
-        made.remedies());
-  }
-
-  private String name(LightId id) {
-    Light light =
-        setup.lights().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
-    return numbers.getOrDefault(id, 0) + " " + Wording.role(light.role());
   }
 }

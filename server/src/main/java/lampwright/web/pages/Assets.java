@@ -23,6 +23,7 @@ public final class Assets {
   /** Every asset there is; nothing else is served. */
   static final List<String> NAMES =
       List.of(
+          "adapted.css",
           "favicon.svg",
           "fonts/LICENSE-atkinson-hyperlegible-mono.txt",
           "fonts/LICENSE-atkinson-hyperlegible-next.txt",

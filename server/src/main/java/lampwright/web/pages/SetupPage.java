@@ -8,9 +8,12 @@ import lampwright.setup.Caution;
  * One setup with its figures, like a surveyor's sheet.
  *
  * @param placeAndDate where and when, as one line; may be empty
+ * @param kin what it was made from, and what was made from it
  * @param moods each with the search for it
  * @param figures the strip of key figures
  * @param plan the plan; absent where no place is known
+ * @param used what was really used; absent where nobody told
+ * @param usedForm where one tells it; absent for who may not
  * @param offHeading what the lights' {@code off} compares ("Off the model"), where any has it
  * @param buildOrder may be empty
  * @param figuresPath to every figure in full; empty where there is no such page
@@ -31,10 +34,13 @@ public record SetupPage(
     String title,
     String placeAndDate,
     String intent,
+    Kin kin,
     List<Link> moods,
     List<Figure> figures,
     Optional<PlanView> plan,
     List<SetupLight> lights,
+    Optional<UsedPart> used,
+    Optional<UsedForm> usedForm,
     String offHeading,
     List<BuildStep> buildOrder,
     String figuresPath,

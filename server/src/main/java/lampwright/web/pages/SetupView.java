@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -47,25 +46,27 @@ final class SetupView {
 
   /** Each light's number: its place in the build order, as on the plan. */
   static Map<LightId, Integer> numbers(SetupDocument setup) {
-    Map<LightId, Integer> numbers = new HashMap<>();
-    for (Light light : setup.lightsInBuildOrder()) {
-      numbers.put(light.id(), numbers.size() + 1);
-    }
-    return numbers;
+    return setup.numbersInBuildOrder();
   }
 
+  /** What the page shows beside the setup itself. */
+  record Beside(Kin kin, Optional<UsedPart> used, Optional<UsedForm> usedForm, KitForm kits) {}
+
   SetupPage page(
-      Layout layout, Catalogued from, KitForm kits, String findPath, String figuresPath) {
+      Layout layout, Catalogued from, Beside beside, String findPath, String figuresPath) {
     FiguresView all = new FiguresView(setup, figures);
     return new SetupPage(
         layout,
         setup.title(),
         placeAndDate(setup),
         setup.intent().orElse(""),
+        beside.kin(),
         moods(setup, findPath),
         SetupFigures.strip(setup.exposure(), figures),
         Optional.of(PlanView.of(Plan.of(setup, figures), PlanTable.of(setup, figures))),
         lights(),
+        beside.used(),
+        beside.usedForm(),
         "Off the model",
         buildOrder(),
         figuresPath,
@@ -80,7 +81,7 @@ final class SetupView {
         outcome(),
         all.missing(),
         figures.leftOut(),
-        kits,
+        beside.kits(),
         "Revision "
             + from.revision()
             + ", by "

@@ -25,13 +25,32 @@ class AdaptationTest {
   private static final Kit KIT_B = Documents.kit(WorkedExamples.dancerKitB());
 
   private static Limits keep(double fNumber) {
-    return new Limits(
+    return Limits.camera(
         Optional.of(Iso.ofMark(100)), Optional.of(FNumber.ofMark(fNumber)), Optional.empty());
   }
 
   private static Answer adapt(SetupDocument setup, Kit kit, Limits limits) {
-    return AdaptationSearch.adapt(
-        setup, kit, Optional.empty(), limits, Weights.Preset.CLOSEST_LOOK.weights());
+    return AdaptationSearch.adapt(setup, kit, Wishes.none().withLimits(limits));
+  }
+
+  /** The reference gives each light its own modifier of kit B; so do these. */
+  private static final List<Pin> MODIFIERS_OF_17A =
+      DANCER.lights().stream()
+          .map(
+              light ->
+                  new Pin(
+                      light.id(),
+                      Optional.empty(),
+                      Optional.of(light.id().text().replace('-', '_') + " modifier of kit_b"),
+                      Optional.empty(),
+                      true))
+          .toList();
+
+  private static Adaptation reference(SetupDocument setup, double fNumber) {
+    Wishes wishes = Wishes.none().withLimits(keep(fNumber)).withPins(MODIFIERS_OF_17A);
+    return assertInstanceOf(Answer.Adapted.class, AdaptationSearch.adapt(setup, KIT_B, wishes))
+        .adaptations()
+        .getFirst();
   }
 
   private static Adaptation best(SetupDocument setup, Kit kit, Limits limits) {
@@ -86,13 +105,13 @@ class AdaptationTest {
 
   @Test
   void keepingTheAmbientIsPlan1OfReference17a() {
-    Adaptation plan = best(DANCER, KIT_B, keep(4.5));
+    Adaptation plan = reference(DANCER, 4.5);
     isPlan("plan_1_keep_ambient_stop_down", plan);
   }
 
   @Test
   void keepingTheApertureIsPlan3OfReference17aAndReachesEveryLight() {
-    Adaptation plan = best(DANCER, KIT_B, keep(2.8));
+    Adaptation plan = reference(DANCER, 2.8);
     isPlan("plan_3_accept_brighter_ambient", plan);
     assertTrue(plan.lights().stream().allMatch(l -> l.made().orElseThrow().power().isReached()));
   }
@@ -103,7 +122,7 @@ class AdaptationTest {
     String plan1 = "/example_1/results/kit_b/plan_1_keep_ambient_stop_down";
     String plan3 = "/example_1/results/kit_b/plan_3_accept_brighter_ambient";
     for (var plan : Map.of(plan1, 4.5, plan3, 2.8).entrySet()) {
-      for (AdaptedLight light : best(exact, KIT_B, keep(plan.getValue())).lights()) {
+      for (AdaptedLight light : reference(exact, plan.getValue()).lights()) {
         AdaptedLight.Made made = light.made().orElseThrow();
         String head =
             plan.getKey()
@@ -139,19 +158,101 @@ class AdaptationTest {
     }
   }
 
+  /** Reference 17a: the key to 4.776 m or two heads, the rim to 5.190 m or two heads. */
   @Test
-  void theRemediesOfPlan1AreTheReferences() {
-    List<AdaptedLight> lights = best(exactDancer(), KIT_B, keep(4.5)).lights();
+  void theRemediesOfPlan1AreTheReferencesAndEachWasTried() {
+    List<Remedy> remedies = reference(exactDancer(), 4.5).remedies();
+    List<String> key =
+        remedies.stream()
+            .filter(r -> r.light().equals(Optional.of(new LightId("key"))))
+            .map(Remedy::words)
+            .toList();
+    assertEquals("Move it closer: from 5.8 m to 4.8 m.", key.getFirst());
+    assertTrue(
+        key.contains("Two such heads on this light, each with its “key modifier of kit_b”."),
+        key.toString());
+    assertTrue(
+        key.contains("Open up to f/3.5, which lifts every light and the ambient."), key.toString());
+    assertTrue(
+        key.contains("Go to ISO 160, which lifts every light and the ambient."), key.toString());
+    List<String> rim =
+        remedies.stream()
+            .filter(r -> r.light().equals(Optional.of(new LightId("rim-left"))))
+            .map(Remedy::words)
+            .toList();
+    assertEquals("Move it closer: from 5.4 m to 5.2 m.", rim.getFirst());
+    assertTrue(
+        rim.contains("Two such heads on this light, each with its “rim_left modifier of kit_b”."),
+        rim.toString());
+    assertTrue(
+        remedies.stream().allMatch(r -> Math.abs(r.leaves().orElseThrow().value()) <= 0.3),
+        remedies.toString());
+  }
+
+  /** Reference 17a: of its plans the third is the one to propose first. */
+  @Test
+  void ofThePlansOfReference17aTheThirdCostsLeast() {
+    double third = reference(DANCER, 2.8).cost();
+    assertTrue(third < reference(DANCER, 4.5).cost(), "plan 1, stopped down");
+    Wishes free =
+        Wishes.none()
+            .withLimits(
+                Limits.camera(Optional.of(Iso.ofMark(100)), Optional.empty(), Optional.empty()))
+            .withPins(MODIFIERS_OF_17A);
+    Adaptation found =
+        assertInstanceOf(Answer.Adapted.class, AdaptationSearch.adapt(DANCER, KIT_B, free))
+            .adaptations()
+            .getFirst();
+    assertTrue(found.cost() <= third + 1e-9, "what is found without them costs no more");
+  }
+
+  @Test
+  void withoutLimitsSomeWayHoldsTheAmbientAndEveryWayIsBetterInSomething() {
+    List<Adaptation> ways =
+        assertInstanceOf(Answer.Adapted.class, adapt(DANCER, KIT_B, Limits.none())).adaptations();
+    assertEquals(3, ways.size());
+    assertTrue(
+        ways.stream().anyMatch(way -> Math.abs(way.ambientChange().orElseThrow().value()) < 0.4),
+        ways.stream().map(way -> way.settings().toString()).toList().toString());
+    assertTrue(ways.stream().skip(1).noneMatch(way -> way.betterIn().isEmpty()));
+  }
+
+  /**
+   * Reference 17b: with f/10 and ISO 100 kept, key and fill fall short by 0.911 and 1.536 stops.
+   */
+  @Test
+  void theCellistWithKitBFallsShortAsReference17bSays() {
+    SetupDocument cellist = WorkedExamples.exactCellist();
+    Answer.NotEnoughGear answer =
+        assertInstanceOf(
+            Answer.NotEnoughGear.class,
+            adapt(
+                cellist,
+                Documents.kit(WorkedExamples.cellistKitB()),
+                Limits.camera(
+                    Optional.of(Iso.ofMark(100)),
+                    Optional.of(FNumber.ofMark(10)),
+                    Optional.of(ShutterTime.parse("1/160")))));
+    Adaptation nearest = answer.nearest().getFirst();
+    String heads = "/example_2/results/kit_b/";
+    for (AdaptedLight light : nearest.lights()) {
+      String at = heads + light.original().light().id().text() + "/";
+      AdaptedLight.Made made = light.made().orElseThrow();
+      assertEquals(
+          WorkedExamples.number(at + "shortfall_stops"),
+          made.power().shortfall().value(),
+          1e-6,
+          at);
+    }
     assertEquals(
-        List.of(
-            "Move it closer: from 5.8 m to 4.8 m.",
-            "Open up or raise the ISO by 0.6 stop, which lifts every light and the ambient.",
-            "Two such heads on this light."),
-        lights.getFirst().made().orElseThrow().remedies());
-    assertEquals(
-        "Move it closer: from 5.4 m to 5.2 m.",
-        lights.get(2).made().orElseThrow().remedies().getFirst());
-    assertEquals(List.of(), lights.get(1).made().orElseThrow().remedies());
+        "“fill” is 1.5 stops too dark with the best that is left for it, “mains head”.",
+        answer.reasons().getFirst());
+    List<String> words = answer.remedies().stream().map(Remedy::words).toList();
+    // ISO 188 asks for the mark 200 for the key, ISO 290 for 320 for all; pops 2 and 3.
+    assertTrue(words.contains("Go to ISO 200, which lifts every light and the ambient."));
+    assertTrue(words.contains("Go to ISO 320, which lifts every light and the ambient."));
+    assertTrue(words.stream().anyMatch(w -> w.startsWith("Two flashes for each picture")));
+    assertTrue(words.stream().anyMatch(w -> w.startsWith("Three flashes for each picture")));
   }
 
   @Test
@@ -270,8 +371,13 @@ class AdaptationTest {
         List.of("No head is left for “rim-right”.", "The kit has 5 heads for 6 lights."),
         answer.reasons());
     assertEquals(
-        List.of("One more head of about 500 W·s for “rim-right”, or give it up."),
-        answer.remedies());
+        List.of(
+            "One more head of about 500 W·s for “rim-right”.",
+            "Give “rim-right” up: then everything else is as told."),
+        answer.remedies().stream()
+            .filter(r -> r.light().equals(Optional.of(new LightId("rim-right"))))
+            .map(Remedy::words)
+            .toList());
     assertEquals("“rim-right” is given up.", answer.nearest().getFirst().losses().getFirst());
     assertEquals(5, answer.nearest().getFirst().document().lights().size());
   }
@@ -290,7 +396,7 @@ class AdaptationTest {
   @Test
   void aContradictionInTheLimitsIsNamed() {
     Limits limits =
-        new Limits(
+        Limits.camera(
             Optional.of(Iso.ofMark(50)),
             Optional.of(FNumber.ofMark(1.4)),
             Optional.of(ShutterTime.parse("1/500")));
@@ -309,11 +415,7 @@ class AdaptationTest {
   void aNewAmbientIsWhatTheAdaptationIsMadeFor() {
     Answer answer =
         AdaptationSearch.adapt(
-            DANCER,
-            KIT_B,
-            Optional.of(new Ev100(26.0 / 3)),
-            keep(2.8),
-            Weights.Preset.CLOSEST_LOOK.weights());
+            DANCER, KIT_B, Wishes.none().withLimits(keep(2.8)).withAmbient(new Ev100(26.0 / 3)));
     Adaptation waited = assertInstanceOf(Answer.Adapted.class, answer).adaptations().getFirst();
     // Reference 17a: waiting until EV100 8.667 restores the look at f/2.8 and 1/200 s.
     assertEquals(-2, waited.ambientOffset().orElseThrow().value(), 1e-6);

@@ -1,213 +1,125 @@
 package lampwright.setup.adapting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
-import lampwright.engine.exposure.ExposureSettings;
-import lampwright.engine.exposure.MeterConstant;
-import lampwright.engine.light.LightAtTarget;
-import lampwright.engine.power.PowerRange;
-import lampwright.engine.unit.LuxSeconds;
-import lampwright.engine.unit.Seconds;
+import java.util.function.LongFunction;
 import lampwright.engine.unit.Stops;
-import lampwright.gear.Head;
-import lampwright.gear.Kit;
-import lampwright.gear.Modifier;
-import lampwright.setup.Documents;
-import lampwright.setup.Light;
-import lampwright.setup.SetupDocument;
-import lampwright.setup.figures.Figures;
-import lampwright.setup.figures.FiguresComputation;
-import lampwright.setup.figures.LightComputation;
+import lampwright.setup.LightId;
 import org.junit.jupiter.api.Test;
 
 /**
- * The search against trying everything: every camera setting, every way to give heads to lights,
- * every step of every dial. Small random cases; modifiers are the standard reflectors.
+ * The search against trying everything: every camera setting, every way to make each light, every
+ * step of every dial, every way to give the kit out. {@link StatedProblem} says what there is.
  */
 class ExhaustiveSearchTest {
 
-  private static final int CASES = 200;
-  private static final List<String> ROLES = List.of("key", "fill", "rim", "accent", "background");
+  private static final double ROUNDING = 1e-9;
+
+  /** How many cases came out how. */
+  private static final class Tally {
+    private int adapted;
+    private int notEnough;
+    private int nothing;
+
+    void add(Answer answer) {
+      switch (answer) {
+        case Answer.Adapted _ -> adapted++;
+        case Answer.NotEnoughGear few when !few.nearest().isEmpty() -> notEnough++;
+        case Answer.NotEnoughGear _ -> nothing++;
+      }
+    }
+
+    void isMixed(int cases) {
+      String tally = adapted + " adapted, " + notEnough + " in part, " + nothing + " not at all";
+      assertTrue(adapted > cases / 4 && notEnough > cases / 10 && nothing < cases / 4, tally);
+    }
+  }
 
   @Test
-  void theAnswerCostsNoMoreThanTheBestOfAllWays() {
-    int givenUp = 0;
-    for (int seed = 0; seed < CASES; seed++) {
-      Random random = new Random(seed);
-      SetupDocument setup = Documents.setup(setup(random));
-      Kit kit = Documents.kit(kit(random));
-      Answer answer =
-          AdaptationSearch.adapt(
-              setup, kit, Optional.empty(), Limits.none(), Weights.Preset.CLOSEST_LOOK.weights());
-      List<Adaptation> found =
-          switch (answer) {
-            case Answer.Adapted adapted -> adapted.adaptations();
-            case Answer.NotEnoughGear short_ -> short_.nearest();
-          };
-      givenUp += answer instanceof Answer.NotEnoughGear ? 1 : 0;
-      if (!found.isEmpty()) {
-        assertEquals(best(setup, kit), found.getFirst().cost(), 1e-9, "seed " + seed);
-        assertEquals(
-            found.getFirst().cost(),
-            CostForTests.of(setup, found.getFirst()),
-            1e-9,
-            "seed " + seed);
-      }
-    }
-    assertTrue(givenUp > 10 && givenUp < CASES / 2, givenUp + " cases with too little gear");
+  void atOneCameraSettingTheAnswerIsTheBestOfAllAllotmentsOfThousandsOfKits() {
+    areTheBest(3_000, RandomCase::ofOneSetting);
   }
 
-  private static double best(SetupDocument setup, Kit kit) {
-    Weights weights = Weights.Preset.CLOSEST_LOOK.weights();
-    Figures figures = FiguresComputation.of(setup);
-    List<Head> heads = GearUnits.of(kit.heads(), 9);
-    double least = Double.POSITIVE_INFINITY;
-    for (CameraChoice.Setting setting : CameraChoice.of(setup, kit).settings(Limits.none())) {
-      ExposureSettings exposure = setting.exposure();
-      double[][] cost = new double[setup.lights().size()][heads.size()];
-      for (int i = 0; i < setup.lights().size(); i++) {
-        Light light = setup.lights().get(i);
-        Stops wanted = figures.get(light.id()).level().orElseThrow().fromShooting();
-        for (int j = 0; j < heads.size(); j++) {
-          cost[i][j] =
-              cost(
-                  setup,
-                  light,
-                  heads.get(j),
-                  exposure.requiredExposure(MeterConstant.FLAT).plus(wanted),
-                  weights);
-        }
-      }
-      ExposureSettings old = setup.exposure().settings();
-      double camera =
-          weights.ambient() * ambientCount(old.ev100().minus(exposure.ev100()).value())
-              + weights.depth() * Math.abs(exposure.aperture().stopsAbove(old.aperture()).value())
-              + weights.time() * Math.abs(exposure.time().stopsOver(old.time()).value())
-              + weights.iso() * Math.max(0, Stops.ofRatio(exposure.iso().value() / 100).value());
-      least = Math.min(least, camera + permuted(setup, cost, 0, 0));
-    }
-    return least;
+  @Test
+  void overAllSettingsOfSmallCamerasTheAnswerIsTheBestOfAll() {
+    areTheBest(300, RandomCase::ofSmallCameras);
   }
 
-  private static double cost(
-      SetupDocument setup, Light light, Head head, LuxSeconds wanted, Weights weights) {
-    LightAtTarget at =
-        LightComputation.atTarget(
-            setup, light, head, Modifier.standardReflector(), Optional.empty());
-    double least = Double.POSITIVE_INFINITY;
-    Stops dial = Stops.ZERO;
-    for (Stops down : new PowerRange(head.range(), head.step()).settings()) {
-      double miss = Math.abs(at.at(down).stopsOver(wanted).value());
-      if (miss < least - 1e-12) {
-        least = miss;
-        dial = down;
-      }
+  private static void areTheBest(int cases, LongFunction<RandomCase> draw) {
+    Tally tally = new Tally();
+    for (long seed = 0; seed < cases; seed++) {
+      RandomCase drawn = draw.apply(seed);
+      Answer answer = AdaptationSearch.adapt(drawn.setup(), drawn.kit(), drawn.wishes());
+      tally.add(answer);
+      isTheBest(drawn, answer, "seed " + seed);
     }
-    return Weights.ofRole(light.role()) * least
-        + weights.carryPerKg() * head.weightKg().orElse(0.0)
-        + weights.pacePerSecond()
-            * head.recycle().map(Seconds::value).orElse(0.0)
-            * dial.negated().toFactor();
+    tally.isMixed(cases);
   }
 
-  private static double permuted(SetupDocument setup, double[][] cost, int light, int taken) {
-    if (light == cost.length) {
-      return 0;
+  private static void isTheBest(RandomCase drawn, Answer answer, String seed) {
+    StatedProblem stated = new StatedProblem(drawn.setup(), drawn.kit(), drawn.wishes());
+    if (stated.settings().isEmpty()) {
+      assertInstanceOf(Answer.NotEnoughGear.class, answer, seed);
+      return;
     }
-    double least =
-        Weights.ofRole(setup.lights().get(light).role()) * Weights.GIVEN_UP_STOPS
-            + permuted(setup, cost, light + 1, taken);
-    for (int j = 0; j < cost[light].length; j++) {
-      if ((taken & (1 << j)) == 0) {
-        least =
-            Math.min(least, cost[light][j] + permuted(setup, cost, light + 1, taken | (1 << j)));
-      }
+    EveryAllotment.Best best = EveryAllotment.of(stated);
+    Proof proof = proof(answer);
+    assertTrue(proof.isOptimal(), seed);
+    assertEquals(best.cost(), proof.atLeast(), ROUNDING, seed);
+    List<Adaptation> found = found(answer);
+    assertEquals(best.lit() > 0, !found.isEmpty(), seed);
+    if (found.isEmpty()) {
+      assertInstanceOf(Answer.NotEnoughGear.class, answer, seed);
+      return;
     }
-    return least;
+    Adaptation adaptation = found.getFirst();
+    double fromDocument =
+        CostForTests.of(drawn.setup(), adaptation, drawn.kit(), drawn.wishes().weights());
+    Optional<Double> within = drawn.wishes().limits().lightWithin().map(Stops::value);
+    assertEquals(best.cost(), adaptation.cost(), ROUNDING, seed);
+    assertEquals(fromDocument, adaptation.cost(), ROUNDING, seed);
+    assertEquals(best.outside(), outside(adaptation, drawn.wishes(), within.orElse(1_000.0)), seed);
+    // Where nothing else is said a light within a stop counts as made.
+    assertEquals(
+        outside(adaptation, drawn.wishes(), within.orElse(1.0)) == 0,
+        answer instanceof Answer.Adapted,
+        seed);
   }
 
-  private static Object setup(Random random) {
-    List<Object> lights = new ArrayList<>();
-    int count = 1 + random.nextInt(4);
-    for (int i = 0; i < count; i++) {
-      Map<String, Object> light = new LinkedHashMap<>();
-      light.put("id", "light-" + i);
-      light.put("role", ROLES.get(random.nextInt(ROLES.size())));
-      light.put("head", head(random));
-      light.put(
-          "place",
-          Map.of(
-              "x_m", 1 + 5 * random.nextDouble(),
-              "y_m", -3 + 6 * random.nextDouble(),
-              "z_m", 1 + 2 * random.nextDouble()));
-      light.put("target", Map.of("name", "face", "at", Map.of("x_m", 0.0, "y_m", 0.0, "z_m", 1.6)));
-      light.put("stops_down", 2 * random.nextDouble());
-      lights.add(light);
+  private static Proof proof(Answer answer) {
+    return switch (answer) {
+      case Answer.Adapted adapted -> adapted.proof();
+      case Answer.NotEnoughGear few -> few.proof();
+    };
+  }
+
+  private static List<Adaptation> found(Answer answer) {
+    return switch (answer) {
+      case Answer.Adapted adapted -> adapted.adaptations();
+      case Answer.NotEnoughGear few -> few.nearest();
+    };
+  }
+
+  /** Lights that are too far from their level, or left out without being allowed to. */
+  private static int outside(Adaptation adaptation, Wishes wishes, double withinStops) {
+    int outside = 0;
+    for (AdaptedLight light : adaptation.lights()) {
+      boolean allowed =
+          light
+              .made()
+              .map(m -> Math.abs(m.deviation().value()) <= withinStops + 1e-6)
+              .orElseGet(() -> mayBeLeftOut(light.original().light().id(), wishes));
+      outside += allowed ? 0 : 1;
     }
-    return Map.of(
-        "title",
-        "Random",
-        "exposure",
-        Map.of("f_number", 4.5, "time", "1/250", "iso", 125.0),
-        "ambient",
-        Map.of("ev100", 8 + 6 * random.nextDouble()),
-        "lights",
-        lights);
+    return outside;
   }
 
-  private static Object kit(Random random) {
-    List<Object> heads = new ArrayList<>();
-    int count = 1 + random.nextInt(5);
-    for (int i = 0; i < count; i++) {
-      heads.add(Map.of("head", head(random)));
-    }
-    return Map.of(
-        "name",
-        "Random",
-        "bodies",
-        List.of(
-            Map.of(
-                "name", "body",
-                "width_mm", 36.0,
-                "height_mm", 24.0,
-                "sync", "1/160",
-                "iso_highest", 250.0)),
-        "lenses",
-        List.of(
-            Map.of(
-                "name", "lens",
-                "focal_length_mm", 50.0,
-                "widest_f_number", 3.3,
-                "smallest_f_number", 8.0)),
-        "heads",
-        heads);
-  }
-
-  private static Object head(Random random) {
-    return Map.of(
-        "name", "head " + random.nextInt(1_000),
-        "energy_ws", 100 + 500 * random.nextDouble(),
-        "output",
-            Map.of(
-                "kind",
-                "guide_number",
-                "guide_number_m",
-                10 * StrictMath.pow(8, random.nextDouble())),
-        "range_stops", 2.0 + random.nextInt(6),
-        "step_stops", List.of(0.1, 1.0 / 3, 0.5, 1.0).get(random.nextInt(4)),
-        "recycle_s", 0.5 + 3 * random.nextDouble(),
-        "weight_kg", 0.5 + 4 * random.nextDouble());
-  }
-
-  /** Each stop once; beyond a stop and a half each twice, as Weights says. */
-  private static double ambientCount(double miss) {
-    return Math.abs(miss) + Math.max(0, Math.abs(miss) - 1.5);
+  private static boolean mayBeLeftOut(LightId id, Wishes wishes) {
+    return wishes.limits().mayGiveUp().contains(id)
+        || wishes.pins().stream().anyMatch(pin -> pin.light().equals(id) && !pin.lit());
   }
 }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import lampwright.gear.Kit;
 import lampwright.setup.Documents;
 import lampwright.setup.SetupDocument;
@@ -65,9 +64,7 @@ class LossesTest {
         Documents.kit(
             Map.of(
                 "name", "a head", "heads", List.of(Map.of("head", HEAD)), "modifiers", modifiers));
-    Answer answer =
-        AdaptationSearch.adapt(
-            setup, kit, Optional.empty(), Limits.none(), Weights.Preset.CLOSEST_LOOK.weights());
+    Answer answer = AdaptationSearch.adapt(setup, kit, Wishes.none());
     return assertInstanceOf(Answer.Adapted.class, answer).adaptations().getFirst().losses();
   }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
-import java.util.Optional;
 import lampwright.gear.Kit;
 import lampwright.setup.Documents;
 import lampwright.setup.SetupDocument;
@@ -22,10 +21,9 @@ class WeightChangesTest {
   }
 
   private static Adaptation best(Map<String, Object> json) {
-    Weights weights = changes(json).in(Weights.Preset.CLOSEST_LOOK.weights());
     return assertInstanceOf(
             Answer.Adapted.class,
-            AdaptationSearch.adapt(DANCER, KIT_B, Optional.empty(), Limits.none(), weights))
+            AdaptationSearch.adapt(DANCER, KIT_B, Wishes.none().withChanges(changes(json))))
         .adaptations()
         .getFirst();
   }
@@ -40,9 +38,15 @@ class WeightChangesTest {
             preset.depth(),
             preset.time(),
             0,
+            preset.framing(),
             preset.softness(),
+            preset.colour(),
+            preset.evenness(),
             preset.carryPerKg(),
-            4),
+            4,
+            preset.handling(),
+            preset.touch(),
+            preset.givenUp()),
         changes(Map.of("iso", 0.0, "pace_per_s", 4.0)).in(preset));
   }
 

@@ -44,6 +44,7 @@ final class PagePreviews {
         new Preview("adapted", "adapted.jte", AdaptedPreviews.full()),
         new Preview("adapted-short", "adapted.jte", AdaptedPreviews.notEnough()),
         new Preview("adapted-none", "adapted.jte", AdaptedPreviews.nothingFits()),
+        new Preview("adapted-wrong", "adapted.jte", AdaptedPreviews.wrong()),
         error(ProblemKind.NOT_FOUND, List.of()),
         error(ProblemKind.NOT_ALLOWED, List.of()),
         error(
