@@ -250,6 +250,11 @@ public record Modifier(
         : Optional.empty();
   }
 
+  /** How many such modifiers so many heads need. */
+  public int piecesFor(int heads) {
+    return (heads + takesHeads - 1) / takesHeads;
+  }
+
   /** The head's own standard reflector, for a light that names no modifier. */
   public static Modifier standardReflector() {
     return new Modifier(

@@ -48,8 +48,7 @@ final class Carrying {
     add(making.head().name(), making.head().weightKg(), making.heads(), 0);
     Modifier modifier = making.modifier();
     if (!modifier.equals(Modifier.standardReflector())) {
-      int copies = (making.heads() + modifier.takesHeads() - 1) / modifier.takesHeads();
-      add(modifier.name(), modifier.weightKg(), copies, 0);
+      add(modifier.name(), modifier.weightKg(), modifier.piecesFor(making.heads()), 0);
     }
   }
 

@@ -269,7 +269,7 @@ final class LightMakings {
     Supplies.Taking taking =
         gathering.supplies().new Taking().head(mounted.model(), n).stand(place.light().place().z());
     if (mounted.modifierIndex() >= 0) {
-      copies = (n + modifier.takesHeads() - 1) / modifier.takesHeads();
+      copies = modifier.piecesFor(n);
       taking.modifier(mounted.modifierIndex(), copies);
     }
     for (int index : gel.indices()) {

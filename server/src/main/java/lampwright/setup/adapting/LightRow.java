@@ -54,6 +54,11 @@ final class LightRow {
       return role * weights.givenUp() + (mayGiveUp ? 0 : OUTSIDE);
     }
 
+    /** Asks whether a miss of either sign is more than the limit allows, rounding aside. */
+    boolean isOutside(double missStops) {
+      return Math.abs(missStops) > lightWithin + 1e-9;
+    }
+
     /** Asks whether a making at a power is the light as it stands. */
     boolean isUntouched(Making making, int step) {
       return making.head().equals(light.head())
@@ -201,7 +206,7 @@ final class LightRow {
   private double cost(
       Making making, int k, double exact, Optional<ShutterTable.Losses> losses, int untouched) {
     double miss = Math.abs(miss(making, k, exact, losses));
-    double outside = miss > light.lightWithin() + 1e-9 ? OUTSIDE : 0;
+    double outside = light.isOutside(miss) ? OUTSIDE : 0;
     double touched = k == untouched ? 0 : light.weights().touch();
     double pack = making.onPack().isPresent() ? making.onPack().get().costOfStep().get(k) : 0;
     double level = light.role() * miss;

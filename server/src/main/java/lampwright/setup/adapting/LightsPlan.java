@@ -39,7 +39,7 @@ record LightsPlan(
       }
       LightRow.Lit made = lit.get(i).get();
       addLight(costs, light, made);
-      outside += Math.abs(made.miss()) > light.lightWithin() + 1e-9 ? 1 : 0;
+      outside += light.isOutside(made.miss()) ? 1 : 0;
       waitS = Math.max(waitS, made.making().dial().waitS(made.step()));
     }
     add(costs, Matter.PACE, weights.pacePerSecond() * waitS);
