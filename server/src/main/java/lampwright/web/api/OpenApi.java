@@ -18,13 +18,27 @@ import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.Limits;
 
 /**
- * The API's description of itself (OpenAPI 3.1). What is written by hand stands in {@code
- * openapi.json}; the schemas of what is read come from the forms that read it, so that the two
- * cannot disagree.
+ * The API's description of itself (OpenAPI 3.1). What is written by hand stands in the resources of
+ * {@link #PARTS}, one a subject, each with paths and components; the schemas of what is read come
+ * from the forms that read it, so that the two cannot disagree.
  */
 public final class OpenApi {
 
-  private static final String RESOURCE = "/lampwright/openapi.json";
+  private static final String FOLDER = "/lampwright/openapi/";
+
+  /** In the order in which the subjects are told; the first says what holds for all. */
+  private static final List<String> PARTS =
+      List.of(
+          "description",
+          "server",
+          "people",
+          "setups",
+          "figures",
+          "reading-maps",
+          "adapting",
+          "kits",
+          "calibration");
+
   private static final String IN_A_SCHEMA = "#/$defs/";
   private static final String IN_THE_DESCRIPTION = "#/components/schemas/";
 
@@ -47,10 +61,16 @@ public final class OpenApi {
     context.result(description).contentType("application/json");
   }
 
-  private static Map<?, ?> byHand() {
-    try (InputStream in = OpenApi.class.getResourceAsStream(RESOURCE)) {
+  private static Map<String, Object> byHand() {
+    Map<String, Object> all = new LinkedHashMap<>();
+    PARTS.forEach(part -> add(all, read(FOLDER + part + ".json"), part));
+    return all;
+  }
+
+  private static Map<?, ?> read(String resource) {
+    try (InputStream in = OpenApi.class.getResourceAsStream(resource)) {
       if (in == null) {
-        throw new IllegalStateException("The resource " + RESOURCE + " is missing");
+        throw new IllegalStateException("The resource " + resource + " is missing");
       }
       return (Map<?, ?>) Json.parse(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
@@ -58,26 +78,38 @@ public final class OpenApi {
     }
   }
 
-  private static Map<?, ?> completed(Map<?, ?> byHand, Map<String, Object> definitions) {
-    Map<Object, Object> components = new LinkedHashMap<>(part(byHand, "components"));
-    Map<Object, Object> schemas = new LinkedHashMap<>(part(components, "schemas"));
-    definitions.forEach(
-        (name, schema) -> {
-          if (schemas.put(name, moved(schema)) != null) {
-            throw new IllegalStateException("Two schemas are called " + name);
+  /** Puts a part's members beside those that are there; none may be there twice. */
+  private static void add(Map<String, Object> all, Map<?, ?> part, String where) {
+    part.forEach(
+        (key, value) -> {
+          String name = key.toString();
+          Object there = all.get(name);
+          if (there instanceof Map<?, ?> && value instanceof Map<?, ?> more) {
+            Map<String, Object> both = members(there);
+            add(both, more, where + "/" + name);
+            all.put(name, both);
+          } else if (there == null) {
+            all.put(name, value);
+          } else {
+            throw new IllegalStateException(where + " tells " + name + " a second time");
           }
         });
-    components.put("schemas", schemas);
-    Map<Object, Object> all = new LinkedHashMap<>(byHand);
-    all.put("components", components);
-    return all;
   }
 
-  private static Map<?, ?> part(Map<?, ?> of, String name) {
-    if (of.get(name) instanceof Map<?, ?> part) {
-      return part;
+  private static Map<String, Object> completed(
+      Map<String, Object> byHand, Map<String, Object> definitions) {
+    Map<String, Object> schemas = new LinkedHashMap<>();
+    definitions.forEach((name, schema) -> schemas.put(name, moved(schema)));
+    add(byHand, Map.of("components", Map.of("schemas", schemas)), "a form");
+    return byHand;
+  }
+
+  private static Map<String, Object> members(Object object) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    if (object instanceof Map<?, ?> map) {
+      map.forEach((name, value) -> members.put(name.toString(), value));
     }
-    throw new IllegalStateException(RESOURCE + " has no " + name);
+    return members;
   }
 
   /** A schema whose references point to where the definitions stand in the description. */

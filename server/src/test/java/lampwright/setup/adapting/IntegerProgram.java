@@ -67,6 +67,11 @@ final class IntegerProgram {
     return solve(scenes.stream().filter(scene -> scene.atLeast() < bound + 1e-9).toList());
   }
 
+  /** The same, of the whole program at once, as it is stated. */
+  double solveWhole() {
+    return solve(scenes);
+  }
+
   private List<Scene> scenes() {
     Map<Seen, StatedCameras.Setting> cheapest = new HashMap<>();
     for (StatedCameras.Setting setting : problem.settings()) {
