@@ -124,8 +124,13 @@ public final class NumberForm extends Form<Double> {
   public Map<String, Object> schema(Definitions definitions) {
     Map<String, Object> schema = new LinkedHashMap<>();
     schema.put("type", whole ? "integer" : "number");
-    atLeast.ifPresent(bound -> schema.put("minimum", write(bound)));
-    moreThan.ifPresent(bound -> schema.put("exclusiveMinimum", write(bound)));
+    // Of two lower bounds only the higher one says anything.
+    double excluded = moreThan.orElse(Double.NEGATIVE_INFINITY);
+    if (atLeast.isPresent() && atLeast.getAsDouble() > excluded) {
+      schema.put("minimum", write(atLeast.getAsDouble()));
+    } else if (moreThan.isPresent()) {
+      schema.put("exclusiveMinimum", write(excluded));
+    }
     atMost.ifPresent(bound -> schema.put("maximum", write(bound)));
     suggestion.ifPresent(value -> schema.put("examples", List.of(write(value))));
     return schema;
