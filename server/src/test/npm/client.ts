@@ -5,11 +5,12 @@ import type { paths } from "./api.js";
 
 declare const process: { argv: string[]; exitCode: number };
 
-const [address, token] = process.argv.slice(2);
-const client = createClient<paths>({
-  baseUrl: address,
-  headers: { Authorization: `Bearer ${token}` },
-});
+const [address, server, token] = process.argv.slice(2);
+const headers = { Authorization: `Bearer ${token}` };
+const client = createClient<paths>({ baseUrl: address, headers });
+
+/** Past the proxy, which takes a picture's bytes for text and breaks them. */
+const direct = createClient<paths>({ baseUrl: server, headers });
 
 interface Answer<T> {
   data?: T;
@@ -71,12 +72,103 @@ async function setups(): Promise<void> {
     params: { path: mine },
     body: { kit: kits.items[0].id },
   }));
+  await log(mine);
+  const proven = held("call it proven", await client.PUT("/api/studios/{studio}/setups/{setup}/state", {
+    params: { path: mine, header: { "If-Match": changed.etag }, query: { message: "Shot twice." } },
+    body: { state: "proven", archived: false },
+  }));
+  held("read its state", await client.GET("/api/studios/{studio}/setups/{setup}/state", {
+    params: { path: mine },
+  }));
+  held("list its revisions", await client.GET("/api/studios/{studio}/setups/{setup}/revisions", {
+    params: { path: mine, query: { limit: 2 } },
+  }));
+  held("read its first revision", await client.GET(
+    "/api/studios/{studio}/setups/{setup}/revisions/{revision}",
+    { params: { path: { ...mine, revision: 1 } } },
+  ));
+  const restored = held("bring it back", await client.POST(
+    "/api/studios/{studio}/setups/{setup}/restorations",
+    { params: { path: mine, header: { "If-Match": proven.etag } }, body: { revision: 1 } },
+  ));
+  const copy = held("copy it", await client.POST("/api/studios/{studio}/setups/{setup}/copies", {
+    params: { path: mine },
+    body: { title: "A copy by a generated client" },
+  }));
+  held("delete the copy", await client.DELETE("/api/studios/{studio}/setups/{setup}", {
+    params: { path: { studio, setup: copy.data.id }, header: { "If-Match": copy.etag } },
+  }));
   held("delete a setup", await client.DELETE("/api/studios/{studio}/setups/{setup}", {
-    params: { path: mine, header: { "If-Match": changed.etag } },
+    params: { path: mine, header: { "If-Match": restored.etag } },
   }));
   refused("read what is gone", 404, await client.GET("/api/studios/{studio}/setups/{setup}", {
     params: { path: mine },
   }));
+}
+
+/** The smallest picture there is: one grey pixel. */
+const pixel = Uint8Array.from(
+  atob(
+    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==",
+  ),
+  (character) => character.charCodeAt(0),
+);
+
+async function log(of: { studio: string; setup: string }): Promise<void> {
+  const take = held("log a take", await client.POST("/api/studios/{studio}/setups/{setup}/takes", {
+    params: { path: of },
+    body: { at: "2026-03-20T18:05:00Z", setup_revision: 1, client_key: "generated-1", kept: "yes" },
+  }));
+  const logged = { ...of, take: take.data.id };
+  held("read a take", await client.GET("/api/studios/{studio}/setups/{setup}/takes/{take}", {
+    params: { path: logged },
+  }));
+  const kept = held("change a take", await client.PUT("/api/studios/{studio}/setups/{setup}/takes/{take}", {
+    params: { path: logged, header: { "If-Match": take.etag } },
+    body: { ...take.data.document, kept: "no", why: "Blinked." },
+  }));
+  held("list takes", await client.GET("/api/studios/{studio}/setups/{setup}/takes", {
+    params: { path: of, query: { kept: "no" } },
+  }));
+  held("delete a take", await client.DELETE("/api/studios/{studio}/setups/{setup}/takes/{take}", {
+    params: { path: logged, header: { "If-Match": kept.etag } },
+  }));
+  const note = held("write a note", await client.POST("/api/studios/{studio}/setups/{setup}/notes", {
+    params: { path: of },
+    body: { text: "Sandbag the boom." },
+  }));
+  const written = { ...of, note: note.data.id };
+  const changed = held("change a note", await client.PUT("/api/studios/{studio}/setups/{setup}/notes/{note}", {
+    params: { path: written, header: { "If-Match": note.etag } },
+    body: { text: "Sandbag the boom twice." },
+  }));
+  held("list notes", await client.GET("/api/studios/{studio}/setups/{setup}/notes", {
+    params: { path: of },
+  }));
+  held("delete a note", await client.DELETE("/api/studios/{studio}/setups/{setup}/notes/{note}", {
+    params: { path: written, header: { "If-Match": changed.etag } },
+  }));
+  const picture = held("add a picture", await direct.POST("/api/studios/{studio}/setups/{setup}/pictures", {
+    params: { path: of, query: { kind: "reference" } },
+    body: pixel as never,
+    bodySerializer: (bytes) => bytes as unknown as Uint8Array,
+    headers: { "Content-Type": "image/png" },
+  }));
+  const added = { ...of, picture: picture.data.id };
+  const captioned = held("change a picture", await client.PUT(
+    "/api/studios/{studio}/setups/{setup}/pictures/{picture}",
+    {
+      params: { path: added, header: { "If-Match": picture.etag } },
+      body: { kind: "reference", caption: "Grey." },
+    },
+  ));
+  held("list pictures", await client.GET("/api/studios/{studio}/setups/{setup}/pictures", {
+    params: { path: of },
+  }));
+  held("delete a picture", await client.DELETE(
+    "/api/studios/{studio}/setups/{setup}/pictures/{picture}",
+    { params: { path: added, header: { "If-Match": captioned.etag } } },
+  ));
 }
 
 async function kits(): Promise<void> {
@@ -95,6 +187,33 @@ async function kits(): Promise<void> {
   }));
 }
 
+async function locations(): Promise<void> {
+  const made = held("make a location", await client.POST("/api/studios/{studio}/locations", {
+    params: { path: { studio } },
+    body: { name: "A pier of nobody's", latitude_deg: 54.2, longitude_deg: -3.1 },
+  }));
+  const mine = { studio, location: made.data.id };
+  held("list locations", await client.GET("/api/studios/{studio}/locations", {
+    params: { path: { studio } },
+  }));
+  held("read its sun", await client.GET("/api/studios/{studio}/locations/{location}/sun", {
+    params: { path: mine, query: { date: "2026-03-20" } },
+  }));
+  held("list the setups there", await client.GET("/api/studios/{studio}/locations/{location}/setups", {
+    params: { path: mine },
+  }));
+  const changed = held("change a location", await client.PUT("/api/studios/{studio}/locations/{location}", {
+    params: { path: mine, header: { "If-Match": made.etag } },
+    body: { ...made.data.document, hazards: ["Wet boards."] },
+  }));
+  held("read a location", await client.GET("/api/studios/{studio}/locations/{location}", {
+    params: { path: mine },
+  }));
+  held("delete a location", await client.DELETE("/api/studios/{studio}/locations/{location}", {
+    params: { path: mine, header: { "If-Match": changed.etag } },
+  }));
+}
+
 async function tokens(): Promise<void> {
   const made = held("make a token", await client.POST("/api/tokens", {
     body: { name: "generated" },
@@ -109,6 +228,7 @@ try {
   held("list studios", await client.GET("/api/studios"));
   await setups();
   await kits();
+  await locations();
   await tokens();
   console.log("done");
 } catch (trouble) {

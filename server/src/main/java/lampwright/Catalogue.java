@@ -13,32 +13,48 @@ import lampwright.search.Search;
 import lampwright.search.SetupIndex;
 import lampwright.setup.SetupDocument;
 import lampwright.store.Database;
+import lampwright.store.PictureFiles;
 import lampwright.tasks.Adapting;
 import lampwright.tasks.Calibrating;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Cataloguing;
+import lampwright.tasks.Comparing;
 import lampwright.tasks.DemoLoader;
 import lampwright.tasks.DemoStudio;
 import lampwright.tasks.Finding;
+import lampwright.tasks.Histories;
 import lampwright.tasks.IndexedStudios;
 import lampwright.tasks.KitKeeping;
+import lampwright.tasks.LocationKeeping;
+import lampwright.tasks.NoteKeeping;
+import lampwright.tasks.PictureKeeping;
 import lampwright.tasks.Recording;
+import lampwright.tasks.Stating;
 import lampwright.tasks.SunWatching;
+import lampwright.tasks.TakeLogging;
 import lampwright.tasks.Tracing;
 
 /** The catalogue's own part of the house: the search index that follows, and the tasks on it. */
 final class Catalogue implements AutoCloseable {
 
   private static final String INDEX = "index";
+  private static final String PICTURES = "pictures";
 
   private final SetupIndex index;
   private final Follower follower;
   private final Cataloguing cataloguing;
   private final KitKeeping kits;
+  private final PictureKeeping pictures;
   private final Tracing tracing;
   private final Recording recording;
+  private final Histories histories;
+  private final Stating stating;
+  private final Comparing comparing;
   private final Finding finding;
   private final Adapting adapting;
+  private final LocationKeeping locations;
+  private final TakeLogging takes;
+  private final NoteKeeping notes;
   private final SunWatching sun;
   private final Calibrating calibrating;
 
@@ -54,11 +70,21 @@ final class Catalogue implements AutoCloseable {
     follower = Follower.start(index, studios);
     cataloguing = new Cataloguing(database, follower, ids);
     kits = new KitKeeping(database, ids);
+    // A folder a database: what has no row in this one may well have one in another.
+    Path files = data.resolve(PICTURES).resolve(studios.identity());
+    pictures = new PictureKeeping(database, PictureFiles.open(files), ids);
+    pictures.sweep();
     tracing = new Tracing(database);
     recording = new Recording(database, cataloguing);
+    histories = new Histories(database, cataloguing);
+    stating = new Stating(database, cataloguing);
+    comparing = new Comparing(database);
     finding = new Finding(database, new Search(index));
     adapting = new Adapting(database);
-    sun = new SunWatching(cataloguing, clock);
+    locations = new LocationKeeping(database, ids);
+    takes = new TakeLogging(database, cataloguing, ids);
+    notes = new NoteKeeping(database, ids);
+    sun = new SunWatching(cataloguing, locations, clock);
     calibrating = new Calibrating(database);
   }
 
@@ -70,6 +96,10 @@ final class Catalogue implements AutoCloseable {
     return kits;
   }
 
+  PictureKeeping pictures() {
+    return pictures;
+  }
+
   Tracing tracing() {
     return tracing;
   }
@@ -78,12 +108,36 @@ final class Catalogue implements AutoCloseable {
     return recording;
   }
 
+  Histories histories() {
+    return histories;
+  }
+
+  Stating stating() {
+    return stating;
+  }
+
+  Comparing comparing() {
+    return comparing;
+  }
+
   Finding finding() {
     return finding;
   }
 
   Adapting adapting() {
     return adapting;
+  }
+
+  LocationKeeping locations() {
+    return locations;
+  }
+
+  TakeLogging takes() {
+    return takes;
+  }
+
+  NoteKeeping notes() {
+    return notes;
   }
 
   SunWatching sun() {
@@ -102,7 +156,8 @@ final class Catalogue implements AutoCloseable {
             json -> kits.create(owner, DemoStudio.ID, sound(Kit.FORM, json))),
         new DemoLoader.Shelf(
             () -> cataloguing.titlesEver(owner, DemoStudio.ID),
-            json -> cataloguing.create(owner, DemoStudio.ID, sound(SetupDocument.FORM, json))));
+            json ->
+                cataloguing.createProven(owner, DemoStudio.ID, sound(SetupDocument.FORM, json))));
   }
 
   private static <T> T sound(Form<T> form, Object json) {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import lampwright.document.Definitions;
 import lampwright.gear.Kit;
 import lampwright.people.Ids;
+import lampwright.place.Location;
 import lampwright.schema.WorkingDatabase;
 import lampwright.setup.SetupDocument;
 import lampwright.store.Database;
@@ -24,22 +25,29 @@ import lampwright.tasks.FailedSignIns;
 import lampwright.tasks.FirstOwner;
 import lampwright.tasks.Passwords;
 import lampwright.tasks.PhotometricFiles;
+import lampwright.tasks.PictureComparing;
 import lampwright.tasks.SigningIn;
 import lampwright.tasks.Studios;
 import lampwright.tasks.Tokens;
 import lampwright.web.Routes;
 import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
+import lampwright.web.api.ComparisonApi;
 import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
+import lampwright.web.api.HistoryApi;
 import lampwright.web.api.KitApi;
+import lampwright.web.api.LocationApi;
+import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
+import lampwright.web.api.PictureApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
 import lampwright.web.api.StudioApi;
 import lampwright.web.api.SunApi;
+import lampwright.web.api.TakeApi;
 import lampwright.web.api.TokenApi;
 import lampwright.web.api.UsedApi;
 import lampwright.web.http.CsrfTokens;
@@ -58,10 +66,13 @@ import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
 import lampwright.web.pages.HomePages;
 import lampwright.web.pages.Layouts;
+import lampwright.web.pages.LifePages;
+import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.ProblemPages;
 import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.SignInPages;
 import lampwright.web.pages.StudioLayouts;
+import lampwright.web.pages.TakePages;
 import lampwright.web.pages.Templates;
 
 /**
@@ -72,6 +83,7 @@ public final class House implements AutoCloseable {
 
   private final Settings settings;
   private final PrintStream console;
+  private final Clock clock;
   private final SecureRandom random = new SecureRandom();
   private final Deque<AutoCloseable> opened = new ArrayDeque<>();
 
@@ -84,6 +96,7 @@ public final class House implements AutoCloseable {
   private House(Settings settings, WorkingDatabase where, Clock clock, PrintStream console) {
     this.settings = settings;
     this.console = console;
+    this.clock = clock;
     try {
       database = keep(new Database(where, Database.CONNECTIONS, clock));
       Ids ids = new Ids(random);
@@ -171,7 +184,9 @@ public final class House implements AutoCloseable {
                     "setup",
                     () -> Definitions.schemaOf(SetupDocument.FORM, "/api/schemas/setup.json"),
                     "kit",
-                    () -> Definitions.schemaOf(Kit.FORM, "/api/schemas/kit.json"))),
+                    () -> Definitions.schemaOf(Kit.FORM, "/api/schemas/kit.json"),
+                    "location",
+                    () -> Definitions.schemaOf(Location.FORM, "/api/schemas/location.json"))),
             new OpenApi(),
             new SetupApi(door, catalogue.cataloguing(), catalogue.finding(), catalogue.tracing()),
             new KitApi(door, catalogue.kits()),
@@ -180,7 +195,17 @@ public final class House implements AutoCloseable {
             new SunApi(door, catalogue.sun()),
             new CandelaTableApi(door, new PhotometricFiles(database)),
             new CalibrationApi(door, catalogue.calibrating()),
-            new UsedApi(door, catalogue.cataloguing(), catalogue.recording()));
+            new UsedApi(door, catalogue.cataloguing(), catalogue.recording()),
+            new HistoryApi(
+                door, catalogue.cataloguing(), catalogue.histories(), catalogue.stating()),
+            new LocationApi(door, catalogue.locations(), catalogue.sun()),
+            new TakeApi(door, catalogue.cataloguing(), catalogue.takes()),
+            new NoteApi(door, catalogue.notes()),
+            new PictureApi(
+                door,
+                catalogue.pictures(),
+                new PictureComparing(catalogue.pictures(), catalogue.cataloguing())),
+            new ComparisonApi(door, catalogue.comparing()));
     SignInPages signInPages =
         new SignInPages(
             door,
@@ -190,6 +215,12 @@ public final class House implements AutoCloseable {
             layouts,
             settings.demo() ? Optional.of(settings.demoPassword()) : Optional.empty());
     ProblemPages problemPages = new ProblemPages(templates, layouts);
+    LifePages life =
+        new LifePages(
+            door,
+            new LifePages.Tasks(catalogue.histories(), catalogue.stating(), catalogue.comparing()),
+            templates,
+            studioLayouts);
     Routes.Pages pages =
         new Routes.Pages(
             new HomePages(door, studios, studio -> "/studios/" + studio.text() + "/setups"),
@@ -205,7 +236,8 @@ public final class House implements AutoCloseable {
                 catalogue.recording(),
                 catalogue.kits(),
                 templates,
-                studioLayouts),
+                studioLayouts,
+                life),
             new AdaptedPages(
                 door,
                 new AdaptedPages.Tasks(
@@ -214,7 +246,17 @@ public final class House implements AutoCloseable {
                     catalogue.kits(),
                     catalogue.adapting()),
                 templates,
-                studioLayouts));
+                studioLayouts),
+            new LocationPages(
+                door, catalogue.locations(), catalogue.sun(), clock, templates, studioLayouts),
+            new TakePages(
+                door,
+                new TakePages.Tasks(catalogue.cataloguing(), catalogue.takes(), catalogue.notes()),
+                new Ids(random),
+                clock,
+                templates,
+                studioLayouts),
+            life);
     ProblemPage problemPage =
         (problem, context) ->
             problem.kind() == ProblemKind.NOT_SIGNED_IN

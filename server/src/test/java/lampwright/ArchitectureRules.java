@@ -86,6 +86,7 @@ final class ArchitectureRules {
         "jsonTextStaysInTheDocumentAndTheWeb", fence("tools.jackson..", "document..", "web.."));
     rules.put("theSunLibraryStaysInEngineSun", fence("net.e175.klaus..", "engine.sun.."));
     rules.put("theNumericsStayInTheCalibration", fence("org.hipparchus..", "gear.calibration.."));
+    rules.put("decodingStaysInThePicture", fence("javax.imageio..", "picture.."));
     rules.put("noJunkDrawers", noJunkDrawers());
     rules.put("noCycles", noCycles());
     return rules;
@@ -125,7 +126,12 @@ final class ArchitectureRules {
 
   private String[] pure() {
     return new String[] {
-      root + ".engine..", root + ".gear..", root + ".setup..", root + ".document.."
+      root + ".engine..",
+      root + ".gear..",
+      root + ".place..",
+      root + ".setup..",
+      root + ".picture..",
+      root + ".document.."
     };
   }
 

@@ -64,6 +64,7 @@ class ArchitectureTest {
     "jsonTextStaysInTheDocumentAndTheWeb, search.ParsesJson",
     "theSunLibraryStaysInEngineSun, engine.AsksTheSun",
     "theNumericsStayInTheCalibration, gear.SolvesMatrices",
+    "decodingStaysInThePicture, tasks.Decodes",
     "noJunkDrawers, util.Anything",
     "noJunkDrawers, drawing.DrawingHelper",
     "noCycles, store.ReachesWeb"

@@ -51,21 +51,6 @@ class KilledServerTest {
   /** What the server has acknowledged: the address of each setup and the word it is found by. */
   private final Map<String, String> acknowledged = new ConcurrentHashMap<>();
 
-  private static Visitor author(ServerProcess server) {
-    Visitor visitor = new Visitor(server.address());
-    HttpResponse<String> session =
-        visitor.post(
-            "/api/session",
-            "{\"email\":\"author@demo.example\",\"password\":\"four-heads-at-dusk\"}");
-    String cookie = session.headers().firstValue("Set-Cookie").orElseThrow();
-    HttpResponse<String> token =
-        visitor
-            .with("Cookie", cookie.substring(0, cookie.indexOf(';')))
-            .with("X-CSRF-Token", Told.at(Visitor.object(session), "csrf_token").toString())
-            .post("/api/tokens", "{\"name\":\"writer\"}");
-    return visitor.with("Authorization", "Bearer " + Told.at(Visitor.object(token), "token"));
-  }
-
   /** Writes until the server is gone; counts the latch down with each acknowledged setup. */
   private Thread writer(Visitor author, String name, CountDownLatch written) {
     return Thread.ofVirtual()
@@ -91,7 +76,7 @@ class KilledServerTest {
 
   private void writeUntilKilled(ServerProcess server, String round, Killing killing)
       throws InterruptedException {
-    Visitor author = author(server);
+    Visitor author = server.author();
     CountDownLatch written = new CountDownLatch(ENOUGH);
     List<Thread> writers = new ArrayList<>();
     for (int i = 0; i < WRITERS; i++) {
@@ -110,7 +95,7 @@ class KilledServerTest {
   }
 
   private void everythingAcknowledgedIsThereAndFound(ServerProcess server) {
-    Visitor author = author(server);
+    Visitor author = server.author();
     untilReady(author);
     acknowledged.forEach(
         (location, word) -> {

@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.net.URI;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +19,7 @@ import java.util.stream.Stream;
 final class ServerProcess implements AutoCloseable {
 
   private static final long PATIENCE_SECONDS = 120;
+  private static final String LOG = "server.log";
   private static final String OPEN = "Lampwright is open at ";
 
   private final Process process;
@@ -30,6 +32,11 @@ final class ServerProcess implements AutoCloseable {
 
   /** Starts it on a data folder, with the demo, and waits until it says where it is open. */
   static ServerProcess start(Path data) throws IOException {
+    return start(data, Map.of());
+  }
+
+  /** The same with more settings. */
+  static ServerProcess start(Path data, Map<String, String> settings) throws IOException {
     List<String> command =
         List.of(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -46,7 +53,8 @@ final class ServerProcess implements AutoCloseable {
                 "LAMPWRIGHT_DEMO", "true",
                 "LAMPWRIGHT_PORT", "0",
                 "LAMPWRIGHT_DATA", data.toString()));
-    builder.redirectError(data.resolveSibling("server.log").toFile());
+    builder.environment().putAll(settings);
+    builder.redirectError(data.resolveSibling(LOG).toFile());
     Process process = builder.start();
     List<String> said = new ArrayList<>();
     // The reader lives as long as the process; closing it would break the server's console.
@@ -59,7 +67,23 @@ final class ServerProcess implements AutoCloseable {
       }
     }
     throw new IllegalStateException(
-        "The server did not open: " + said + Files.readString(data.resolveSibling("server.log")));
+        "The server did not open: " + said + Files.readString(data.resolveSibling(LOG)));
+  }
+
+  /** The demo's author, by a token. */
+  Visitor author() {
+    Visitor visitor = new Visitor(address);
+    HttpResponse<String> session =
+        visitor.post(
+            "/api/session",
+            "{\"email\":\"author@demo.example\",\"password\":\"four-heads-at-dusk\"}");
+    String cookie = session.headers().firstValue("Set-Cookie").orElseThrow();
+    HttpResponse<String> token =
+        visitor
+            .with("Cookie", cookie.substring(0, cookie.indexOf(';')))
+            .with("X-CSRF-Token", Told.at(Visitor.object(session), "csrf_token").toString())
+            .post("/api/tokens", "{\"name\":\"writer\"}");
+    return visitor.with("Authorization", "Bearer " + Told.at(Visitor.object(token), "token"));
   }
 
   URI address() {

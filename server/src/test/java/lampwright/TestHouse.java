@@ -98,6 +98,11 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback {
     return there(house).routes();
   }
 
+  /** The folder of everything that it keeps. */
+  public Path data() {
+    return there(data);
+  }
+
   /** The database under it. */
   public TestDatabase database() {
     return database;

@@ -87,6 +87,25 @@ public final class Visitor {
     }
   }
 
+  /** What they always send under this name. */
+  public String header(String name) {
+    return headers.getOrDefault(name, "");
+  }
+
+  /** Gets what is no text. */
+  public HttpResponse<byte[]> bytes(String path) {
+    HttpRequest.Builder request = HttpRequest.newBuilder(address(path)).timeout(PATIENCE);
+    headers.forEach(request::header);
+    try {
+      return client.send(request.build(), BodyHandlers.ofByteArray());
+    } catch (IOException e) {
+      throw new UncheckedIOException("GET " + path, e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
   /** The JSON object that an answer holds. */
   public static Map<?, ?> object(HttpResponse<String> answer) {
     return (Map<?, ?>) Json.parse(answer.body());

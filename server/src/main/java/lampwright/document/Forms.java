@@ -2,7 +2,9 @@ package lampwright.document;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,6 +17,9 @@ import java.util.stream.Collectors;
 
 /** The simple forms: numbers, text, choices, flags, dates, lists. */
 public final class Forms {
+
+  private static final String DATE_TIME =
+      "^\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}:\\d{2}(\\.\\d{1,9})?(Z|[+-](0\\d|1[0-4]):[0-5]\\d)$";
 
   private Forms() {}
 
@@ -67,9 +72,30 @@ public final class Forms {
         .as(ZoneOffset::of, Forms::writtenOffset);
   }
 
+  /**
+   * A moment with the offset of the clocks that told it (RFC 3339), {@code
+   * 2025-09-12T19:13:00+01:00}; to the nanosecond, without leap seconds, offsets up to 14:59.
+   */
+  public static Form<OffsetDateTime> dateTime() {
+    return text(40)
+        .like(
+            DATE_TIME,
+            Forms::isDateTime,
+            "a date and time with the clock's offset such as 2025-09-12T19:13:00+01:00")
+        .as(OffsetDateTime::parse, DateTimeFormatter.ISO_OFFSET_DATE_TIME::format);
+  }
+
   /** The JDK writes zero as one letter. */
   private static String writtenOffset(ZoneOffset offset) {
     return offset.equals(ZoneOffset.UTC) ? "+00:00" : offset.getId();
+  }
+
+  private static boolean isDateTime(String text) {
+    try {
+      return text.matches(DATE_TIME) && OffsetDateTime.parse(text).getYear() > 0;
+    } catch (DateTimeParseException noSuchMoment) {
+      return false;
+    }
   }
 
   private static boolean isDate(String text) {

@@ -143,6 +143,11 @@ public final class ObjectForm<T> extends Form<T> {
     return writeObject(value);
   }
 
+  /** What the fields are called, in order. */
+  public List<String> fieldNames() {
+    return fields.stream().map(Field::name).toList();
+  }
+
   /** The object's fields in order; fields that stand for their usual value are left out. */
   public Map<String, Object> writeObject(T value) {
     Map<String, Object> written = new LinkedHashMap<>();

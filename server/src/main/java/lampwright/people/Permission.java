@@ -6,6 +6,8 @@ public enum Permission {
    * Read setups, kits and their revisions, search them, and have figures and adaptations computed.
    */
   READ_SETUPS,
+  /** See setups that are drafts or archived too, not only the proven ones. */
+  READ_DRAFTS,
   /** Log what happened on the day: takes, readings, notes. */
   LOG_TAKES,
   /** Make, change and delete setups. */

@@ -13,7 +13,7 @@ public enum Role {
   public boolean may(Permission permission) {
     return switch (permission) {
       case READ_SETUPS -> true;
-      case LOG_TAKES -> this != READER;
+      case READ_DRAFTS, LOG_TAKES -> this != READER;
       case WRITE_SETUPS, WRITE_KITS -> this == OWNER || this == AUTHOR;
       case MANAGE_MEMBERS -> this == OWNER;
     };

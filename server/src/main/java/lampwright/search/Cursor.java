@@ -36,6 +36,7 @@ record Cursor(long question, int setups, List<QueryPlan.Rarity> rarities, long r
     append(all, question.text());
     append(all, question.place().map(name -> "=" + name).orElse(""));
     append(all, question.placeKind().map(kind -> "=" + kind).orElse(""));
+    append(all, question.standing().toString());
     new TreeSet<>(question.moods()).forEach(mood -> append(all, mood));
     CRC32C checksum = new CRC32C();
     for (int i = 0; i < all.length(); i++) {

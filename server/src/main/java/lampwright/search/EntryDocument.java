@@ -20,7 +20,7 @@ import org.apache.lucene.util.BytesRef;
 final class EntryDocument {
 
   /** Counts up when documents are laid out anew, so that older indexes are rebuilt. */
-  static final int VERSION = 1;
+  static final int VERSION = 2;
 
   static final String KEY = "key";
   static final String STUDIO = "studio";
@@ -30,6 +30,9 @@ final class EntryDocument {
   static final String MOOD_VALUE = "mood_value";
   static final String PLACE_VALUE = "place_value";
   static final String KIND_VALUE = "kind_value";
+  static final String STATE_VALUE = "state_value";
+  static final String ARCHIVED = "archived";
+  static final String FOR_ALL = "for_all";
   private static final String REVISION_STORED = "revision_stored";
   private static final String LIGHT_COUNT = "light_count";
   private static final long MOST_SECONDS = 1L << 40;
@@ -61,6 +64,9 @@ final class EntryDocument {
         .placeKind()
         .ifPresent(
             kind -> document.add(new SortedSetDocValuesField(KIND_VALUE, new BytesRef(kind))));
+    document.add(new SortedSetDocValuesField(STATE_VALUE, new BytesRef(entry.state())));
+    document.add(new StringField(ARCHIVED, Boolean.toString(entry.archived()), Store.NO));
+    document.add(new StringField(FOR_ALL, Boolean.toString(entry.forAll()), Store.NO));
     texts(entry)
         .forEach(
             (field, texts) ->

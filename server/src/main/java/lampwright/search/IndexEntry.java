@@ -26,6 +26,9 @@ import java.util.Optional;
  * @param gear names of heads, modifiers, gels, bodies, lenses
  * @param roles what the lights are for, in lower case, each once
  * @param lightCount number of lights
+ * @param state the word for its state, as searches filter by it
+ * @param archived whether it is put by
+ * @param forAll whether those may see it who do not see everything
  */
 public record IndexEntry(
     String studio,
@@ -41,7 +44,10 @@ public record IndexEntry(
     List<String> written,
     List<String> gear,
     List<String> roles,
-    int lightCount) {
+    int lightCount,
+    String state,
+    boolean archived,
+    boolean forAll) {
 
   /** Characters of an id. */
   public static final int LONGEST_ID = 200;
@@ -53,6 +59,7 @@ public record IndexEntry(
   public IndexEntry {
     requireId("Studio", studio);
     requireId("Setup", setup);
+    requireId("State", state);
     if (revision < 0) {
       throw new IllegalArgumentException("Revision (" + revision + ") must not be negative.");
     }
@@ -130,6 +137,9 @@ public record IndexEntry(
     private final List<String> gear = new ArrayList<>();
     private List<String> roles = List.of();
     private int lightCount;
+    private String state = "proven";
+    private boolean archived;
+    private boolean forAll = true;
 
     private Builder(String studio, String setup, int revision, String title) {
       this.studio = studio;
@@ -189,6 +199,14 @@ public record IndexEntry(
       return this;
     }
 
+    /** Where it stands; proven, not archived and for all to see where nothing is told. */
+    public Builder standing(String word, boolean isArchived, boolean isForAll) {
+      state = word;
+      archived = isArchived;
+      forAll = isForAll;
+      return this;
+    }
+
     public IndexEntry build() {
       return new IndexEntry(
           studio,
@@ -204,7 +222,10 @@ public record IndexEntry(
           written,
           gear,
           roles,
-          lightCount);
+          lightCount,
+          state,
+          archived,
+          forAll);
     }
   }
 }

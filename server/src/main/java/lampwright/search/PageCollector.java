@@ -38,6 +38,7 @@ final class PageCollector extends SimpleCollector {
   private final Dimension moods;
   private final Dimension places;
   private final Dimension kinds;
+  private final Dimension states;
   private final boolean byScore;
   private final int size;
   private final Optional<Place> after;
@@ -58,12 +59,14 @@ final class PageCollector extends SimpleCollector {
       Dimension moods,
       Dimension places,
       Dimension kinds,
+      Dimension states,
       boolean byScore,
       int size,
       Optional<Place> after) {
     this.moods = moods;
     this.places = places;
     this.kinds = kinds;
+    this.states = states;
     this.byScore = byScore;
     this.size = size;
     this.after = after;
@@ -77,6 +80,7 @@ final class PageCollector extends SimpleCollector {
     moods.enter(leaf.reader());
     places.enter(leaf.reader());
     kinds.enter(leaf.reader());
+    states.enter(leaf.reader());
   }
 
   @Override
@@ -89,19 +93,22 @@ final class PageCollector extends SimpleCollector {
     boolean mood = moods.passes(document);
     boolean place = places.passes(document);
     boolean kind = kinds.passes(document);
+    boolean state = states.passes(document);
     // Each filter's values are counted under the other filters.
-    if (place && kind) {
-      moods.count();
-    }
-    if (mood && kind) {
-      places.count();
-    }
-    if (mood && place) {
-      kinds.count();
-    }
-    if (mood && place && kind) {
+    int passed = (mood ? 1 : 0) + (place ? 1 : 0) + (kind ? 1 : 0) + (state ? 1 : 0);
+    countIf(passed - (mood ? 1 : 0) == 3, moods);
+    countIf(passed - (place ? 1 : 0) == 3, places);
+    countIf(passed - (kind ? 1 : 0) == 3, kinds);
+    countIf(passed - (state ? 1 : 0) == 3, states);
+    if (passed == 4) {
       total++;
       keep(document);
+    }
+  }
+
+  private static void countIf(boolean othersPass, Dimension dimension) {
+    if (othersPass) {
+      dimension.count();
     }
   }
 
@@ -154,6 +161,8 @@ final class PageCollector extends SimpleCollector {
     moods.leave();
     places.leave();
     kinds.leave();
-    return new SearchResult.Facets(moods.counts(), places.counts(), kinds.counts());
+    states.leave();
+    return new SearchResult.Facets(
+        moods.counts(), places.counts(), kinds.counts(), states.counts());
   }
 }

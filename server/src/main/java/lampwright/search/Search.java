@@ -55,11 +55,14 @@ public final class Search {
   private SearchResult answer(
       IndexSearcher searcher, Question question, List<Wish> wishes, Optional<Cursor> cursor)
       throws IOException {
-    Query studio = new TermQuery(new Term(EntryDocument.STUDIO, question.studio()));
+    Query studio = seen(question);
     int setups = cursor.isPresent() ? cursor.get().setups() : searcher.count(studio);
     List<QueryPlan.Rarity> rarities =
         cursor.isPresent() ? cursor.get().rarities() : QueryPlan.rarities(searcher, wishes, studio);
     BooleanQuery.Builder query = new BooleanQuery.Builder().add(studio, Occur.FILTER);
+    query.add(
+        term(EntryDocument.ARCHIVED, Boolean.toString(question.standing().archived())),
+        Occur.FILTER);
     question.onlyThese().ifPresent(these -> query.add(oneOf(these), Occur.FILTER));
     if (!wishes.isEmpty()) {
       query.add(QueryPlan.query(wishes, rarities, setups), Occur.MUST);
@@ -75,6 +78,7 @@ public final class Search {
                     new Dimension(EntryDocument.MOOD_VALUE, question.moods()),
                     new Dimension(EntryDocument.PLACE_VALUE, set(question.place())),
                     new Dimension(EntryDocument.KIND_VALUE, set(question.placeKind())),
+                    new Dimension(EntryDocument.STATE_VALUE, set(question.standing().state())),
                     !wishes.isEmpty(),
                     question.limit() + 1,
                     after)));
@@ -107,6 +111,21 @@ public final class Search {
         EntryDocument.revision(setup),
         wishes.isEmpty() ? 0 : place.score(),
         wishes.isEmpty() ? List.of() : reasons.of(wishes, rarities, setup));
+  }
+
+  /** What the asker may see of the studio: nothing else has a part in any count or score. */
+  private static Query seen(Question question) {
+    Query studio = term(EntryDocument.STUDIO, question.studio());
+    return question.standing().onlyForAll()
+        ? new BooleanQuery.Builder()
+            .add(studio, Occur.FILTER)
+            .add(term(EntryDocument.FOR_ALL, "true"), Occur.FILTER)
+            .build()
+        : studio;
+  }
+
+  private static Query term(String field, String value) {
+    return new TermQuery(new Term(field, value));
   }
 
   private static Query oneOf(Set<String> setups) {

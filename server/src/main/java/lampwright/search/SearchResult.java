@@ -44,5 +44,6 @@ public sealed interface SearchResult {
   record Facets(
       SequencedMap<String, Long> moods,
       SequencedMap<String, Long> places,
-      SequencedMap<String, Long> placeKinds) {}
+      SequencedMap<String, Long> placeKinds,
+      SequencedMap<String, Long> states) {}
 }

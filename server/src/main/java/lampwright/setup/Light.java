@@ -113,7 +113,7 @@ public record Light(
   private static final Field<Light, Optional<MeterReading>> READING =
       optional("reading", MeterReading.FORM, Light::reading, "What the meter gave for it alone.");
 
-  static final ObjectForm<Light> FORM =
+  public static final ObjectForm<Light> FORM =
       ObjectForm.<Light>of(
               "light",
               "One source in a setup. It needs stops_down or a reading, must not stand on its"

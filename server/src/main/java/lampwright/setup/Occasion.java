@@ -13,6 +13,7 @@ import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.MetresPerSecond;
+import lampwright.place.LocationId;
 
 /**
  * When and where the picture was made.
@@ -33,13 +34,15 @@ public record Occasion(
    * A place on earth.
    *
    * @param kind the kind of place in the studio's own word: harbour, quarry, kitchen
+   * @param location the studio's location that it is; this place stays readable without it
    */
   public record Place(
       String name,
       Optional<String> kind,
       Optional<Boolean> indoors,
       Optional<Degrees> latitude,
-      Optional<Degrees> longitude) {
+      Optional<Degrees> longitude,
+      Optional<LocationId> location) {
 
     private static final Field<Place, String> NAME =
         required("name", SetupForms.line(), Place::name, "What the studio calls the place.");
@@ -60,6 +63,12 @@ public record Occasion(
             Forms.number("°").atLeast(-180).atMost(180).as(Degrees::new, Degrees::value),
             Place::longitude,
             "East is positive.");
+    private static final Field<Place, Optional<LocationId>> LOCATION =
+        optional(
+            "location",
+            LocationId.FORM,
+            Place::location,
+            "The id of the studio's location that it is.");
 
     static final ObjectForm<Place> FORM =
         ObjectForm.<Place>of(
@@ -71,8 +80,9 @@ public record Occasion(
                         values.get(KIND),
                         values.get(INDOORS),
                         values.get(LATITUDE),
-                        values.get(LONGITUDE)),
-                List.of(NAME, KIND, INDOORS, LATITUDE, LONGITUDE))
+                        values.get(LONGITUDE),
+                        values.get(LOCATION)),
+                List.of(NAME, KIND, INDOORS, LATITUDE, LONGITUDE, LOCATION))
             .checked(
                 (place, at, problems) -> {
                   if (place.latitude().isPresent() != place.longitude().isPresent()) {

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.document.Field;
+import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.document.Pointer;
@@ -43,8 +44,10 @@ public record SetupDocument(
     List<Outcome> outcome,
     List<String> retouchNotes) {
 
+  private static final int LONGEST_TITLE = 160;
+
   private static final Field<SetupDocument, String> TITLE =
-      required("title", Forms.text(160), SetupDocument::title, "What the setup is called.");
+      required("title", titleForm(), SetupDocument::title, "What the setup is called.");
   private static final Field<SetupDocument, Optional<String>> INTENT =
       optional(
           "intent",
@@ -96,12 +99,17 @@ public record SetupDocument(
           SetupDocument::retouchNotes,
           "What was meant and what was put right afterwards.");
 
+  /** What a title may be. */
+  public static Form<String> titleForm() {
+    return Forms.text(LONGEST_TITLE);
+  }
+
   /** The setup as a document. */
   public static final ObjectForm<SetupDocument> FORM =
       ObjectForm.<SetupDocument>of(
               "setup",
-              "One worked lighting setup. Each light's id is its own, and build_order names only"
-                  + " lights that are there, each once.",
+              "One worked lighting setup. Each light's id is its own, and outcome and"
+                  + " build_order name only lights that are there, build_order each once.",
               values ->
                   new SetupDocument(
                       values.get(TITLE),
@@ -154,6 +162,17 @@ public record SetupDocument(
       Pointer step = at.field("build_order").item(i).field("light");
       setup.buildOrder.get(i).light().ifPresent(id -> checkStep(id, ids, built, step, problems));
     }
+    for (int i = 0; i < setup.outcome.size(); i++) {
+      Pointer light = at.field("outcome").item(i).field("light");
+      setup
+          .outcome
+          .get(i)
+          .light()
+          .filter(id -> !ids.contains(id))
+          .ifPresent(
+              id ->
+                  problems.add(light, "Light (\"" + id + "\") is not one of this setup's lights."));
+    }
   }
 
   private static void checkStep(
@@ -173,6 +192,27 @@ public record SetupDocument(
             Comparator.comparingInt(
                 light -> order.contains(light.id()) ? order.indexOf(light.id()) : order.size()))
         .toList();
+  }
+
+  /** The same setup by another title. */
+  public SetupDocument withTitle(String other) {
+    return new SetupDocument(
+        other,
+        intent,
+        moods,
+        genre,
+        occasion,
+        exposure,
+        camera,
+        subjects,
+        surfaces,
+        lights,
+        ambient,
+        plan,
+        buildOrder,
+        cautions,
+        outcome,
+        retouchNotes);
   }
 
   /** The same setup on another occasion. */

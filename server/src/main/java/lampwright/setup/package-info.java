@@ -1,8 +1,8 @@
 /**
  * The setup document: what a picture's lighting was, light by light, and why. Records and their
- * document forms; may import {@code gear}, {@code engine} and {@code document}. Start reading at
- * {@link lampwright.setup.SetupDocument}; what is computed from it lives in {@code setup.figures}
- * and {@code setup.adapting}.
+ * document forms; may import {@code gear}, {@code place}, {@code engine} and {@code document}.
+ * Start reading at {@link lampwright.setup.SetupDocument}; what is computed from it lives in {@code
+ * setup.figures} and {@code setup.adapting}.
  */
 @NullMarked
 package lampwright.setup;

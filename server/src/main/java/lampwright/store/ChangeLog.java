@@ -85,7 +85,7 @@ public final class ChangeLog {
         .select(CHANGE_LOG.TRANSACTION_ID, CHANGE_LOG.SEQ, CHANGE_LOG.STUDIO_ID)
         .select(CHANGE_LOG.SUBJECT_ID, CHANGE_LOG.REVISION)
         .select(SETUP.ID, SETUP.REVISION, SETUP.TITLE, SETUP.DOCUMENT)
-        .select(SETUP.CHANGED_AT, SETUP.CHANGED_BY)
+        .select(SETUP.CHANGED_AT, SETUP.CHANGED_BY, SETUP.STATE, SETUP.ARCHIVED)
         .from(CHANGE_LOG)
         .leftJoin(SETUP)
         .on(SETUP.STUDIO_ID.eq(CHANGE_LOG.STUDIO_ID))
@@ -111,7 +111,7 @@ public final class ChangeLog {
     return in
         .sql()
         .select(SETUP.STUDIO_ID, SETUP.ID, SETUP.REVISION, SETUP.TITLE, SETUP.DOCUMENT)
-        .select(SETUP.CHANGED_AT, SETUP.CHANGED_BY)
+        .select(SETUP.CHANGED_AT, SETUP.CHANGED_BY, SETUP.STATE, SETUP.ARCHIVED)
         .from(SETUP)
         .where(SETUP.DELETED_AT.isNull())
         .orderBy(SETUP.STUDIO_ID, SETUP.ID)
@@ -141,6 +141,7 @@ public final class ChangeLog {
         found.get(SETUP.DOCUMENT).data(),
         found.get(SETUP.TITLE),
         found.get(SETUP.CHANGED_AT),
-        new PersonId(found.get(SETUP.CHANGED_BY)));
+        new PersonId(found.get(SETUP.CHANGED_BY)),
+        Setups.standing(found));
   }
 }

@@ -5,7 +5,11 @@ import java.util.Locale;
 /** What kind of thing a line of the change log is about. */
 enum ChangedKind {
   SETUP,
-  KIT;
+  KIT,
+  LOCATION,
+  TAKE,
+  NOTE,
+  PICTURE;
 
   String word() {
     return name().toLowerCase(Locale.ROOT);

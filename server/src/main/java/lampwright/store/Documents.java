@@ -1,10 +1,8 @@
 package lampwright.store;
 
-import static lampwright.schema.generated.Tables.CHANGE_LOG;
 import static org.jooq.impl.DSL.row;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -23,25 +21,30 @@ import org.jooq.impl.DSL;
  */
 final class Documents {
 
-  /** A document as it is now. */
+  /**
+   * A document as it is now.
+   *
+   * @param more columns that only this kind of document has
+   */
   record Stored(
       String id,
       int revision,
       String label,
       String document,
       Instant changedAt,
-      PersonId changedBy) {}
+      PersonId changedBy,
+      Record more) {}
 
   private final StudioTransaction in;
   private final Shelf.Now now;
-  private final Shelf.History history;
-  private final ChangedKind kind;
+  private final Map<Field<?>, Field<?>> more;
+  private final Revisions revisions;
 
   Documents(StudioTransaction in, Shelf shelf) {
     this.in = in;
     this.now = shelf.now();
-    this.history = shelf.history();
-    this.kind = shelf.kind();
+    this.more = shelf.more();
+    this.revisions = new Revisions(in, shelf);
   }
 
   /**
@@ -64,7 +67,7 @@ final class Documents {
         .set(now.changedBy(), in.person().text())
         .set(more)
         .execute();
-    remember(id, message, Map.of());
+    revisions.remember(id, message, Map.of());
     return find(id).orElseThrow();
   }
 
@@ -72,6 +75,7 @@ final class Documents {
     return in.sql()
         .select(now.id(), now.revision(), now.label(), now.document())
         .select(now.changedAt(), now.changedBy())
+        .select(more.keySet())
         .from(now.table())
         .where(isLiving(id))
         .fetchOptional(this::stored);
@@ -82,6 +86,7 @@ final class Documents {
     return in.sql()
         .select(now.id(), now.revision(), now.label(), now.document())
         .select(now.changedAt(), now.changedBy())
+        .select(more.keySet())
         .from(now.table())
         .where(now.studio().eq(in.studio().text()))
         .and(now.id().in(ids))
@@ -90,13 +95,24 @@ final class Documents {
   }
 
   Page<Stored> list(Optional<Page.Place> after, int limit) {
+    return list(DSL.noCondition(), after, limit);
+  }
+
+  /**
+   * Those of which something more holds.
+   *
+   * @param also over columns that this kind's table has
+   */
+  Page<Stored> list(Condition also, Optional<Page.Place> after, int limit) {
     List<Stored> found =
         in.sql()
             .select(now.id(), now.revision(), now.label(), now.document())
             .select(now.changedAt(), now.changedBy())
+            .select(more.keySet())
             .from(now.table())
             .where(now.studio().eq(in.studio().text()))
             .and(now.deletedAt().isNull())
+            .and(also)
             .and(
                 after
                     .<Condition>map(
@@ -154,6 +170,53 @@ final class Documents {
     return saving(id, changed, basedOn, message, more);
   }
 
+  /**
+   * Puts a document in the place of the revision that it was made from, which may be a deletion.
+   *
+   * @param more columns that only this kind's revisions have, with their values
+   * @return absent only where there never was such a document
+   */
+  Saving restore(
+      String id,
+      int basedOn,
+      String label,
+      String document,
+      String message,
+      Map<? extends Field<?>, ?> more) {
+    int changed =
+        in.sql()
+            .update(now.table())
+            .set(now.revision(), basedOn + 1)
+            .set(now.label(), label)
+            .set(now.document(), JSONB.jsonb(document))
+            .set(now.deletedAt(), DSL.castNull(now.deletedAt()))
+            .set(now.changedAt(), in.now())
+            .set(now.changedBy(), in.person().text())
+            .where(isKept(id))
+            .and(now.revision().eq(basedOn))
+            .execute();
+    return saving(id, isKept(id), changed, basedOn, message, more);
+  }
+
+  /**
+   * Makes a revision with the same document, of which only other columns change.
+   *
+   * @param columns of this kind of document, with their new values
+   */
+  Saving mark(String id, int basedOn, String message, Map<? extends Field<?>, ?> columns) {
+    int changed =
+        in.sql()
+            .update(now.table())
+            .set(now.revision(), basedOn + 1)
+            .set(columns)
+            .set(now.changedAt(), in.now())
+            .set(now.changedBy(), in.person().text())
+            .where(isLiving(id))
+            .and(now.revision().eq(basedOn))
+            .execute();
+    return saving(id, changed, basedOn, message, Map.of());
+  }
+
   Saving delete(String id, int basedOn, String message) {
     int changed =
         in.sql()
@@ -170,108 +233,39 @@ final class Documents {
 
   private Saving saving(
       String id, int changed, int basedOn, String message, Map<? extends Field<?>, ?> more) {
+    return saving(id, isLiving(id), changed, basedOn, message, more);
+  }
+
+  private Saving saving(
+      String id,
+      Condition which,
+      int changed,
+      int basedOn,
+      String message,
+      Map<? extends Field<?>, ?> more) {
     if (changed == 1) {
-      remember(id, message, more);
+      revisions.remember(id, message, more);
       return new Saving.Saved(basedOn + 1);
     }
-    return find(id)
-        .<Saving>map(current -> new Saving.Stale(current.revision()))
+    return in.sql()
+        .select(now.revision())
+        .from(now.table())
+        .where(which)
+        .fetchOptional(now.revision())
+        .<Saving>map(Saving.Stale::new)
         .orElse(new Saving.Absent());
   }
 
-  List<Revision> listRevisions(String id) {
-    return in.sql()
-        .select(history.revision(), history.changedAt(), history.changedBy())
-        .select(history.message(), history.deleted())
-        .from(history.table())
-        .where(history.studio().eq(in.studio().text()))
-        .and(history.id().eq(id))
-        .orderBy(history.revision().desc())
-        .fetch(this::revision);
-  }
-
-  Optional<StoredRevision> findRevision(String id, int number) {
-    return in.sql()
-        .select(history.revision(), history.changedAt(), history.changedBy())
-        .select(history.message(), history.deleted(), history.label(), history.document())
-        .from(history.table())
-        .where(history.studio().eq(in.studio().text()))
-        .and(history.id().eq(id))
-        .and(history.revision().eq(number))
-        .fetchOptional(
-            found ->
-                new StoredRevision(
-                    revision(found),
-                    found.get(history.label()),
-                    found.get(history.document()).data()));
-  }
-
-  /** Copies what is there now, so that history cannot tell another story than the document did. */
-  private void remember(String id, String message, Map<? extends Field<?>, ?> more) {
-    List<Field<?>> columns =
-        new ArrayList<>(
-            List.of(
-                history.studio(),
-                history.id(),
-                history.revision(),
-                history.label(),
-                history.document(),
-                history.changedAt(),
-                history.changedBy(),
-                history.message(),
-                history.deleted()));
-    List<Field<?>> values =
-        new ArrayList<>(
-            List.of(
-                now.studio(),
-                now.id(),
-                now.revision(),
-                now.label(),
-                now.document(),
-                now.changedAt(),
-                now.changedBy(),
-                DSL.val(message),
-                DSL.field(now.deletedAt().isNotNull())));
-    more.forEach(
-        (column, value) -> {
-          columns.add(column);
-          values.add(DSL.val(value));
-        });
-    in.sql()
-        .insertInto(history.table())
-        .columns(columns)
-        .select(
-            in.sql()
-                .select(values)
-                .from(now.table())
-                .where(now.studio().eq(in.studio().text()))
-                .and(now.id().eq(id)))
-        .execute();
-    in.sql()
-        .insertInto(CHANGE_LOG)
-        .columns(
-            CHANGE_LOG.STUDIO_ID,
-            CHANGE_LOG.KIND,
-            CHANGE_LOG.SUBJECT_ID,
-            CHANGE_LOG.REVISION,
-            CHANGE_LOG.DELETED)
-        .select(
-            in.sql()
-                .select(
-                    now.studio(),
-                    DSL.val(kind.word()),
-                    now.id(),
-                    now.revision(),
-                    DSL.field(now.deletedAt().isNotNull()))
-                .from(now.table())
-                .where(now.studio().eq(in.studio().text()))
-                .and(now.id().eq(id)))
-        .execute();
-    in.sql().execute("notify " + ChangeListener.CHANNEL);
+  Revisions revisions() {
+    return revisions;
   }
 
   private Condition isLiving(String id) {
-    return now.studio().eq(in.studio().text()).and(now.id().eq(id)).and(now.deletedAt().isNull());
+    return isKept(id).and(now.deletedAt().isNull());
+  }
+
+  private Condition isKept(String id) {
+    return now.studio().eq(in.studio().text()).and(now.id().eq(id));
   }
 
   private Stored stored(Record found) {
@@ -281,15 +275,7 @@ final class Documents {
         found.get(now.label()),
         found.get(now.document()).data(),
         found.get(now.changedAt()),
-        new PersonId(found.get(now.changedBy())));
-  }
-
-  private Revision revision(Record found) {
-    return new Revision(
-        found.get(history.revision()),
-        found.get(history.changedAt()),
-        new PersonId(found.get(history.changedBy())),
-        found.get(history.message()),
-        found.get(history.deleted()));
+        new PersonId(found.get(now.changedBy())),
+        found);
   }
 }

@@ -55,12 +55,12 @@ public final class Kits {
 
   /** Every change, the last first; of a deleted kit too. Empty where there never was one. */
   public List<Revision> listRevisions(KitId id) {
-    return documents.listRevisions(id.text());
+    return documents.revisions().list(id.text());
   }
 
   /** A kit as it once was; of a deleted kit too. */
   public Optional<StoredRevision> findRevision(KitId id, int number) {
-    return documents.findRevision(id.text(), number);
+    return documents.revisions().find(id.text(), number);
   }
 
   private static StoredKit kit(Documents.Stored stored) {

@@ -9,9 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lampwright.place.LocationId;
 import lampwright.setup.Child;
 import lampwright.setup.Parent;
 import lampwright.setup.SetupId;
+import lampwright.setup.Standing;
+import org.jooq.Field;
+import org.jooq.Record;
 
 /** The setups of the studio that the transaction is in. */
 public final class Setups {
@@ -30,7 +34,13 @@ public final class Setups {
    * @param document JSON, checked before
    */
   public StoredSetup create(SetupId id, String title, String document, String message) {
-    return setup(documents.create(id.text(), title, document, message, Map.of()));
+    return create(id, title, document, message, Standing.DRAFT);
+  }
+
+  /** The same where it does not begin as a draft. */
+  public StoredSetup create(
+      SetupId id, String title, String document, String message, Standing standing) {
+    return setup(documents.create(id.text(), title, document, message, columns(standing)));
   }
 
   /**
@@ -53,7 +63,10 @@ public final class Setups {
             title,
             document,
             message,
-            Map.of(SETUP.PARENT_ID, parent.text(), SETUP.PARENT_REVISION, parentRevision)));
+            Map.of(
+                SETUP.PARENT_ID, parent.text(),
+                SETUP.PARENT_REVISION, parentRevision,
+                SETUP.STATE, Standing.DRAFT.state().word())));
   }
 
   public Optional<StoredSetup> find(SetupId id) {
@@ -71,6 +84,36 @@ public final class Setups {
   public Page<StoredSetup> list(Optional<Page.Place> after, int limit) {
     Page<Documents.Stored> page = documents.list(after, limit);
     return new Page<>(page.items().stream().map(Setups::setup).toList(), page.next());
+  }
+
+  /**
+   * At most so many setups that name a location, the last changed first.
+   *
+   * @param standings only those that stand so
+   */
+  public Page<StoredSetup> listAt(
+      LocationId location, Set<Standing> standings, Optional<Page.Place> after, int limit) {
+    Page<Documents.Stored> page =
+        documents.list(
+            SETUP
+                .LOCATION_ID
+                .eq(location.text())
+                .and(SetupHistory.standsSo(SETUP.STATE, SETUP.ARCHIVED, standings)),
+            after,
+            limit);
+    return new Page<>(page.items().stream().map(Setups::setup).toList(), page.next());
+  }
+
+  /** How many setups name a location. */
+  public int countAt(LocationId location) {
+    return in.sql()
+        .fetchCount(
+            SETUP,
+            SETUP
+                .STUDIO_ID
+                .eq(in.studio().text())
+                .and(SETUP.LOCATION_ID.eq(location.text()))
+                .and(SETUP.DELETED_AT.isNull()));
   }
 
   /** The titles that setups have now, and that deleted ones had last. */
@@ -133,8 +176,12 @@ public final class Setups {
                     findRevision(id, found.get(SETUP_REVISION.REVISION)).orElseThrow()));
   }
 
-  /** Where those of some setups come from that come from another. */
-  public Map<SetupId, Parent> listParents(Collection<SetupId> of) {
+  /**
+   * Where those of some setups come from that come from another.
+   *
+   * @param standings only where the other stood so then
+   */
+  public Map<SetupId, Parent> listParents(Collection<SetupId> of, Set<Standing> standings) {
     return in.sql()
         .select(SETUP.ID, SETUP.PARENT_ID, SETUP.PARENT_REVISION, SETUP_REVISION.TITLE)
         .from(SETUP)
@@ -144,6 +191,7 @@ public final class Setups {
         .and(SETUP_REVISION.REVISION.eq(SETUP.PARENT_REVISION))
         .where(SETUP.STUDIO_ID.eq(in.studio().text()))
         .and(SETUP.ID.in(of.stream().map(SetupId::text).toList()))
+        .and(SetupHistory.stoodSo(standings))
         .fetchMap(
             found -> new SetupId(found.get(SETUP.ID)),
             found ->
@@ -153,14 +201,19 @@ public final class Setups {
                     found.get(SETUP_REVISION.TITLE)));
   }
 
-  /** At most so many setups that were made from a setup, the last changed first. */
-  public List<Child> listChildren(SetupId of, int limit) {
+  /**
+   * At most so many setups that were made from a setup, the last changed first.
+   *
+   * @param standings only those that stand so
+   */
+  public List<Child> listChildren(SetupId of, Set<Standing> standings, int limit) {
     return in.sql()
         .select(SETUP.ID, SETUP.REVISION, SETUP.TITLE, SETUP.CHANGED_AT, SETUP.PARENT_REVISION)
         .from(SETUP)
         .where(SETUP.STUDIO_ID.eq(in.studio().text()))
         .and(SETUP.PARENT_ID.eq(of.text()))
         .and(SETUP.DELETED_AT.isNull())
+        .and(SetupHistory.standsSo(SETUP.STATE, SETUP.ARCHIVED, standings))
         .orderBy(SETUP.CHANGED_AT.desc(), SETUP.ID.desc())
         .limit(limit)
         .fetch(
@@ -173,6 +226,30 @@ public final class Setups {
                     found.get(SETUP.PARENT_REVISION)));
   }
 
+  /** Says where a setup stands from now on; its document stays. */
+  public Saving stand(SetupId id, int basedOn, Standing standing, String message) {
+    return documents.mark(id.text(), basedOn, message, columns(standing));
+  }
+
+  /**
+   * Brings back what a setup was at a revision, also where it was deleted since; it stands where it
+   * stood last.
+   *
+   * @param basedOn the current revision, which may be a deletion
+   * @param from the revision that the document is of
+   */
+  public Saving restore(
+      SetupId id, int basedOn, int from, String title, String document, String message) {
+    return documents.restore(
+        id.text(), basedOn, title, document, message, Map.of(SETUP_REVISION.RESTORED_FROM, from));
+  }
+
+  private static Map<Field<?>, Object> columns(Standing standing) {
+    return Map.of(
+        SETUP.STATE, standing.state().word(),
+        SETUP.ARCHIVED, standing.archived());
+  }
+
   /** Takes a setup away; its revisions stay, and the deletion becomes one. */
   public Saving delete(SetupId id, int basedOn, String message) {
     return documents.delete(id.text(), basedOn, message);
@@ -180,12 +257,12 @@ public final class Setups {
 
   /** Every change, the last first; of a deleted setup too. Empty where there never was one. */
   public List<Revision> listRevisions(SetupId id) {
-    return documents.listRevisions(id.text());
+    return documents.revisions().list(id.text());
   }
 
   /** A setup as it once was; of a deleted setup too. */
   public Optional<StoredRevision> findRevision(SetupId id, int number) {
-    return documents.findRevision(id.text(), number);
+    return documents.revisions().find(id.text(), number);
   }
 
   private static StoredSetup setup(Documents.Stored stored) {
@@ -195,6 +272,11 @@ public final class Setups {
         stored.document(),
         stored.label(),
         stored.changedAt(),
-        stored.changedBy());
+        stored.changedBy(),
+        standing(stored.more()));
+  }
+
+  static Standing standing(Record found) {
+    return new Standing(Standing.State.of(found.get(SETUP.STATE)), found.get(SETUP.ARCHIVED));
   }
 }

@@ -3,6 +3,7 @@ package lampwright.store;
 import java.time.Instant;
 import lampwright.people.PersonId;
 import lampwright.setup.SetupId;
+import lampwright.setup.Standing;
 
 /**
  * A setup as it is now.
@@ -15,4 +16,5 @@ public record StoredSetup(
     String document,
     String title,
     Instant changedAt,
-    PersonId changedBy) {}
+    PersonId changedBy,
+    Standing standing) {}

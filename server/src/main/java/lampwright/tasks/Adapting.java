@@ -61,8 +61,7 @@ public final class Adapting {
             studio,
             caller.person().id(),
             in -> {
-              Leave.ask(in, Permission.READ_SETUPS);
-              return new Both(Cataloguing.get(in, setup), kit(in, kit));
+              return new Both(Cataloguing.get(in, Sight.ask(in), setup), kit(in, kit));
             });
     // Outside of the transaction: computing must not hold a connection.
     return new Adapted(
@@ -86,8 +85,7 @@ public final class Adapting {
             studio,
             caller.person().id(),
             in -> {
-              Leave.ask(in, Permission.READ_SETUPS);
-              return Cataloguing.get(in, setup);
+              return Cataloguing.get(in, Sight.ask(in), setup);
             });
     return inPlace(() -> SetupMap.of(stored.document(), question));
   }

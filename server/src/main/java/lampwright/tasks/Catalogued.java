@@ -5,6 +5,7 @@ import java.util.Optional;
 import lampwright.setup.Parent;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
+import lampwright.setup.Standing;
 
 /**
  * A setup of the catalogue as it is now.
@@ -17,5 +18,6 @@ public record Catalogued(
     int revision,
     Instant changedAt,
     String changedBy,
+    Standing standing,
     Optional<Parent> parent,
     SetupDocument document) {}

@@ -16,8 +16,10 @@ import lampwright.search.Follower;
 import lampwright.setup.Parent;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
+import lampwright.setup.Standing;
 import lampwright.store.Database;
 import lampwright.store.Members;
+import lampwright.store.Page;
 import lampwright.store.Saving;
 import lampwright.store.Setups;
 import lampwright.store.StoredRevision;
@@ -30,7 +32,7 @@ public final class Cataloguing {
   /** Long enough for an index that keeps up; a slower one must not hold anybody's work up. */
   private static final Duration WAIT_FOR_INDEX = Duration.ofSeconds(1);
 
-  private static final String FORMER_MEMBER = "a former member";
+  static final String FORMER_MEMBER = "a former member";
 
   private final Database database;
   private final Follower follower;
@@ -64,7 +66,7 @@ public final class Cataloguing {
 
   /** Keeps a new setup that comes from no other. */
   public Catalogued create(Caller caller, StudioId studio, SetupDocument document) {
-    return create(caller, studio, document, Optional.empty());
+    return create(caller, studio, document, Optional.empty(), Message.none());
   }
 
   /**
@@ -75,33 +77,48 @@ public final class Cataloguing {
    *     /parent_revision} where that setup has no such revision
    */
   public Catalogued create(
-      Caller caller, StudioId studio, SetupDocument document, Optional<From> from) {
+      Caller caller,
+      StudioId studio,
+      SetupDocument document,
+      Optional<From> from,
+      Message message) {
+    return create(caller, studio, new Wanted(document, from, Standing.DRAFT, message));
+  }
+
+  /** Keeps a new setup that everybody may see from the start; for loading what was tried out. */
+  public Catalogued createProven(Caller caller, StudioId studio, SetupDocument document) {
+    return create(
+        caller, studio, new Wanted(document, Optional.empty(), Standing.PROVEN, Message.none()));
+  }
+
+  private record Wanted(
+      SetupDocument document, Optional<From> from, Standing standing, Message message) {}
+
+  private Catalogued create(Caller caller, StudioId studio, Wanted wanted) {
     Catalogued created =
         database.inStudio(
             studio,
             caller.person().id(),
             in -> {
               Leave.ask(in, Permission.WRITE_SETUPS);
-              Optional<Parent> parent = from.map(wanted -> parent(in, wanted));
-              StoredSetup stored = create(in, document, parent);
-              return catalogued(
-                  stored,
-                  caller.person().name(),
-                  parent,
-                  StoredDocuments.read(SetupDocument.FORM, stored.document()));
+              Optional<Parent> parent = wanted.from().map(from -> parent(in, from));
+              StoredSetup stored = create(in, wanted, parent);
+              return catalogued(stored, caller.person().name(), parent, wanted.document());
             });
     awaitIndex(studio, created.id(), created.revision());
     return created;
   }
 
-  private StoredSetup create(
-      StudioTransaction in, SetupDocument document, Optional<Parent> parent) {
+  private StoredSetup create(StudioTransaction in, Wanted wanted, Optional<Parent> parent) {
+    LocationKeeping.mustHaveLocation(in, wanted.document());
     Setups setups = new Setups(in);
     SetupId id = new SetupId(ids.next());
-    String json = StoredDocuments.print(SetupDocument.FORM, document);
+    String title = wanted.document().title();
+    String json = StoredDocuments.print(SetupDocument.FORM, wanted.document());
+    String message = wanted.message().text();
     return parent
-        .map(of -> setups.createFrom(of.id(), of.revision(), id, document.title(), json, ""))
-        .orElseGet(() -> setups.create(id, document.title(), json, ""));
+        .map(of -> setups.createFrom(of.id(), of.revision(), id, title, json, message))
+        .orElseGet(() -> setups.create(id, title, json, message, wanted.standing()));
   }
 
   private static Parent parent(StudioTransaction in, From from) {
@@ -133,17 +150,16 @@ public final class Cataloguing {
         studio,
         caller.person().id(),
         in -> {
-          Leave.ask(in, Permission.READ_SETUPS);
-          return get(in, id);
+          return get(in, Sight.ask(in), id);
         });
   }
 
-  static Catalogued get(StudioTransaction in, SetupId id) {
-    StoredSetup stored = new Setups(in).find(id).orElseThrow(Refused::notFound);
+  static Catalogued get(StudioTransaction in, Sight sight, SetupId id) {
+    StoredSetup stored = sight.get(in, id);
     return catalogued(
         stored,
         name(in, stored.changedBy()),
-        Optional.ofNullable(new Setups(in).listParents(List.of(id)).get(id)),
+        Optional.ofNullable(new Setups(in).listParents(List.of(id), sight.standings()).get(id)),
         StoredDocuments.read(SetupDocument.FORM, stored.document()));
   }
 
@@ -152,16 +168,32 @@ public final class Cataloguing {
     return names(in).getOrDefault(person, FORMER_MEMBER);
   }
 
-  /** Those of some setups that the studio has, by their ids; for what a search found. */
-  static Map<SetupId, Catalogued> listOf(StudioTransaction in, List<SetupId> wanted) {
+  /** Those of some setups that are there to be seen, by their ids; for what a search found. */
+  static Map<SetupId, Catalogued> listOf(StudioTransaction in, Sight sight, List<SetupId> wanted) {
     Map<PersonId, String> names = names(in);
-    Map<SetupId, Parent> parents = new Setups(in).listParents(wanted);
+    Map<SetupId, Parent> parents = new Setups(in).listParents(wanted, sight.standings());
     return new Setups(in)
         .listOf(wanted).values().stream()
+            .filter(stored -> sight.covers(stored.standing()))
             .flatMap(
                 stored ->
                     readable(stored, names, Optional.ofNullable(parents.get(stored.id()))).stream())
             .collect(Collectors.toMap(Catalogued::id, setup -> setup));
+  }
+
+  /** A page of stored setups, without those that can no longer be read. */
+  static Page<Catalogued> page(StudioTransaction in, Sight sight, Page<StoredSetup> page) {
+    Map<PersonId, String> names = names(in);
+    Map<SetupId, Parent> parents =
+        new Setups(in)
+            .listParents(page.items().stream().map(StoredSetup::id).toList(), sight.standings());
+    return new Page<>(
+        page.items().stream()
+            .flatMap(
+                stored ->
+                    readable(stored, names, Optional.ofNullable(parents.get(stored.id()))).stream())
+            .toList(),
+        page.next());
   }
 
   /** The titles of all setups that a studio has or has deleted; for loading what is missing. */
@@ -185,38 +217,41 @@ public final class Cataloguing {
       StudioId studio,
       SetupId id,
       Optional<Integer> basedOn,
-      SetupDocument document) {
+      SetupDocument document,
+      Message message) {
     Catalogued replaced =
         database.inStudio(
             studio,
             caller.person().id(),
             in -> {
-              Leave.ask(in, Permission.WRITE_SETUPS);
+              Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_SETUPS));
+              LocationKeeping.mustHaveLocation(in, document);
               Setups setups = new Setups(in);
-              int from = basedOn.orElseGet(() -> get(in, id).revision());
+              int from = basedOn.orElseGet(() -> sight.get(in, id).revision());
               mustBeSaved(
                   setups.replace(
                       id,
                       from,
                       document.title(),
                       StoredDocuments.print(SetupDocument.FORM, document),
-                      ""));
-              return get(in, id);
+                      message.text()));
+              return get(in, sight, id);
             });
     awaitIndex(studio, id, replaced.revision());
     return replaced;
   }
 
   /** Takes a setup out of the catalogue; its revisions are kept. */
-  public void delete(Caller caller, StudioId studio, SetupId id, Optional<Integer> basedOn) {
+  public void delete(
+      Caller caller, StudioId studio, SetupId id, Optional<Integer> basedOn, Message message) {
     int revision =
         database.inStudio(
             studio,
             caller.person().id(),
             in -> {
-              Leave.ask(in, Permission.WRITE_SETUPS);
-              int from = basedOn.orElseGet(() -> get(in, id).revision());
-              return mustBeSaved(new Setups(in).delete(id, from, ""));
+              Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_SETUPS));
+              int from = basedOn.orElseGet(() -> sight.get(in, id).revision());
+              return mustBeSaved(new Setups(in).delete(id, from, message.text()));
             });
     awaitIndex(studio, id, revision);
   }
@@ -239,7 +274,7 @@ public final class Cataloguing {
     }
   }
 
-  private static Map<PersonId, String> names(StudioTransaction in) {
+  static Map<PersonId, String> names(StudioTransaction in) {
     return new HashMap<>(
         new Members(in)
             .list().stream()
@@ -257,6 +292,12 @@ public final class Cataloguing {
   private static Catalogued catalogued(
       StoredSetup stored, String changedBy, Optional<Parent> parent, SetupDocument document) {
     return new Catalogued(
-        stored.id(), stored.revision(), stored.changedAt(), changedBy, parent, document);
+        stored.id(),
+        stored.revision(),
+        stored.changedAt(),
+        changedBy,
+        stored.standing(),
+        parent,
+        document);
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lampwright.people.Permission;
 import lampwright.people.StudioId;
 import lampwright.search.Question;
 import lampwright.search.Search;
@@ -44,18 +43,18 @@ public final class Finding {
         studio,
         caller.person().id(),
         in -> {
-          Leave.ask(in, Permission.READ_SETUPS);
+          Sight sight = Sight.ask(in);
           if (!question.studio().equals(studio.text())) {
             throw new IllegalArgumentException("The question is about another studio.");
           }
-          return switch (search.search(question)) {
+          return switch (search.search(sight.isWhole() ? question : question.onlyForAll())) {
             case SearchResult.UnreadableCursor unreadable ->
                 throw Refused.invalid(
                     "/cursor", "Cursor was not made by this search. Start again without it.");
             case SearchResult.Answer answer -> {
               List<SetupId> ids =
                   answer.items().stream().map(hit -> new SetupId(hit.setup())).toList();
-              Map<SetupId, Catalogued> living = Cataloguing.listOf(in, ids);
+              Map<SetupId, Catalogued> living = Cataloguing.listOf(in, sight, ids);
               yield new FoundPage(
                   found(answer, living), answer.total(), answer.facets(), answer.next());
             }

@@ -14,6 +14,7 @@ import lampwright.setup.Light;
 import lampwright.setup.Occasion;
 import lampwright.setup.Outcome;
 import lampwright.setup.SetupDocument;
+import lampwright.setup.Standing;
 import lampwright.setup.Subject;
 import lampwright.store.ChangeLog;
 import lampwright.store.Database;
@@ -93,7 +94,11 @@ public final class IndexedStudios implements ChangeSource {
             .written(written(setup))
             .gear(gear(setup))
             .roles(setup.lights().stream().map(light -> light.role().name()).distinct().toList())
-            .lightCount(setup.lights().size());
+            .lightCount(setup.lights().size())
+            .standing(
+                stored.standing().state().word(),
+                stored.standing().archived(),
+                stored.standing().equals(Standing.PROVEN));
     setup.genre().ifPresent(entry::genre);
     Optional<Occasion.Place> place = setup.occasion().flatMap(Occasion::place);
     place.map(Occasion.Place::name).ifPresent(entry::placeName);

@@ -46,6 +46,7 @@ public final class Leave {
   private static String lack(Permission permission) {
     return switch (permission) {
       case READ_SETUPS -> "it does not cover reading setups";
+      case READ_DRAFTS -> "only crew, authors and owners see drafts";
       case LOG_TAKES -> "only crew, authors and owners log takes";
       case WRITE_SETUPS -> "only authors and owners change setups";
       case WRITE_KITS -> "only authors and owners change kits";

@@ -36,9 +36,16 @@ public final class Recording {
    * the rest can be told later.
    *
    * @param basedOn the revision that was looked at
-   * @throws Refused Stale where there is a newer one, Invalid with pointers into what was told
+   * @param message kept with the revision where what was told has no note of its own
+   * @throws Refused Invalid at {@code /message} where it has one too, since a revision keeps one;
+   *     Stale where there is a newer one, Invalid with pointers into what was told
    */
-  public Recorded record(Caller caller, StudioId studio, SetupId id, int basedOn, Used used) {
+  public Recorded record(
+      Caller caller, StudioId studio, SetupId id, int basedOn, Used used, Message message) {
+    if (used.note().isPresent() && !message.text().isEmpty()) {
+      throw Refused.invalid(
+          "/message", "Message and note are kept as one and the same. Tell one of them.");
+    }
     Recorded recorded =
         database.inStudio(
             studio,
@@ -58,7 +65,7 @@ public final class Recording {
                       setups.findPlanned(id, basedOn).orElse(basedOn),
                       document.title(),
                       StoredDocuments.print(SetupDocument.FORM, document),
-                      used.note().orElse(""));
+                      used.note().orElse(message.text()));
               return last(in, id, Cataloguing.mustBeSaved(saving)).orElseThrow(Refused::notFound);
             });
     cataloguing.awaitIndex(studio, id, recorded.revision());
@@ -71,8 +78,7 @@ public final class Recording {
         studio,
         caller.person().id(),
         in -> {
-          Leave.ask(in, Permission.READ_SETUPS);
-          StoredSetup current = new Setups(in).find(id).orElseThrow(Refused::notFound);
+          StoredSetup current = Sight.ask(in).get(in, id);
           return last(in, id, current.revision());
         });
   }

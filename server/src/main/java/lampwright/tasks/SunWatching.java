@@ -3,6 +3,7 @@ package lampwright.tasks;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,8 @@ import lampwright.engine.sun.SunSearch;
 import lampwright.engine.sun.SunTarget;
 import lampwright.engine.unit.Degrees;
 import lampwright.people.StudioId;
+import lampwright.place.LocationId;
+import lampwright.place.SunOfDay;
 import lampwright.setup.Camera;
 import lampwright.setup.Occasion;
 import lampwright.setup.SetupDocument;
@@ -22,7 +25,10 @@ import lampwright.setup.SetupId;
 import lampwright.setup.figures.SunComputation;
 import lampwright.setup.figures.SunFigures;
 
-/** Looks when the sun stands again as it stood for a setup. Stores nothing. */
+/**
+ * Looks when the sun stands again as it stood for a setup, and where it stands over a location
+ * through a day. Stores nothing.
+ */
 public final class SunWatching {
 
   /** Near enough to call the sun the same: about its width. */
@@ -32,10 +38,12 @@ public final class SunWatching {
   private static final int MOST_HEIGHTS = 14;
 
   private final Cataloguing cataloguing;
+  private final LocationKeeping locations;
   private final Clock clock;
 
-  public SunWatching(Cataloguing cataloguing, Clock clock) {
+  public SunWatching(Cataloguing cataloguing, LocationKeeping locations, Clock clock) {
     this.cataloguing = cataloguing;
+    this.locations = locations;
     this.clock = clock;
   }
 
@@ -86,6 +94,41 @@ public final class SunWatching {
     Optional<SunFigures> then = SunComputation.find(document);
     return new Watched(
         setup, then, then.map(sun -> again(sun, document, wishes)), SunComputation.needs(document));
+  }
+
+  /**
+   * The sun over one of the studio's locations through a day.
+   *
+   * @param location where
+   * @param day what the sun does there
+   */
+  public record WatchedDay(KeptLocation location, SunOfDay day) {}
+
+  /**
+   * The sun over a location through a day.
+   *
+   * @param date by the place's clocks; today where absent
+   * @param offset of the place's clocks; by the location's own zone where absent, and universal
+   *     time where it has none
+   */
+  public WatchedDay watch(
+      Caller caller,
+      StudioId studio,
+      LocationId id,
+      Optional<LocalDate> date,
+      Optional<ZoneOffset> offset) {
+    KeptLocation location = locations.get(caller, studio, id);
+    LocalDate day =
+        date.orElseGet(
+            () ->
+                LocalDate.ofInstant(
+                    clock.instant(),
+                    offset
+                        .<ZoneId>map(clocks -> clocks)
+                        .or(() -> location.document().timeZone())
+                        .orElse(ZoneOffset.UTC)));
+    ZoneOffset clocks = offset.or(() -> location.document().offsetOn(day)).orElse(ZoneOffset.UTC);
+    return new WatchedDay(location, SunOfDay.of(location.document().onEarth(), day, clocks));
   }
 
   private Again again(SunFigures then, SetupDocument setup, Wishes wishes) {

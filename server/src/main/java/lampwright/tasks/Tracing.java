@@ -1,7 +1,6 @@
 package lampwright.tasks;
 
 import java.util.List;
-import lampwright.people.Permission;
 import lampwright.people.StudioId;
 import lampwright.setup.Child;
 import lampwright.setup.SetupId;
@@ -35,11 +34,10 @@ public final class Tracing {
         studio,
         caller.person().id(),
         in -> {
-          Leave.ask(in, Permission.READ_SETUPS);
-          Setups setups = new Setups(in);
+          Sight sight = Sight.ask(in);
           return new Kin(
-              of.parent().flatMap(parent -> setups.find(parent.id())).isPresent(),
-              setups.listChildren(of.id(), MOST_CHILDREN));
+              of.parent().flatMap(parent -> sight.find(in, parent.id())).isPresent(),
+              new Setups(in).listChildren(of.id(), sight.standings(), MOST_CHILDREN));
         });
   }
 
@@ -49,10 +47,9 @@ public final class Tracing {
         studio,
         caller.person().id(),
         in -> {
-          Leave.ask(in, Permission.READ_SETUPS);
-          Setups setups = new Setups(in);
-          StoredSetup parent = setups.find(of).orElseThrow(Refused::notFound);
-          return setups.listChildren(parent.id(), MOST_CHILDREN);
+          Sight sight = Sight.ask(in);
+          StoredSetup parent = sight.get(in, of);
+          return new Setups(in).listChildren(parent.id(), sight.standings(), MOST_CHILDREN);
         });
   }
 }

@@ -5,16 +5,22 @@ import static lampwright.web.http.Access.SIGNED_IN;
 
 import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
+import lampwright.web.api.ComparisonApi;
 import lampwright.web.api.ComputingApi;
 import lampwright.web.api.HealthApi;
+import lampwright.web.api.HistoryApi;
 import lampwright.web.api.KitApi;
+import lampwright.web.api.LocationApi;
+import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
+import lampwright.web.api.PictureApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
 import lampwright.web.api.StudioApi;
 import lampwright.web.api.SunApi;
+import lampwright.web.api.TakeApi;
 import lampwright.web.api.TokenApi;
 import lampwright.web.api.UsedApi;
 import lampwright.web.http.RouteList;
@@ -23,9 +29,12 @@ import lampwright.web.pages.AssetFiles;
 import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
 import lampwright.web.pages.HomePages;
+import lampwright.web.pages.LifePages;
+import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.ProblemPages;
 import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.SignInPages;
+import lampwright.web.pages.TakePages;
 
 /** Every URL: verb, path, handler, and who may come in. No logic. */
 public record Routes(Api api, Pages pages) {
@@ -45,7 +54,13 @@ public record Routes(Api api, Pages pages) {
       SunApi sun,
       CandelaTableApi candelaTables,
       CalibrationApi calibrations,
-      UsedApi used) {}
+      UsedApi used,
+      HistoryApi histories,
+      LocationApi locations,
+      TakeApi takes,
+      NoteApi notes,
+      PictureApi pictures,
+      ComparisonApi comparisons) {}
 
   /** What people visit. */
   public record Pages(
@@ -56,7 +71,10 @@ public record Routes(Api api, Pages pages) {
       AssetFiles assets,
       FindPages find,
       SetupPages setups,
-      AdaptedPages adapted) {}
+      AdaptedPages adapted,
+      LocationPages locations,
+      TakePages takes,
+      LifePages life) {}
 
   public void addTo(RouteList routes) {
     routes.get("/health/live", api.health()::live, ANYONE);
@@ -80,6 +98,28 @@ public record Routes(Api api, Pages pages) {
     routes.get("/api/studios/{studio}/setups/{setup}/children", api.setups()::children, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}/used", api.used()::get, SIGNED_IN);
     routes.post("/api/studios/{studio}/setups/{setup}/used", api.used()::record, SIGNED_IN);
+    routes.get("/api/studios/{studio}/setups/{setup}/revisions", api.histories()::list, SIGNED_IN);
+    routes.get(
+        "/api/studios/{studio}/setups/{setup}/revisions/{revision}",
+        api.histories()::get,
+        SIGNED_IN);
+    routes.post(
+        "/api/studios/{studio}/setups/{setup}/restorations", api.histories()::restore, SIGNED_IN);
+    routes.get("/api/studios/{studio}/setups/{setup}/state", api.histories()::standing, SIGNED_IN);
+    routes.put("/api/studios/{studio}/setups/{setup}/state", api.histories()::stand, SIGNED_IN);
+    routes.get(
+        "/api/studios/{studio}/setups/{setup}/comparison", api.comparisons()::compare, SIGNED_IN);
+    routes.post("/api/studios/{studio}/setups/{setup}/copies", api.histories()::copy, SIGNED_IN);
+    String pictures = "/api/studios/{studio}/setups/{setup}/pictures";
+    routes.get(pictures, api.pictures()::list, SIGNED_IN);
+    routes.post(pictures, api.pictures()::create, SIGNED_IN);
+    routes.get(pictures + "/{picture}", api.pictures()::get, SIGNED_IN);
+    routes.put(pictures + "/{picture}", api.pictures()::replace, SIGNED_IN);
+    routes.delete(pictures + "/{picture}", api.pictures()::delete, SIGNED_IN);
+    routes.get(pictures + "/{picture}/comparison", api.pictures()::compare, SIGNED_IN);
+    routes.get(pictures + "/{picture}/thumbnail", api.pictures()::thumbnail, SIGNED_IN);
+    routes.get(pictures + "/{picture}/screen", api.pictures()::screen, SIGNED_IN);
+    routes.get(pictures + "/{picture}/original", api.pictures()::original, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}/figures", api.computing()::figures, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}/sun", api.sun()::show, SIGNED_IN);
     routes.post(
@@ -97,6 +137,10 @@ public record Routes(Api api, Pages pages) {
     routes.put("/api/studios/{studio}/kits/{kit}", api.kits()::replace, SIGNED_IN);
     routes.delete("/api/studios/{studio}/kits/{kit}", api.kits()::delete, SIGNED_IN);
 
+    places(routes);
+    takesAndNotes(routes);
+    pagesOfTheDay(routes);
+
     routes.get("/", pages.home()::show, ANYONE);
     routes.get("/sign-in", pages.signIn()::show, ANYONE);
     routes.post("/sign-in", pages.signIn()::signIn, ANYONE);
@@ -108,9 +152,61 @@ public record Routes(Api api, Pages pages) {
     routes.get("/studios/{studio}/setups/{setup}", pages.setups()::show, SIGNED_IN);
     routes.get("/studios/{studio}/setups/{setup}/used", pages.setups()::showUsed, SIGNED_IN);
     routes.post("/studios/{studio}/setups/{setup}/used", pages.setups()::recordUsed, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/{setup}/revisions", pages.life()::history, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/{setup}/changes", pages.life()::changes, SIGNED_IN);
+    routes.post("/studios/{studio}/setups/{setup}/state", pages.life()::stand, SIGNED_IN);
+    routes.post("/studios/{studio}/setups/{setup}/restorations", pages.life()::restore, SIGNED_IN);
     routes.get("/studios/{studio}/setups/{setup}/figures", pages.setups()::figures, SIGNED_IN);
     routes.get("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::show, SIGNED_IN);
     routes.post("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::save, SIGNED_IN);
     routes.get("/assets/{hash}/<name>", pages.assets()::show, ANYONE);
+  }
+
+  private void pagesOfTheDay(RouteList routes) {
+    String locations = "/studios/{studio}/locations";
+    routes.get(locations, pages.locations()::list, SIGNED_IN);
+    routes.get(locations + "/new", pages.locations()::showNew, SIGNED_IN);
+    routes.post(locations + "/new", pages.locations()::create, SIGNED_IN);
+    routes.get(locations + "/{location}", pages.locations()::show, SIGNED_IN);
+    routes.get(locations + "/{location}/change", pages.locations()::showChange, SIGNED_IN);
+    routes.post(locations + "/{location}/change", pages.locations()::change, SIGNED_IN);
+    String setup = "/studios/{studio}/setups/{setup}";
+    routes.get(setup + "/takes", pages.takes()::show, SIGNED_IN);
+    routes.post(setup + "/takes", pages.takes()::log, SIGNED_IN);
+    routes.get(setup + "/takes/{take}", pages.takes()::showLog, SIGNED_IN);
+    routes.post(setup + "/takes/{take}", pages.takes()::judge, SIGNED_IN);
+    routes.get(setup + "/notes", pages.takes()::showLog, SIGNED_IN);
+    routes.post(setup + "/notes", pages.takes()::note, SIGNED_IN);
+  }
+
+  private void takesAndNotes(RouteList routes) {
+    String takes = "/api/studios/{studio}/setups/{setup}/takes";
+    String take = takes + "/{take}";
+    routes.get(takes, api.takes()::list, SIGNED_IN);
+    routes.post(takes, api.takes()::create, SIGNED_IN);
+    routes.get(take, api.takes()::get, SIGNED_IN);
+    routes.put(take, api.takes()::replace, SIGNED_IN);
+    routes.delete(take, api.takes()::delete, SIGNED_IN);
+    routes.post(take + "/calibration", api.takes()::calibrate, SIGNED_IN);
+    String notes = "/api/studios/{studio}/setups/{setup}/notes";
+    String note = notes + "/{note}";
+    routes.get(notes, api.notes()::list, SIGNED_IN);
+    routes.post(notes, api.notes()::create, SIGNED_IN);
+    routes.get(note, api.notes()::get, SIGNED_IN);
+    routes.put(note, api.notes()::replace, SIGNED_IN);
+    routes.delete(note, api.notes()::delete, SIGNED_IN);
+  }
+
+  private void places(RouteList routes) {
+    String all = "/api/studios/{studio}/locations";
+    String one = all + "/{location}";
+    routes.get(all, api.locations()::list, SIGNED_IN);
+    routes.post(all, api.locations()::create, SIGNED_IN);
+    routes.get(one, api.locations()::get, SIGNED_IN);
+    routes.put(one, api.locations()::replace, SIGNED_IN);
+    routes.delete(one, api.locations()::delete, SIGNED_IN);
+    routes.get(one + "/sun", api.locations()::sun, SIGNED_IN);
+    routes.get(one + "/ambient", api.locations()::ambient, SIGNED_IN);
+    routes.get(one + "/setups", api.locations()::setups, SIGNED_IN);
   }
 }

@@ -79,7 +79,8 @@ class GeneratedClientTest {
     Said compiled = tools.node("node_modules/typescript/bin/tsc", "-p", ".");
     assertEquals(0, compiled.code(), compiled.text());
     try (ValidatingProxy proxy = ValidatingProxy.start(tools, DESCRIPTION, house.port())) {
-      Said said = tools.node("client.js", proxy.address().toString(), token);
+      String server = "http://127.0.0.1:" + house.port();
+      Said said = tools.node("client.js", proxy.address().toString(), server, token);
       assertEquals(0, said.code(), said.text());
       assertTrue(said.text().endsWith("done\n"), said.text());
     }

@@ -25,11 +25,14 @@ class RoleTest {
     assertEquals(
         List.of(
             Permission.READ_SETUPS,
+            Permission.READ_DRAFTS,
             Permission.LOG_TAKES,
             Permission.WRITE_SETUPS,
             Permission.WRITE_KITS),
         permissionsOf(Role.AUTHOR));
-    assertEquals(List.of(Permission.READ_SETUPS, Permission.LOG_TAKES), permissionsOf(Role.CREW));
+    assertEquals(
+        List.of(Permission.READ_SETUPS, Permission.READ_DRAFTS, Permission.LOG_TAKES),
+        permissionsOf(Role.CREW));
     assertEquals(List.of(Permission.READ_SETUPS), permissionsOf(Role.READER));
   }
 

@@ -23,6 +23,7 @@ import lampwright.people.StudioId;
 import lampwright.setup.Child;
 import lampwright.setup.Parent;
 import lampwright.setup.SetupId;
+import lampwright.setup.Standing;
 import org.jooq.exception.IntegrityConstraintViolationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -243,7 +244,10 @@ class SetupsTest {
     inStudio(in -> new Setups(in).delete(parent, 2, ""));
     assertEquals(
         Map.of(first, new Parent(parent, 1, "Harbour"), second, new Parent(parent, 2, "Pier")),
-        inStudio(in -> new Setups(in).listParents(List.of(first, second, parent))));
+        inStudio(
+            in ->
+                new Setups(in)
+                    .listParents(List.of(first, second, parent), Set.of(Standing.DRAFT))));
   }
 
   @Test
@@ -256,13 +260,19 @@ class SetupsTest {
     inStudio(in -> new Setups(in).delete(gone, 1, ""));
     assertEquals(
         List.of(second, first),
-        inStudio(in -> new Setups(in).listChildren(parent, 10)).stream().map(Child::id).toList());
+        inStudio(in -> new Setups(in).listChildren(parent, Set.of(Standing.DRAFT), 10)).stream()
+            .map(Child::id)
+            .toList());
     assertEquals(
         List.of(second),
-        inStudio(in -> new Setups(in).listChildren(parent, 1)).stream().map(Child::id).toList());
+        inStudio(in -> new Setups(in).listChildren(parent, Set.of(Standing.DRAFT), 1)).stream()
+            .map(Child::id)
+            .toList());
     assertEquals(
         List.of(grandchild),
-        inStudio(in -> new Setups(in).listChildren(first, 10)).stream().map(Child::id).toList());
+        inStudio(in -> new Setups(in).listChildren(first, Set.of(Standing.DRAFT), 10)).stream()
+            .map(Child::id)
+            .toList());
   }
 
   @Test
@@ -270,7 +280,8 @@ class SetupsTest {
     SetupId parent = created("Harbour");
     assertThrows(
         IntegrityConstraintViolationException.class, () -> createdFrom(parent, 2, "Too early"));
-    assertTrue(inStudio(in -> new Setups(in).listChildren(parent, 10)).isEmpty());
+    assertTrue(
+        inStudio(in -> new Setups(in).listChildren(parent, Set.of(Standing.DRAFT), 10)).isEmpty());
   }
 
   @Test

@@ -6,14 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lampwright.gear.KitId;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
+import lampwright.place.LocationId;
 import lampwright.setup.Parent;
 import lampwright.setup.SetupId;
+import lampwright.setup.Standing;
+import lampwright.setup.notes.NoteId;
+import lampwright.setup.takes.TakeId;
 import org.jooq.exception.DataAccessException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -25,6 +32,7 @@ class StudiosApartTest {
   @RegisterExtension static final TestDatabase database = new TestDatabase();
 
   private static final SetupId SETUP = new SetupId("setup001");
+  private static final LocationId LOCATION = new LocationId("place001");
   private static final KitId KIT = new KitId("kit00001");
 
   private static PersonId nora;
@@ -50,7 +58,21 @@ class StudiosApartTest {
             person,
             in -> {
               new Kits(in).create(KIT, title, "{}", "");
-              return new Setups(in).create(SETUP, title, "{}", "");
+              new Locations(in).create(LOCATION, title, "{}", "");
+              StoredSetup setup = new Setups(in).create(SETUP, title, "{}", "");
+              new Notes(in, SETUP).create(new NoteId("note0001"), "{}");
+              new Takes(in, SETUP)
+                  .create(
+                      new Takes.NewTake(
+                          new TakeId("take0001"),
+                          1,
+                          Instant.EPOCH,
+                          LocalDate.EPOCH,
+                          1,
+                          "client-key",
+                          "Take 1",
+                          "{}"));
+              return setup;
             });
   }
 
@@ -122,17 +144,37 @@ class StudiosApartTest {
         .inStudio(noras, nora, in -> new Setups(in).createFrom(SETUP, 1, child, "Own", "{}", ""));
     assertEquals(
         Map.of(child, new Parent(SETUP, 1, "Nora's")),
-        database.open().inStudio(noras, nora, in -> new Setups(in).listParents(List.of(child))));
+        database
+            .open()
+            .inStudio(
+                noras,
+                nora,
+                in -> new Setups(in).listParents(List.of(child), Set.of(Standing.DRAFT))));
     assertEquals(
         List.of(),
-        database.open().inStudio(omars, omar, in -> new Setups(in).listChildren(SETUP, 10)));
+        database
+            .open()
+            .inStudio(
+                omars, omar, in -> new Setups(in).listChildren(SETUP, Set.of(Standing.DRAFT), 10)));
     database.open().inStudio(noras, nora, in -> new Setups(in).delete(child, 1, ""));
   }
 
   @Test
   void plainSqlOfTheWorkingRoleSeesNoRowWithoutAStudioAndItsOwnWithOne() throws SQLException {
     for (String table :
-        List.of("studio", "member", "setup", "setup_revision", "kit", "kit_revision")) {
+        List.of(
+            "studio",
+            "member",
+            "setup",
+            "setup_revision",
+            "kit",
+            "kit_revision",
+            "location",
+            "location_revision",
+            "take",
+            "take_revision",
+            "note",
+            "note_revision")) {
       String key = table.equals("studio") ? "id" : "studio_id";
       assertEquals(List.of(), database.sql("select " + key + " from lampwright." + table));
       assertEquals(

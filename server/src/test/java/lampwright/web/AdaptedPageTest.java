@@ -159,7 +159,9 @@ class AdaptedPageTest {
 
   @Test
   void whoeverMayNotWriteSetupsIsNotAskedToKeepOne() {
-    String path = address(house.withToken("author@demo.example"));
+    Visitor author = house.withToken("author@demo.example");
+    String path = address(author);
+    Proven.by(author, "/api" + path);
     Visitor reader = house.signedIn("reader@demo.example");
     Document page = Jsoup.parse(reader.get(path).body());
     assertEquals(0, page.select(".save").size());

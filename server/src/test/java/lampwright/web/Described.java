@@ -81,7 +81,9 @@ final class Described {
       String type = reply.headers().firstValue("Content-Type").orElse("").replaceAll(";.*", "");
       Map<?, ?> content = map(response, "content");
       assertTrue(content.containsKey(type), where + " is " + type);
-      assertEquals("", faults(map(content, type, "schema"), reply.body()), where);
+      if (!type.startsWith("image/")) {
+        assertEquals("", faults(map(content, type, "schema"), reply.body()), where);
+      }
     } else {
       assertEquals("", reply.body(), where);
     }

@@ -62,6 +62,28 @@ public final class Documents {
     return kit;
   }
 
+  /** The slipway of worked example 1 (REFERENCE 17a), invented, with what was metered there. */
+  public static Map<String, Object> location(String name) {
+    Map<String, Object> location = new LinkedHashMap<>();
+    location.put("name", name);
+    location.put("kind", "harbour");
+    location.put("latitude_deg", 50.35);
+    location.put("longitude_deg", -4.15);
+    location.put("time_zone", "Europe/London");
+    location.put("access", "By the yard gate, before six.");
+    location.put("power", Map.of("mains", true, "outlets", 2, "current_a", 16));
+    location.put("hazards", List.of("Wet stone below the tide line."));
+    location.put(
+        "permissions", List.of(Map.of("text", "The harbour office.", "valid_until", "2031-05-04")));
+    location.put(
+        "ambient_readings",
+        List.of(
+            Map.of("at", "2025-09-12T19:13:00+01:00", "ev100", 9, "sky", "overcast"),
+            Map.of("at", "2025-09-13T12:00:00+01:00", "ev100", 15),
+            Map.of("at", "2025-09-14T19:33:00+01:00", "ev100", 8, "how", "spot")));
+    return location;
+  }
+
   /**
    * Eleven readings of one head, of which the fourth is a stop too high: a guide number of 64 m and
    * a box of 1.2 m across with a loss of 1.5 stops at 2 m, to the tenth of a stop; by hand.

@@ -17,6 +17,8 @@ import lampwright.RouteWalk;
 import lampwright.TestHouse;
 import lampwright.Told;
 import lampwright.Visitor;
+import lampwright.picture.Drawn;
+import lampwright.picture.ExifWriter;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -84,7 +86,7 @@ class OpenApiTest {
     for (String path : List.of("/health/live", "/health/ready", "/api/openapi.json")) {
       described.mustFit("GET " + path, 200, anybody.get(path));
     }
-    for (String file : List.of("setup.json", "kit.json")) {
+    for (String file : List.of("setup.json", "kit.json", "location.json")) {
       described.mustFit("GET /api/schemas/{file}", 200, anybody.get("/api/schemas/" + file));
     }
     people();
@@ -93,6 +95,9 @@ class OpenApiTest {
     described.mustFit(
         "GET " + IN_STUDIO + "/setups", 200, author.get(STUDIO + "/setups?q=light&limit=2"));
     kinAndUse();
+    life();
+    new PlacesAndTakesAsDescribed(house, described, author).mustFit();
+    pictures();
     computing();
     assertEquals(described.operations(), described.done());
   }
@@ -163,6 +168,73 @@ class OpenApiTest {
     described.mustFit("POST " + used, 412, first.post(path, told));
     described.mustFit("GET " + used, 200, author.get(path));
     described.mustFit("GET " + used, 304, author.with("If-None-Match", "\"2\"").get(path));
+  }
+
+  private void life() {
+    String one = IN_STUDIO + "/setups/{setup}";
+    String document = Documents.json(Documents.setup("Described"));
+    String path = location(author.post(STUDIO + "/setups?message=Begun", document));
+    Visitor first = author.with("If-Match", "\"1\"");
+    String proven = "{\"state\":\"proven\",\"archived\":false}";
+    described.mustFit("PUT " + one + "/state", 428, author.put(path + "/state", proven));
+    described.mustFit("PUT " + one + "/state", 422, first.put(path + "/state", "{}"));
+    described.mustFit("PUT " + one + "/state", 200, first.put(path + "/state", proven));
+    described.mustFit("PUT " + one + "/state", 412, first.put(path + "/state", proven));
+    described.mustFit("GET " + one + "/state", 200, author.get(path + "/state"));
+    described.mustFit(
+        "GET " + one + "/state", 304, author.with("If-None-Match", "\"2\"").get(path + "/state"));
+    String revisions = "GET " + one + "/revisions";
+    described.mustFit(revisions, 200, author.get(path + "/revisions?limit=1"));
+    described.mustFit(revisions, 422, author.get(path + "/revisions?limit=0"));
+    described.mustFit(revisions, 404, author.get(STUDIO + "/setups/zzzz/revisions"));
+    String revision = revisions + "/{revision}";
+    described.mustFit(revision, 200, author.get(path + "/revisions/1"));
+    described.mustFit(revision, 404, author.get(path + "/revisions/9"));
+    String restore = "POST " + one + "/restorations";
+    Visitor second = author.with("If-Match", "\"2\"");
+    String wanted = "{\"revision\":1}";
+    described.mustFit(restore, 428, author.post(path + "/restorations", wanted));
+    described.mustFit(restore, 422, second.post(path + "/restorations", "{\"revision\":9}"));
+    described.mustFit(restore, 200, second.post(path + "/restorations", wanted));
+    described.mustFit(restore, 412, second.post(path + "/restorations", wanted));
+    String compare = "GET " + one + "/comparison";
+    described.mustFit(compare, 200, author.get(path + "/comparison?from=1"));
+    described.mustFit(compare, 422, author.get(path + "/comparison"));
+    described.mustFit("POST " + one + "/copies", 201, author.post(path + "/copies", "{}"));
+    described.mustFit(
+        "POST " + one + "/copies", 422, author.post(path + "/copies", "{\"title\":\"\"}"));
+  }
+
+  private void pictures() {
+    String all = IN_STUDIO + "/setups/{setup}/pictures";
+    String one = all + "/{picture}";
+    String path =
+        location(author.post(STUDIO + "/setups", Documents.json(Documents.setup("Described"))))
+            + "/pictures";
+    Visitor sender = author.with("Content-Type", "image/jpeg");
+    byte[] file = Drawn.withExif(Drawn.jpeg(Drawn.scene(60, 40), 0.9), ExifWriter.full(1));
+    HttpResponse<String> made =
+        sender.send("POST", path + "?kind=final", BodyPublishers.ofByteArray(file));
+    String place = location(described.mustFit("POST " + all, 201, made));
+    described.mustFit(
+        "POST " + all, 422, sender.send("POST", path, BodyPublishers.ofByteArray(file)));
+    described.mustFit("POST " + all, 415, author.post(path, "{}"));
+    described.mustFit("GET " + all, 200, author.get(path));
+    described.mustFit("GET " + one, 200, author.get(place));
+    described.mustFit("GET " + one, 304, author.with("If-None-Match", "\"1\"").get(place));
+    for (String version : List.of("/comparison", "/thumbnail", "/screen", "/original")) {
+      described.mustFit("GET " + one + version, 200, author.get(place + version));
+    }
+    described.mustFit("GET " + one + "/screen", 422, author.get(place + "/screen?width=1"));
+    Visitor first = author.with("If-Match", "\"1\"");
+    String note = "{\"kind\":\"final\",\"caption\":\"The quay\",\"may_show_place\":true}";
+    described.mustFit("PUT " + one, 428, author.put(place, note));
+    described.mustFit("PUT " + one, 422, first.put(place, "{}"));
+    described.mustFit("PUT " + one, 200, first.put(place, note));
+    described.mustFit("PUT " + one, 412, first.put(place, note));
+    described.mustFit("DELETE " + one, 412, first.delete(place));
+    described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"2\"").delete(place));
+    described.mustFit("GET " + one, 404, author.get(place));
   }
 
   private void computing() {

@@ -131,6 +131,9 @@ class SetupsOverRestTest {
   @Test
   void crewAndReadersReadButDoNotWrite() {
     String place = created("For all to read");
+    author
+        .with("If-Match", "\"1\"")
+        .put(place + "/state", "{\"state\":\"proven\",\"archived\":false}");
     for (String email : List.of("crew@demo.example", "reader@demo.example")) {
       Visitor member = house.withToken(email);
       assertEquals(200, member.get(place).statusCode());

@@ -33,11 +33,15 @@ public final class OpenApi {
           "server",
           "people",
           "setups",
+          "histories",
           "figures",
           "reading-maps",
           "adapting",
           "kits",
-          "calibration");
+          "calibration",
+          "locations",
+          "takes-and-notes",
+          "pictures");
 
   private static final String IN_A_SCHEMA = "#/$defs/";
   private static final String IN_THE_DESCRIPTION = "#/components/schemas/";
@@ -52,6 +56,11 @@ public final class OpenApi {
     forms.add(SessionApi.credentialsForm());
     forms.add(TokenApi.wishForm());
     forms.add(UsedApi.form());
+    forms.addAll(HistoryApi.forms());
+    forms.add(LocationApi.form());
+    forms.addAll(TakeApi.forms());
+    forms.add(NoteApi.form());
+    forms.add(PictureApi.form());
     description = Json.print(completed(byHand(), Definitions.of(forms)));
   }
 

@@ -73,6 +73,8 @@ public final class SetupApi {
       int revision,
       Instant changedAt,
       String changedBy,
+      String state,
+      boolean archived,
       Optional<ParentJson> parent,
       Map<String, Object> document) {
 
@@ -82,6 +84,8 @@ public final class SetupApi {
           setup.revision(),
           setup.changedAt(),
           setup.changedBy(),
+          setup.standing().state().word(),
+          setup.standing().archived(),
           setup.parent().map(ParentJson::of),
           SetupDocument.FORM.writeObject(setup.document()));
     }
@@ -93,6 +97,8 @@ public final class SetupApi {
       String title,
       int revision,
       Instant changedAt,
+      String state,
+      boolean archived,
       Optional<String> intent,
       List<String> moods,
       Optional<String> place,
@@ -107,6 +113,8 @@ public final class SetupApi {
           document.title(),
           found.setup().revision(),
           found.setup().changedAt(),
+          found.setup().standing().state().word(),
+          found.setup().standing().archived(),
           document.intent(),
           document.moods(),
           document.occasion().flatMap(o -> o.place()).map(place -> place.name()),
@@ -117,10 +125,13 @@ public final class SetupApi {
   }
 
   private record Facets(
-      Map<String, Long> mood, Map<String, Long> place, Map<String, Long> placeKind) {
+      Map<String, Long> mood,
+      Map<String, Long> place,
+      Map<String, Long> placeKind,
+      Map<String, Long> state) {
 
     static Facets of(SearchResult.Facets facets) {
-      return new Facets(facets.moods(), facets.places(), facets.placeKinds());
+      return new Facets(facets.moods(), facets.places(), facets.placeKinds(), facets.states());
     }
   }
 
@@ -149,11 +160,22 @@ public final class SetupApi {
     StudioId studio = studio(context);
     Optional<Cataloguing.From> from = from(context);
     SetupDocument document = Documents.read(context, SetupDocument.FORM);
-    Catalogued created = cataloguing.create(door.caller(context), studio, document, from);
+    Catalogued created =
+        cataloguing.create(door.caller(context), studio, document, from, Messages.of(context));
+    showCreated(context, studio, created);
+  }
+
+  /** Answers with a setup that was made by this. */
+  static void showCreated(Context context, StudioId studio, Catalogued created) {
     context.status(HttpStatus.CREATED);
-    context.header("Location", context.path() + "/" + created.id().text());
-    Preconditions.show(context, created.revision());
-    context.json(Setup.of(created));
+    context.header("Location", "/api/studios/" + studio.text() + "/setups/" + created.id().text());
+    showNow(context, created);
+  }
+
+  /** Answers with a setup as it is after a change. */
+  static void showNow(Context context, Catalogued setup) {
+    Preconditions.show(context, setup.revision());
+    context.json(Setup.of(setup));
   }
 
   private static Optional<Cataloguing.From> from(Context context) {
@@ -192,16 +214,30 @@ public final class SetupApi {
     SetupDocument document = Documents.read(context, SetupDocument.FORM);
     Catalogued replaced =
         cataloguing.replace(
-            door.caller(context), studio(context), setup(context), Optional.of(based), document);
-    Preconditions.show(context, replaced.revision());
-    context.json(Setup.of(replaced));
+            door.caller(context),
+            studio(context),
+            setup(context),
+            Optional.of(based),
+            document,
+            Messages.of(context));
+    showNow(context, replaced);
   }
 
   /** Takes it out of the catalogue. */
   public void delete(Context context) {
     int based = basedOn(context, door, cataloguing);
-    cataloguing.delete(door.caller(context), studio(context), setup(context), Optional.of(based));
+    cataloguing.delete(
+        door.caller(context),
+        studio(context),
+        setup(context),
+        Optional.of(based),
+        Messages.of(context));
     context.status(HttpStatus.NO_CONTENT);
+  }
+
+  /** A setup as it is told. */
+  static Object json(Catalogued setup) {
+    return Setup.of(setup);
   }
 
   /** The revision a change is based on; where the header names several, the current one of them. */

@@ -3,15 +3,10 @@ package lampwright.web.api;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.document.Form;
 import lampwright.document.Forms;
-import lampwright.document.Pointer;
-import lampwright.document.Problem;
-import lampwright.document.Problems;
 import lampwright.engine.sun.PlaceOnEarth;
 import lampwright.engine.sun.SunSearch;
 import lampwright.engine.unit.Degrees;
@@ -36,14 +31,14 @@ final class SunQuery {
    * @throws Refused Invalid for an unknown name or a value out of bounds
    */
   static SunWatching.Wishes wishes(Context context) {
-    Parts parts = new Parts(context);
-    Optional<Degrees> latitude = parts.read(LATITUDE, degrees(90), true);
-    Optional<Degrees> longitude = parts.read(LONGITUDE, degrees(180), true);
-    Optional<LocalDate> from = parts.read(FROM, Forms.date(), false);
+    Query query = new Query(context, KNOWN);
+    Optional<Degrees> latitude = query.number(LATITUDE, degrees(90));
+    Optional<Degrees> longitude = query.number(LONGITUDE, degrees(180));
+    Optional<LocalDate> from = query.text(FROM, Forms.date());
     Optional<Integer> days =
-        parts.read(DAYS, Forms.count(SunSearch.FEWEST_DAYS, SunSearch.MOST_DAYS), true);
-    Optional<ZoneOffset> offset = parts.read(UTC_OFFSET, Forms.utcOffset(), false);
-    parts.mustBeSound();
+        query.number(DAYS, Forms.count(SunSearch.FEWEST_DAYS, SunSearch.MOST_DAYS));
+    Optional<ZoneOffset> offset = query.text(UTC_OFFSET, Forms.utcOffset());
+    query.mustBeSound();
     if (latitude.isPresent() != longitude.isPresent()) {
       throw Refused.invalid(
           "/" + (latitude.isPresent() ? LONGITUDE : LATITUDE),
@@ -58,43 +53,5 @@ final class SunQuery {
 
   private static Form<Degrees> degrees(double most) {
     return Forms.number("°").atLeast(-most).atMost(most).as(Degrees::new, Degrees::value);
-  }
-
-  /** The parts of an address, and what is wrong with them. */
-  private record Parts(Context context, List<Problem> wrong, Problems problems) {
-
-    Parts(Context context) {
-      this(context, new ArrayList<>(), new Problems());
-      for (String name : context.queryParamMap().keySet()) {
-        if (!KNOWN.contains(name)) {
-          wrong.add(
-              new Problem(
-                  "/" + name,
-                  "There is no wish by this name. Known are: from, days, latitude_deg,"
-                      + " longitude_deg, utc_offset."));
-        }
-      }
-    }
-
-    <T> Optional<T> read(String name, Form<T> form, boolean isNumber) {
-      Optional<String> written =
-          context.queryParams(name).stream().filter(value -> !value.isBlank()).findFirst();
-      return written.flatMap(
-          text ->
-              form.read(
-                  isNumber ? numberOrText(text) : text, Pointer.root().field(name), problems));
-    }
-
-    private static Object numberOrText(String text) {
-      boolean isNumber = text.matches("-?\\d{1,9}(\\.\\d{1,15})?");
-      return isNumber ? (Object) Double.valueOf(text) : text;
-    }
-
-    void mustBeSound() {
-      wrong.addAll(problems.list());
-      if (!wrong.isEmpty()) {
-        throw Refused.invalid(wrong);
-      }
-    }
   }
 }

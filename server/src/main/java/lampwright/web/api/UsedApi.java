@@ -48,7 +48,12 @@ public final class UsedApi {
     Used used = Documents.read(context, Used.FORM);
     Recorded recorded =
         recording.record(
-            door.caller(context), SetupApi.studio(context), SetupApi.setup(context), based, used);
+            door.caller(context),
+            SetupApi.studio(context),
+            SetupApi.setup(context),
+            based,
+            used,
+            Messages.of(context));
     Preconditions.show(context, recorded.current());
     context.json(UsedJson.of(recorded));
   }

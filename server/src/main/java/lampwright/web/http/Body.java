@@ -126,7 +126,7 @@ public final class Body {
     }
   }
 
-  private static String decoded(byte[] bytes) {
+  static String decoded(byte[] bytes) {
     try {
       return StandardCharsets.UTF_8
           .newDecoder()

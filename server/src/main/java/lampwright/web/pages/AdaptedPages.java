@@ -20,6 +20,7 @@ import lampwright.tasks.Cataloguing;
 import lampwright.tasks.KeptKit;
 import lampwright.tasks.KitKeeping;
 import lampwright.tasks.Leave;
+import lampwright.tasks.Message;
 import lampwright.tasks.Recording;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
@@ -113,7 +114,8 @@ public final class AdaptedPages {
                     document,
                     Optional.of(
                         new Cataloguing.From(
-                            asked.setup().text(), Optional.of(adapted.setup().revision()))));
+                            asked.setup().text(), Optional.of(adapted.setup().revision()))),
+                    Message.none());
         asked
             .context()
             .redirect(SetupPages.setupPath(asked.studio(), kept.id()), HttpStatus.SEE_OTHER);

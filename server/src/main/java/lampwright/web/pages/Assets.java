@@ -24,6 +24,7 @@ public final class Assets {
   static final List<String> NAMES =
       List.of(
           "adapted.css",
+          "day.css",
           "favicon.svg",
           "fonts/LICENSE-atkinson-hyperlegible-mono.txt",
           "fonts/LICENSE-atkinson-hyperlegible-next.txt",

@@ -23,6 +23,9 @@ import lampwright.web.http.Door;
 public final class FindPages {
 
   private static final int HITS_A_PAGE = 20;
+  private static final String STATE = "state";
+  private static final String ARCHIVED = "archived";
+  private static final Set<String> STATES = Set.of("draft", "proven");
   private static final int MOST_CHOICES = 14;
 
   private final Door door;
@@ -39,7 +42,13 @@ public final class FindPages {
 
   /** What the visitor asked, as it stands in the address. */
   private record Asked(
-      String path, String text, List<String> moods, Optional<String> place, Optional<String> kind) {
+      String path,
+      String text,
+      List<String> moods,
+      Optional<String> place,
+      Optional<String> kind,
+      Optional<String> state,
+      boolean archived) {
 
     static Asked of(Context context) {
       return new Asked(
@@ -47,7 +56,9 @@ public final class FindPages {
           first(context, "q").orElse(""),
           context.queryParams("mood").stream().filter(mood -> !mood.isBlank()).limit(20).toList(),
           first(context, "place"),
-          first(context, "place_kind"));
+          first(context, "place_kind"),
+          first(context, STATE).filter(STATES::contains),
+          first(context, ARCHIVED).filter("true"::equals).isPresent());
     }
 
     private static Optional<String> first(Context context, String name) {
@@ -55,15 +66,23 @@ public final class FindPages {
     }
 
     Asked withMoods(List<String> other) {
-      return new Asked(path, text, other, place, kind);
+      return new Asked(path, text, other, place, kind, state, archived);
     }
 
     Asked withPlace(Optional<String> other) {
-      return new Asked(path, text, moods, other, kind);
+      return new Asked(path, text, moods, other, kind, state, archived);
     }
 
     Asked withKind(Optional<String> other) {
-      return new Asked(path, text, moods, place, other);
+      return new Asked(path, text, moods, place, other, state, archived);
+    }
+
+    Asked withState(Optional<String> other) {
+      return new Asked(path, text, moods, place, kind, other, archived);
+    }
+
+    Question.StandingWanted standing() {
+      return new Question.StandingWanted(state, archived, false);
     }
 
     Address address() {
@@ -77,7 +96,13 @@ public final class FindPages {
       if (place.isPresent()) {
         address = address.with("place", place.get());
       }
-      return kind.isPresent() ? address.with("place_kind", kind.get()) : address;
+      if (kind.isPresent()) {
+        address = address.with("place_kind", kind.get());
+      }
+      if (state.isPresent()) {
+        address = address.with(STATE, state.get());
+      }
+      return archived ? address.with(ARCHIVED, "true") : address;
     }
 
     List<FindPage.Kept> kept() {
@@ -85,6 +110,10 @@ public final class FindPages {
       moods.forEach(mood -> kept.add(new FindPage.Kept("mood", mood)));
       place.ifPresent(name -> kept.add(new FindPage.Kept("place", name)));
       kind.ifPresent(name -> kept.add(new FindPage.Kept("place_kind", name)));
+      state.ifPresent(word -> kept.add(new FindPage.Kept(STATE, word)));
+      if (archived) {
+        kept.add(new FindPage.Kept(ARCHIVED, "true"));
+      }
       return kept;
     }
   }
@@ -102,7 +131,8 @@ public final class FindPages {
             asked.kind(),
             HITS_A_PAGE,
             Asked.first(context, "cursor"),
-            Optional.empty());
+            Optional.empty(),
+            asked.standing());
     Finding.FoundPage found = finding.find(door.caller(context), studio, question);
     templates.show(
         context,
@@ -140,6 +170,14 @@ public final class FindPages {
             counts(found.facets().places(), asked.place().stream().toList()),
             asked.place().stream().toList(),
             place -> asked.withPlace(toggled(asked.place(), place)).address()));
+    if (found.facets().states().size() > 1 || asked.state().isPresent()) {
+      facets.add(
+          facet(
+              "State",
+              counts(found.facets().states(), asked.state().stream().toList()),
+              asked.state().stream().toList(),
+              state -> asked.withState(toggled(asked.state(), state)).address()));
+    }
     return facets.stream().filter(facet -> !facet.choices().isEmpty()).toList();
   }
 

@@ -26,6 +26,7 @@ import lampwright.setup.Caution;
  * @param cameraNote body, lens, place; may be empty
  * @param missing what the setup does not say, and its figures need; may be empty
  * @param leftOut what the figures do not take into account
+ * @param life where it stands, and how it came there
  * @param revision "Revision 3, by …, 4 May 2031"
  * @param actions what this member may do with it (change, field sheet, revisions)
  */
@@ -56,6 +57,7 @@ public record SetupPage(
     List<MissingInput> missing,
     List<String> leftOut,
     KitForm kitForm,
+    LifePart life,
     String revision,
     List<Link> actions) {
 

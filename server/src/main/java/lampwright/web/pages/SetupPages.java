@@ -2,11 +2,13 @@ package lampwright.web.pages;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lampwright.document.Problem;
 import lampwright.document.Reading;
 import lampwright.people.StudioId;
+import lampwright.setup.Occasion;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.Used;
@@ -18,6 +20,7 @@ import lampwright.tasks.Cataloguing;
 import lampwright.tasks.KeptKit;
 import lampwright.tasks.KitKeeping;
 import lampwright.tasks.Leave;
+import lampwright.tasks.Message;
 import lampwright.tasks.Recorded;
 import lampwright.tasks.Recording;
 import lampwright.tasks.Refusal;
@@ -46,6 +49,7 @@ public final class SetupPages {
   private final KitKeeping kits;
   private final Templates templates;
   private final StudioLayouts layouts;
+  private final LifePages life;
 
   public SetupPages(
       Door door,
@@ -54,7 +58,8 @@ public final class SetupPages {
       Recording recording,
       KitKeeping kits,
       Templates templates,
-      StudioLayouts layouts) {
+      StudioLayouts layouts,
+      LifePages life) {
     this.door = door;
     this.cataloguing = cataloguing;
     this.tracing = tracing;
@@ -62,6 +67,7 @@ public final class SetupPages {
     this.kits = kits;
     this.templates = templates;
     this.layouts = layouts;
+    this.life = life;
   }
 
   /** Shows a setup: {@code /studios/{studio}/setups/{setup}}. */
@@ -97,9 +103,25 @@ public final class SetupPages {
                         ? Optional.of(
                             usedForm(context, studio, setup, figures, state.last(), typed))
                         : Optional.empty(),
-                    kitForm(caller, studio, setup.id(), "")),
+                    kitForm(caller, studio, setup.id(), ""),
+                    actions(studio, setup),
+                    life.part(context, studio, setup, state.mayRecord())),
                 findPath(studio),
                 setupPath(studio, setup.id()) + "/figures"));
+  }
+
+  private static List<Link> actions(StudioId studio, Catalogued setup) {
+    List<Link> actions = new ArrayList<>();
+    actions.add(new Link("Takes and notes", TakePages.takesPath(studio, setup.id())));
+    setup
+        .document()
+        .occasion()
+        .flatMap(Occasion::place)
+        .flatMap(Occasion.Place::location)
+        .ifPresent(
+            location ->
+                actions.add(new Link("The location", LocationPages.path(studio) + "/" + location)));
+    return actions;
   }
 
   private static Kin kin(StudioId studio, Catalogued setup, Tracing.Kin kin) {
@@ -175,7 +197,7 @@ public final class SetupPages {
             case Reading.Sound<Used>(Used value) -> value;
             case Reading.Faulty<Used> faulty -> throw Refused.invalid(faulty.problems());
           };
-      recording.record(caller, studio, id, revision(sent), used);
+      recording.record(caller, studio, id, revision(sent), used, Message.none());
       context.redirect(setupPath(studio, id) + "#used", HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
       FormErrors errors =

@@ -50,7 +50,13 @@ final class SetupView {
   }
 
   /** What the page shows beside the setup itself. */
-  record Beside(Kin kin, Optional<UsedPart> used, Optional<UsedForm> usedForm, KitForm kits) {}
+  record Beside(
+      Kin kin,
+      Optional<UsedPart> used,
+      Optional<UsedForm> usedForm,
+      KitForm kits,
+      List<Link> actions,
+      LifePart life) {}
 
   SetupPage page(
       Layout layout, Catalogued from, Beside beside, String findPath, String figuresPath) {
@@ -82,13 +88,14 @@ final class SetupView {
         all.missing(),
         figures.leftOut(),
         beside.kits(),
+        beside.life(),
         "Revision "
             + from.revision()
             + ", by "
             + from.changedBy()
             + ", "
             + DAY.format(from.changedAt().atZone(ZoneOffset.UTC)),
-        List.of());
+        beside.actions());
   }
 
   static List<Link> moods(SetupDocument setup, String findPath) {

@@ -33,6 +33,7 @@ public final class StudioLayouts {
             .findFirst()
             .orElseThrow(Refused::notFound);
     String find = SetupPages.findPath(studio);
+    String locations = LocationPages.path(studio);
     return layouts.inside(
         context,
         title,
@@ -43,7 +44,7 @@ public final class StudioLayouts {
             SIGN_OUT,
             door.csrfToken(context),
             find,
-            List.of(new Link("Setups", find)),
-            find));
+            List.of(new Link("Setups", find), new Link("Locations", locations)),
+            context.path().startsWith(locations) ? locations : find));
   }
 }

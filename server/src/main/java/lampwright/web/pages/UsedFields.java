@@ -217,8 +217,8 @@ final class UsedFields {
     return lights;
   }
 
-  /** By the same kind of meter as before, where there was one. */
-  private Map<String, Object> reading(String text, Light light) {
+  /** A meter's word as it is typed, "5.6 + 0.3", in the fields of a reading. */
+  static Map<String, Object> metered(String text) {
     Map<String, Object> reading = new LinkedHashMap<>();
     Matcher metered = METERED.matcher(text.replace(',', '.'));
     if (metered.matches()) {
@@ -229,6 +229,12 @@ final class UsedFields {
     } else {
       reading.put("f_number", text);
     }
+    return reading;
+  }
+
+  /** By the same kind of meter as before, where there was one. */
+  private Map<String, Object> reading(String text, Light light) {
+    Map<String, Object> reading = metered(text);
     light
         .reading()
         .filter(before -> before.receptor() == MeterReading.Receptor.DOME)

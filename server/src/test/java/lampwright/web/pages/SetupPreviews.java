@@ -62,6 +62,7 @@ final class SetupPreviews {
         FiguresPreviews.missing(),
         List.of("Light that walls, ground and clothes give back."),
         PagePreviews.kitForm(""),
+        LifePreviews.part(),
         "Revision 3, by Imke Tal, 15 October 2030",
         List.of(
             new Link("Field sheet", "/demo/setups/k3v9/sheet"),
@@ -119,6 +120,7 @@ final class SetupPreviews {
             new MissingInput("Ambient", List.of("an ambient reading"))),
         List.of(),
         new KitForm("/demo/setups/w1/adapted", List.of(), "/demo/kits/new"),
+        new LifePart("Draft", List.of(), "/demo/setups/w1/revisions", Optional.empty()),
         "",
         List.of());
   }
@@ -155,6 +157,7 @@ final class SetupPreviews {
         full.missing(),
         full.leftOut(),
         full.kitForm(),
+        full.life(),
         full.revision(),
         full.actions());
   }

@@ -1,0 +1,149 @@
+package lampwright.schema;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * A database that was filled at an older version keeps all that it holds when it is migrated.
+ *
+ * <p>So that later migrations are covered, add a file for the newest version: a few rows in every
+ * table, {@code src/test/resources/lampwright/filled/V<n>.sql}, best begun from the one before, and
+ * its number beside the others here. Files of older versions stay as they are.
+ */
+class MigrationTest {
+
+  private static PostgresForTests postgres;
+
+  @BeforeAll
+  static void start() throws IOException {
+    postgres = PostgresForTests.start();
+  }
+
+  @AfterAll
+  static void stop() throws IOException {
+    postgres.close();
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {2, 4})
+  void everythingThatAnOlderVersionHeldIsStillThere(int version) throws Exception {
+    String database = filled(version);
+    try (Rows rows = postgres.asSuperuser(database)) {
+      Map<String, String> columns = columns(rows);
+      Map<String, String> before = contents(rows, columns);
+      before.forEach((table, held) -> assertNotEquals("[]", held, table + " has no row"));
+      WorkingDatabase.at(postgres.url(database));
+      assertEquals(before, contents(rows, columns));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {2, 4})
+  void whatWasThereIsReadableByTheServerInItsStudio(int version) throws Exception {
+    try (Rows rows = Rows.as(WorkingDatabase.at(postgres.url(filled(version))))) {
+      assertEquals("0", rows.one("select count(*) from lampwright.setup"));
+      rows.run("set lampwright.studio = 'quay'");
+      assertEquals(
+          List.of("Gone again", "Knot", "Rope in the rain"),
+          rows.column(
+              "select title from lampwright.setup where id in ('rope', 'knot', 'gone') order by"
+                  + " 1"));
+      assertEquals(
+          "It rained.",
+          rows.one(
+              "select message from lampwright.setup_revision where setup_id = 'rope' and revision ="
+                  + " 2"));
+      assertEquals("1", rows.one("select parent_revision from lampwright.setup where id = 'knot'"));
+    }
+  }
+
+  @Test
+  void whatWasThereBeforeThereWereDraftsIsProvenAndWhatComesIsADraft() throws Exception {
+    String database = filled(2);
+    WorkingDatabase.at(postgres.url(database));
+    try (Rows rows = postgres.asSuperuser(database)) {
+      assertEquals(
+          List.of("proven false"),
+          rows.column("select distinct state || ' ' || archived from lampwright.setup"));
+      assertEquals(
+          List.of("proven false"),
+          rows.column("select distinct state || ' ' || archived from lampwright.setup_revision"));
+      rows.run(
+          "insert into lampwright.setup (studio_id, id, revision, title, document, created_at,"
+              + " created_by, changed_at, changed_by) values"
+              + " ('quay', 'new1', 1, 'New', '{}', now(), 'imke', now(), 'imke')");
+      assertEquals("draft", rows.one("select state from lampwright.setup where id = 'new1'"));
+    }
+  }
+
+  /** A new database of a version, with that version's rows in it. */
+  private static String filled(int version) throws SQLException, IOException {
+    String database = postgres.newDatabase();
+    Flyway.configure(Migrations.class.getClassLoader())
+        .dataSource(postgres.jdbcUrl(database), postgres.superuser(), postgres.password())
+        .locations("classpath:" + Migrations.LOCATION)
+        .defaultSchema(Migrations.SCHEMA)
+        .createSchemas(true)
+        .target(String.valueOf(version))
+        .loggers("slf4j")
+        .load()
+        .migrate();
+    String file = "/lampwright/filled/V" + version + ".sql";
+    try (InputStream in = MigrationTest.class.getResourceAsStream(file);
+        Rows rows = postgres.asSuperuser(database)) {
+      if (in == null) {
+        throw new IllegalStateException("Missing: " + file);
+      }
+      rows.run(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    }
+    return database;
+  }
+
+  /** Each table with its columns as they are now. */
+  private static Map<String, String> columns(Rows rows) throws SQLException {
+    Map<String, String> columns = new TreeMap<>();
+    for (String table :
+        rows.column(
+            "select table_name from information_schema.tables where table_schema = 'lampwright'"
+                + " and table_type = 'BASE TABLE' and table_name not like 'flyway%'")) {
+      columns.put(
+          table,
+          rows.one(
+              "select string_agg(column_name, ', ' order by ordinal_position)"
+                  + " from information_schema.columns where table_schema = 'lampwright'"
+                  + " and table_name = '"
+                  + table
+                  + "'"));
+    }
+    return columns;
+  }
+
+  /** What each table holds in these columns, as JSON in one order. */
+  private static Map<String, String> contents(Rows rows, Map<String, String> columns)
+      throws SQLException {
+    Map<String, String> contents = new TreeMap<>();
+    for (Map.Entry<String, String> table : columns.entrySet()) {
+      contents.put(
+          table.getKey(),
+          rows.one(
+              "select coalesce(json_agg(row_to_json(t) order by row_to_json(t)::text), '[]')"
+                  + " from (select %s from lampwright.%s) t"
+                      .formatted(table.getValue(), table.getKey())));
+    }
+    return contents;
+  }
+}

@@ -1,0 +1,94 @@
+package lampwright.picture;
+
+import java.nio.ByteBuffer;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads a file as a picture, or says why not. The file's own bytes decide what it is; what it is
+ * called or said to be does not matter. Its size is known and bounded before anything is decoded,
+ * and it is decoded in steps of pixels, so that at most {@link Decoder#MOST_DECODED} of them are
+ * held.
+ */
+public final class PictureReader {
+
+  private static final int LONGEST_SIDE = 30_000;
+
+  private PictureReader() {}
+
+  /**
+   * Reads a whole file.
+   *
+   * @param file its bytes from 0 to its limit; they may lie in a mapped file
+   */
+  public static PictureReading read(ByteBuffer file) {
+    try {
+      Parts parts = parts(new Bytes(file));
+      mustBeBounded(parts);
+      ExifFacts exif = parts.exif().map(ExifReader::read).orElse(ExifFacts.NONE);
+      return picture(parts, exif, Decoder.decode(file, parts));
+    } catch (Unusable.Found found) {
+      return found.unusable();
+    }
+  }
+
+  static Parts parts(Bytes file) throws Unusable.Found {
+    Optional<PictureFormat> format = PictureFormat.of(file);
+    if (format.isEmpty()) {
+      throw new Unusable.Found(
+          Unusable.Reason.NOT_A_PICTURE,
+          file.size() == 0
+              ? "The file is empty. Send a JPEG, PNG, WebP or TIFF."
+              : "The file is %s. Send a JPEG, PNG, WebP or TIFF."
+                  .formatted(PictureFormat.guess(file)));
+    }
+    try {
+      return switch (format.get()) {
+        case JPEG -> JpegParts.of(file);
+        case PNG -> PngParts.of(file);
+        case WEBP -> WebpParts.of(file);
+        case TIFF -> TiffParts.of(file);
+      };
+    } catch (IndexOutOfBoundsException e) {
+      throw Unusable.truncated();
+    }
+  }
+
+  private static void mustBeBounded(Parts parts) throws Unusable.Found {
+    long pixels = (long) parts.width() * parts.height();
+    int longer = Math.max(parts.width(), parts.height());
+    if (longer > LONGEST_SIDE || pixels > parts.format().mostPixels()) {
+      throw new Unusable.Found(
+          Unusable.Reason.TOO_MANY_PIXELS,
+          ("The picture (%d by %d pixels) must have at most %d a side and %d million in all for a"
+                  + " %s. Send a smaller version.")
+              .formatted(
+                  parts.width(),
+                  parts.height(),
+                  LONGEST_SIDE,
+                  parts.format().mostPixels() / 1_000_000,
+                  parts.format()));
+    }
+  }
+
+  private static Picture picture(Parts parts, ExifFacts exif, Decoded decoded)
+      throws Unusable.Found {
+    Orientation turn = exif.orientation();
+    Map<PictureSize, byte[]> sizes = new EnumMap<>(PictureSize.class);
+    for (PictureSize size : PictureSize.values()) {
+      Pixels upright = turn.upright(decoded.shrunk(size.longerSide()));
+      sizes.put(size, JpegWriter.write(upright, JpegWriter.GOOD));
+    }
+    return new Picture(
+        parts.format(),
+        turn.swapsSides() ? parts.height() : parts.width(),
+        turn.swapsSides() ? parts.width() : parts.height(),
+        exif,
+        ToneStatistics.of(decoded.shrunk(ToneStatistics.LONGER_SIDE).rgb()),
+        sizes,
+        parts.format() == PictureFormat.TIFF
+            ? Optional.of(JpegWriter.write(turn.upright(decoded.whole()), JpegWriter.BEST))
+            : Optional.empty());
+  }
+}

@@ -1,0 +1,29 @@
+package lampwright.picture;
+
+import java.util.List;
+import java.util.Optional;
+
+/** The size and the facts of a TIFF file's first picture (TIFF 6.0, sections 2 and 8). */
+final class TiffParts {
+
+  private static final int WIDTH = 0x0100;
+  private static final int HEIGHT = 0x0101;
+
+  private TiffParts() {}
+
+  static Parts of(Bytes file) throws Unusable.Found {
+    TiffDirectory first = TiffDirectory.first(file).orElseThrow(Unusable::truncated);
+    long width = first.whole(WIDTH).orElse(0);
+    long height = first.whole(HEIGHT).orElse(0);
+    if (width < 1 || height < 1 || width > Integer.MAX_VALUE || height > Integer.MAX_VALUE) {
+      throw Unusable.unreadable("The TIFF does not say how large it is, or ends before it does.");
+    }
+    return new Parts(
+        PictureFormat.TIFF,
+        (int) width,
+        (int) height,
+        List.of(),
+        Optional.of(file),
+        Optional.empty());
+  }
+}

@@ -1,0 +1,78 @@
+package lampwright.store;
+
+import static lampwright.schema.generated.Tables.LOCATION;
+
+import java.util.Map;
+import java.util.Optional;
+import lampwright.place.LocationId;
+
+/** The locations of the studio that the transaction is in. */
+public final class Locations {
+
+  private final StudioTransaction in;
+  private final Documents documents;
+
+  public Locations(StudioTransaction in) {
+    this.in = in;
+    this.documents = new Documents(in, Shelf.LOCATIONS);
+  }
+
+  /**
+   * Keeps a new location as its revision 1.
+   *
+   * @param document JSON, checked before
+   */
+  public StoredLocation create(LocationId id, String name, String document, String message) {
+    return location(documents.create(id.text(), name, document, message, Map.of()));
+  }
+
+  public Optional<StoredLocation> find(LocationId id) {
+    return documents.find(id.text()).map(Locations::location);
+  }
+
+  /**
+   * Whether the studio has a location, which then stays until the transaction ends: nobody can take
+   * it away while a setup that names it is on its way.
+   */
+  public boolean holds(LocationId id) {
+    return in.sql()
+        .select(LOCATION.ID)
+        .from(LOCATION)
+        .where(LOCATION.STUDIO_ID.eq(in.studio().text()))
+        .and(LOCATION.ID.eq(id.text()))
+        .and(LOCATION.DELETED_AT.isNull())
+        .forShare()
+        .fetchOptional()
+        .isPresent();
+  }
+
+  /** At most so many, the last changed first, from the start or from where a page ended. */
+  public Page<StoredLocation> list(Optional<Page.Place> after, int limit) {
+    Page<Documents.Stored> page = documents.list(after, limit);
+    return new Page<>(page.items().stream().map(Locations::location).toList(), page.next());
+  }
+
+  public int count() {
+    return documents.count();
+  }
+
+  /** Puts another document in the place of the revision that it was made from. */
+  public Saving replace(LocationId id, int basedOn, String name, String document, String message) {
+    return documents.replace(id.text(), basedOn, name, document, message, Map.of());
+  }
+
+  /** Takes a location away; its revisions stay, and the deletion becomes one. */
+  public Saving delete(LocationId id, int basedOn, String message) {
+    return documents.delete(id.text(), basedOn, message);
+  }
+
+  private static StoredLocation location(Documents.Stored stored) {
+    return new StoredLocation(
+        new LocationId(stored.id()),
+        stored.revision(),
+        stored.document(),
+        stored.label(),
+        stored.changedAt(),
+        stored.changedBy());
+  }
+}

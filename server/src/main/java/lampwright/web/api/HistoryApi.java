@@ -1,0 +1,249 @@
+package lampwright.web.api;
+
+import static lampwright.document.Field.optional;
+import static lampwright.document.Field.required;
+
+import io.javalin.http.Context;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lampwright.document.Field;
+import lampwright.document.Form;
+import lampwright.document.Forms;
+import lampwright.document.ObjectForm;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.Standing;
+import lampwright.tasks.Catalogued;
+import lampwright.tasks.Cataloguing;
+import lampwright.tasks.Histories;
+import lampwright.tasks.Past;
+import lampwright.tasks.Refused;
+import lampwright.tasks.Stating;
+import lampwright.web.http.Door;
+import lampwright.web.http.Preconditions;
+
+/** A setup's history, the way back in it, where the setup stands, and copies of it. */
+public final class HistoryApi {
+
+  private static final int LARGEST_LIMIT = 100;
+  private static final int USUAL_LIMIT = 20;
+  private static final int LARGEST_REVISION = 999_999_999;
+
+  private final Door door;
+  private final Cataloguing cataloguing;
+  private final Histories histories;
+  private final Stating stating;
+
+  public HistoryApi(Door door, Cataloguing cataloguing, Histories histories, Stating stating) {
+    this.door = door;
+    this.cataloguing = cataloguing;
+    this.histories = histories;
+    this.stating = stating;
+  }
+
+  private record Restoration(int revision) {
+
+    private static final Field<Restoration, Integer> REVISION =
+        required(
+            "revision",
+            Forms.count(1, LARGEST_REVISION),
+            Restoration::revision,
+            "The revision to bring back.");
+
+    static final ObjectForm<Restoration> FORM =
+        ObjectForm.of(
+            "restoration_request",
+            "Bring back what a setup was at a revision.",
+            values -> new Restoration(values.get(REVISION)),
+            List.of(REVISION));
+  }
+
+  private record CopyWish(Optional<String> title) {
+
+    private static final Field<CopyWish, Optional<String>> TITLE =
+        optional(
+            "title",
+            SetupDocument.titleForm(),
+            CopyWish::title,
+            "Of the new one; the setup's own where left out.");
+
+    static final ObjectForm<CopyWish> FORM =
+        ObjectForm.of(
+            "copy_request",
+            "Begin a new draft from a setup.",
+            values -> new CopyWish(values.get(TITLE)),
+            List.of(TITLE));
+  }
+
+  /** What is read here. */
+  static List<Form<?>> forms() {
+    return List.of(Restoration.FORM, CopyWish.FORM, Standing.FORM);
+  }
+
+  private record Line(
+      int revision,
+      Instant changedAt,
+      String changedBy,
+      String message,
+      String title,
+      String state,
+      boolean archived,
+      Optional<Integer> plannedRevision,
+      Optional<Integer> restoredFrom,
+      boolean deleted,
+      Optional<Map<String, Object>> document) {
+
+    static Line of(Past past, Optional<SetupDocument> document) {
+      return new Line(
+          past.revision(),
+          past.changedAt(),
+          past.changedBy(),
+          past.message(),
+          past.title(),
+          past.standing().state().word(),
+          past.standing().archived(),
+          past.planned(),
+          past.restoredFrom(),
+          past.deleted(),
+          document.map(SetupDocument.FORM::writeObject));
+    }
+  }
+
+  private record Lines(List<Line> items, Optional<String> next) {}
+
+  private record StandingJson(int revision, String state, boolean archived) {
+
+    static StandingJson of(Catalogued setup) {
+      return new StandingJson(
+          setup.revision(), setup.standing().state().word(), setup.standing().archived());
+    }
+  }
+
+  /** Every change, the newest first. Its ETag is the setup's, also where that is deleted. */
+  public void list(Context context) {
+    Histories.Page page =
+        histories.list(
+            door.caller(context),
+            SetupApi.studio(context),
+            SetupApi.setup(context),
+            number(context, "cursor", LARGEST_REVISION),
+            number(context, "limit", LARGEST_LIMIT).orElse(USUAL_LIMIT));
+    Optional<String> next = page.next().map(String::valueOf);
+    next.ifPresent(
+        cursor ->
+            context.header("Link", "<" + SearchQuery.address(context, cursor) + ">; rel=\"next\""));
+    if (!Preconditions.isKnown(context, page.current())) {
+      context.json(
+          new Lines(
+              page.items().stream().map(line -> Line.of(line, Optional.empty())).toList(), next));
+    }
+  }
+
+  private static Optional<Integer> number(Context context, String name, int largest) {
+    Optional<String> written =
+        Optional.ofNullable(context.queryParam(name)).filter(text -> !text.isBlank());
+    if (written.filter(text -> !isNumber(text, largest)).isPresent()) {
+      throw Refused.invalid(
+          "/" + name,
+          name.equals("cursor")
+              ? "Cursor was not made by this list. Start again without it."
+              : "Limit must be a whole number from 1 to " + largest + ". Maybe 20?");
+    }
+    return written.map(Integer::valueOf);
+  }
+
+  private static boolean isNumber(String text, int largest) {
+    return text.matches("[1-9]\\d{0,8}") && Integer.parseInt(text) <= largest;
+  }
+
+  /** One revision with its document. */
+  public void get(Context context) {
+    Histories.PastDocument past =
+        histories.get(
+            door.caller(context),
+            SetupApi.studio(context),
+            SetupApi.setup(context),
+            revision(context));
+    if (!Preconditions.isKnown(context, past.line().revision())) {
+      context.json(Line.of(past.line(), Optional.of(past.document())));
+    }
+  }
+
+  private static int revision(Context context) {
+    String written = context.pathParam("revision");
+    if (!isNumber(written, LARGEST_REVISION)) {
+      throw Refused.notFound();
+    }
+    return Integer.parseInt(written);
+  }
+
+  /** Brings a revision back. */
+  public void restore(Context context) {
+    Optional<Integer> based = Preconditions.based(context);
+    if (based.isEmpty()) {
+      int current = current(context);
+      Preconditions.mustMatch(context, current);
+      based = Optional.of(current);
+    }
+    Restoration wanted = Documents.read(context, Restoration.FORM);
+    Catalogued restored =
+        histories.restore(
+            door.caller(context),
+            SetupApi.studio(context),
+            SetupApi.setup(context),
+            based,
+            wanted.revision(),
+            Messages.of(context));
+    SetupApi.showNow(context, restored);
+  }
+
+  private int current(Context context) {
+    return histories
+        .list(
+            door.caller(context),
+            SetupApi.studio(context),
+            SetupApi.setup(context),
+            Optional.empty(),
+            1)
+        .current();
+  }
+
+  /** Where it stands. */
+  public void standing(Context context) {
+    Catalogued setup =
+        cataloguing.get(door.caller(context), SetupApi.studio(context), SetupApi.setup(context));
+    if (!Preconditions.isKnown(context, setup.revision())) {
+      context.json(StandingJson.of(setup));
+    }
+  }
+
+  /** Says where it stands from now on. */
+  public void stand(Context context) {
+    int based = SetupApi.basedOn(context, door, cataloguing);
+    Standing standing = Documents.read(context, Standing.FORM);
+    Catalogued now =
+        stating.stand(
+            door.caller(context),
+            SetupApi.studio(context),
+            SetupApi.setup(context),
+            based,
+            standing,
+            Messages.of(context));
+    Preconditions.show(context, now.revision());
+    context.json(StandingJson.of(now));
+  }
+
+  /** Begins a new draft from it. */
+  public void copy(Context context) {
+    CopyWish wanted = Documents.read(context, CopyWish.FORM);
+    Catalogued copy =
+        stating.copy(
+            door.caller(context),
+            SetupApi.studio(context),
+            SetupApi.setup(context),
+            wanted.title(),
+            Messages.of(context));
+    SetupApi.showCreated(context, SetupApi.studio(context), copy);
+  }
+}

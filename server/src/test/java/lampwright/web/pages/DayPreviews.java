@@ -1,0 +1,171 @@
+package lampwright.web.pages;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Locations and the log of the day: full, empty, at length, and filled in wrongly. */
+final class DayPreviews {
+
+  private static final String LONG =
+      "Harbourmasterofficestaircaseundertheemergencylamp and what came before ";
+
+  private DayPreviews() {}
+
+  static TakesPage takes(String words) {
+    return new TakesPage(
+        PagePreviews.layout("Takes"),
+        "Last ferry" + words,
+        "/demo/setups/k3v9",
+        Optional.of(takeForm(FormErrors.none())),
+        List.of(
+            new TakesPage.TakeCard(
+                "take-t1",
+                "Take 3",
+                "19:13, 12 September 2025",
+                "Kept",
+                "The best of the hands." + words,
+                "Rim a step to the left." + words,
+                List.of(
+                    new TakesPage.ReadingLine(
+                        "Key" + words,
+                        "f/8",
+                        "f/11",
+                        "±0.6",
+                        "Key 1.0 stop under: about 0.6 m closer, or 1.0 stop up, to 1/4.")),
+                Optional.of(new TakesPage.Judge("/demo/takes/t1", "c5rf", 1, "")))),
+        "/demo/takes?cursor=1-t1",
+        List.of(
+            new TakesPage.NoteCard("Sandbag the boom." + words, "Imke Tal", "On the light key")),
+        Optional.of(new TakesPage.NoteForm("/demo/notes", "c5rf", "", FormErrors.none())));
+  }
+
+  static TakesPage longTakes() {
+    return takes(" " + LONG.repeat(4));
+  }
+
+  static TakesPage noTakes() {
+    return new TakesPage(
+        PagePreviews.layout("Takes"),
+        "Last ferry",
+        "/demo/setups/k3v9",
+        Optional.empty(),
+        List.of(),
+        "",
+        List.of(),
+        Optional.empty());
+  }
+
+  static TakesPage wrongTake() {
+    return new TakesPage(
+        PagePreviews.layout("Takes"),
+        "Last ferry",
+        "/demo/setups/k3v9",
+        Optional.of(
+            takeForm(
+                new FormErrors(
+                    List.of(
+                        new FormErrors.FormError(
+                            "reading-key", "F-number (\"bright\") must be a number."))))),
+        List.of(),
+        "",
+        List.of(),
+        Optional.empty());
+  }
+
+  private static TakeForm takeForm(FormErrors errors) {
+    return new TakeForm(
+        "/demo/takes",
+        "c5rf",
+        "clientkey",
+        3,
+        "2025-09-12T19:13",
+        "+01:00",
+        false,
+        "",
+        "",
+        List.of(
+            new TakeForm.LightField("reading-key", "Key", "", "expected f/11"),
+            new TakeForm.LightField("reading-rim-left", "Rim left", "", "expected f/4 + 0.9")),
+        errors);
+  }
+
+  static LocationsPage locations() {
+    return new LocationsPage(
+        PagePreviews.layout("Locations"),
+        List.of(
+            new LocationsPage.Card("The slipway", "/demo/locations/s1", "harbour", "2 hazards"),
+            new LocationsPage.Card(LONG.repeat(3), "/demo/locations/s2", LONG, "")),
+        "/demo/locations?cursor=1-s2",
+        "/demo/locations/new");
+  }
+
+  static LocationsPage noLocations() {
+    return new LocationsPage(PagePreviews.layout("Locations"), List.of(), "", "");
+  }
+
+  static LocationPage location() {
+    return new LocationPage(
+        PagePreviews.layout("The slipway"),
+        "The slipway",
+        "harbour · 50.3500°, −4.1500°",
+        List.of("Wet stone below the tide line.", LONG),
+        "By the yard gate.",
+        "Mains, 2 outlets, 16 A a circuit.",
+        List.of(
+            new LocationPage.Permission("The harbour office.", "until 4 May 2031", false),
+            new LocationPage.Permission("The yard.", "over since 1 January 2024", true)),
+        sun(Optional.of("Date must be a day such as 2025-09-12. Today is shown.")),
+        List.of(
+            new LocationPage.Reading(
+                "12 September 2025, 19:13", "9.0", "incident, the sky", "overcast", LONG)),
+        List.of(new Link("Last ferry, north quay", "/demo/setups/k3v9")),
+        "High water covers the lower third.",
+        "/demo/locations/s1/change",
+        "/demo/locations");
+  }
+
+  static LocationPage bareLocation() {
+    return new LocationPage(
+        PagePreviews.layout("The kitchen"),
+        "The kitchen",
+        "50.3500°, −4.1500°",
+        List.of(),
+        "",
+        "",
+        List.of(),
+        sun(Optional.empty()),
+        List.of(),
+        List.of(),
+        "",
+        "",
+        "/demo/locations");
+  }
+
+  private static LocationPage.Sun sun(Optional<String> dateError) {
+    return new LocationPage.Sun(
+        "/demo/locations/s1",
+        "2025-09-12",
+        "by clocks +01:00 of universal time",
+        dateError,
+        List.of(Figure.of("13:12", "", "highest sun")),
+        List.of(new LocationPage.Turn("Sun on the horizon", "06:47", "19:36")),
+        List.of(
+            new LocationPage.Moment("00:00", "−33°", "338°", ""),
+            new LocationPage.Moment("12:00", "41°", "156°", "14.8")));
+  }
+
+  static LocationForm wrongForm() {
+    return new LocationForm(
+        PagePreviews.layout("A new location"),
+        "A new location",
+        "/demo/locations/new",
+        "/demo/locations",
+        "c5rf",
+        0,
+        new LocationForm.Fields(
+            "Quarry", "", "91", "1", "", "", "", "yes", "", "", "", "Loose stone.", ""),
+        new FormErrors(
+            List.of(
+                new FormErrors.FormError("latitude_deg", "Latitude (91°) must be at most 90°."))));
+  }
+}
