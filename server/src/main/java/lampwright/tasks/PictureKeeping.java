@@ -9,9 +9,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.DateTimeException;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -320,30 +318,19 @@ public final class PictureKeeping {
    */
   public Listed list(
       Caller caller, StudioId studio, SetupId setup, Optional<String> cursor, int limit) {
+    Optional<Page.Place> after = PageCursor.read(cursor);
     return inSetup(
         caller,
         studio,
         setup,
         in -> {
           Pictures pictures = new Pictures(in);
-          Page<StoredPicture> page = pictures.list(setup, cursor.map(PictureKeeping::place), limit);
+          Page<StoredPicture> page = pictures.list(setup, after, limit);
           return new Listed(
               page.items().stream().map(stored -> kept(in, stored)).toList(),
               pictures.count(setup),
-              page.next().map(place -> place.changedAt() + "_" + place.id()));
+              page.next().map(PageCursor::write));
         });
-  }
-
-  private static Page.Place place(String cursor) {
-    int end = cursor.indexOf('_');
-    try {
-      if (end > 0 && Ids.isId(cursor.substring(end + 1))) {
-        return new Page.Place(Instant.parse(cursor.substring(0, end)), cursor.substring(end + 1));
-      }
-    } catch (DateTimeException e) {
-      // Said below, for both.
-    }
-    throw Refused.invalid("/cursor", "Cursor was not made by this list. Start again without it.");
   }
 
   /** Puts another note in the place of the one that it was made from. */
