@@ -59,6 +59,11 @@ async function setups(): Promise<void> {
     params: { path: mine, header: { "If-Match": made.etag } },
     body: made.data.document,
   }));
+  const patched = held("patch it", await client.PATCH("/api/studios/{studio}/setups/{setup}", {
+    params: { path: mine, header: { "If-Match": changed.etag } },
+    headers: { "Content-Type": "application/merge-patch+json" },
+    body: { intent: "As quiet as a harbour before the first boat." },
+  }));
   held("read its figures", await client.GET("/api/studios/{studio}/setups/{setup}/figures", {
     params: { path: mine },
   }));
@@ -74,7 +79,7 @@ async function setups(): Promise<void> {
   }));
   await log(mine);
   const proven = held("call it proven", await client.PUT("/api/studios/{studio}/setups/{setup}/state", {
-    params: { path: mine, header: { "If-Match": changed.etag }, query: { message: "Shot twice." } },
+    params: { path: mine, header: { "If-Match": patched.etag }, query: { message: "Shot twice." } },
     body: { state: "proven", archived: false },
   }));
   held("read its state", await client.GET("/api/studios/{studio}/setups/{setup}/state", {
@@ -91,10 +96,15 @@ async function setups(): Promise<void> {
     "/api/studios/{studio}/setups/{setup}/restorations",
     { params: { path: mine, header: { "If-Match": proven.etag } }, body: { revision: 1 } },
   ));
-  const copy = held("copy it", await client.POST("/api/studios/{studio}/setups/{setup}/copies", {
-    params: { path: mine },
+  const wish = {
+    params: { path: mine, header: { "Idempotency-Key": '"one-copy"' } },
     body: { title: "A copy by a generated client" },
-  }));
+  };
+  const copy = held("copy it", await client.POST("/api/studios/{studio}/setups/{setup}/copies", wish));
+  const again = held("ask again", await client.POST("/api/studios/{studio}/setups/{setup}/copies", wish));
+  if (again.data.id !== copy.data.id) {
+    throw new Error("The same request made two copies.");
+  }
   held("delete the copy", await client.DELETE("/api/studios/{studio}/setups/{setup}", {
     params: { path: { studio, setup: copy.data.id }, header: { "If-Match": copy.etag } },
   }));

@@ -27,6 +27,7 @@ import lampwright.tasks.IndexedStudios;
 import lampwright.tasks.KitKeeping;
 import lampwright.tasks.LocationKeeping;
 import lampwright.tasks.NoteKeeping;
+import lampwright.tasks.Once;
 import lampwright.tasks.PictureKeeping;
 import lampwright.tasks.Recording;
 import lampwright.tasks.Stating;
@@ -153,7 +154,7 @@ final class Catalogue implements AutoCloseable {
     demo.load(
         new DemoLoader.Shelf(
             () -> kits.namesEver(owner, DemoStudio.ID),
-            json -> kits.create(owner, DemoStudio.ID, sound(Kit.FORM, json))),
+            json -> kits.create(owner, DemoStudio.ID, sound(Kit.FORM, json), Once.unkeyed())),
         new DemoLoader.Shelf(
             () -> cataloguing.titlesEver(owner, DemoStudio.ID),
             json ->

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -26,6 +27,8 @@ import org.junit.jupiter.api.Test;
 class KilledServerTest {
 
   private static final String SETUPS = "/api/studios/demo/setups";
+  private static final String KITS = "/api/studios/demo/kits";
+  private static final int MOST_KITS = 180;
   private static final int WRITERS = 4;
   private static final int ENOUGH = 24;
 
@@ -141,5 +144,65 @@ class KilledServerTest {
       assertEquals(0, third.stop(), "Being told to stop is no failure");
       last.onExit().get(60, TimeUnit.SECONDS);
     }
+  }
+
+  /**
+   * What was committed and not answered is sent again, as a program does that had no answer: each
+   * thing is there once.
+   */
+  @Test
+  void aRetryUnderItsKeyAfterAKillMakesNothingTwice() throws Exception {
+    Path data = folder.resolve("data");
+    Files.createDirectories(data);
+    Map<String, String> sent = new ConcurrentHashMap<>();
+    ServerProcess first = ServerProcess.start(data);
+    Visitor author = first.author();
+    CountDownLatch written = new CountDownLatch(ENOUGH);
+    List<Thread> writers = new ArrayList<>();
+    for (int i = 0; i < WRITERS; i++) {
+      writers.add(keyedWriter(author, "k" + i, sent, written));
+    }
+    assertTrue(written.await(60, TimeUnit.SECONDS), "Too few were written");
+    first.kill();
+    for (Thread writer : writers) {
+      assertTrue(writer.join(java.time.Duration.ofSeconds(60)), "A writer does not end");
+    }
+
+    try (ServerProcess second = ServerProcess.start(data)) {
+      Visitor again = second.author();
+      untilReady(again);
+      sent.forEach((key, name) -> assertEquals(201, keyed(again, key, name).statusCode(), name));
+      List<Object> names =
+          Visitor.items(again.get(KITS)).stream()
+              .map(kit -> Told.at(kit, "name"))
+              .filter(sent::containsValue)
+              .toList();
+      assertEquals(sent.size(), names.size());
+      assertEquals(sent.size(), Set.copyOf(names).size());
+    }
+  }
+
+  private static HttpResponse<String> keyed(Visitor author, String key, String name) {
+    return author
+        .with("Idempotency-Key", "\"" + key + "\"")
+        .post(KITS, Documents.json(Documents.kit(name)));
+  }
+
+  private static Thread keyedWriter(
+      Visitor author, String writer, Map<String, String> sent, CountDownLatch written) {
+    return Thread.ofVirtual()
+        .start(
+            () -> {
+              for (int i = 0; i < MOST_KITS / WRITERS; i++) {
+                String key = writer + "-" + i;
+                sent.put(key, "Written " + key);
+                try {
+                  keyed(author, key, "Written " + key);
+                  written.countDown();
+                } catch (UncheckedIOException gone) {
+                  return;
+                }
+              }
+            });
   }
 }

@@ -63,6 +63,12 @@ public final class Visitor {
         .send("PUT", path, BodyPublishers.ofString(json));
   }
 
+  /** Sends a JSON merge patch. */
+  public HttpResponse<String> patch(String path, String json) {
+    return with("Content-Type", "application/merge-patch+json")
+        .send("PATCH", path, BodyPublishers.ofString(json));
+  }
+
   public HttpResponse<String> delete(String path) {
     return send("DELETE", path, BodyPublishers.noBody());
   }

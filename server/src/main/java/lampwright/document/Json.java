@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
@@ -13,7 +14,10 @@ import tools.jackson.core.exc.UnexpectedEndOfInputException;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.ser.std.StdSerializer;
 
 /** The text of JSON: strict on the way in (bounded depth, no double keys), plain on the way out. */
 public final class Json {
@@ -36,9 +40,22 @@ public final class Json {
                   .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                   .build())
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .addModule(new SimpleModule().addSerializer(JsonNull.class, new NullWriter()))
           .build();
 
   private Json() {}
+
+  private static final class NullWriter extends StdSerializer<JsonNull> {
+
+    NullWriter() {
+      super(JsonNull.class);
+    }
+
+    @Override
+    public void serialize(JsonNull none, JsonGenerator out, SerializationContext context) {
+      out.writeNull();
+    }
+  }
 
   /** Text that is not JSON; the message says where and why, and may be shown. */
   public static final class NotJson extends RuntimeException {

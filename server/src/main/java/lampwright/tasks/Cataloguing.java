@@ -66,7 +66,7 @@ public final class Cataloguing {
 
   /** Keeps a new setup that comes from no other. */
   public Catalogued create(Caller caller, StudioId studio, SetupDocument document) {
-    return create(caller, studio, document, Optional.empty(), Message.none());
+    return create(caller, studio, document, Optional.empty(), Message.none(), Once.unkeyed());
   }
 
   /**
@@ -81,44 +81,52 @@ public final class Cataloguing {
       StudioId studio,
       SetupDocument document,
       Optional<From> from,
-      Message message) {
-    return create(caller, studio, new Wanted(document, from, Standing.DRAFT, message));
+      Message message,
+      Once once) {
+    return create(caller, studio, new Wanted(document, from, Standing.DRAFT, message), once);
   }
 
   /** Keeps a new setup that everybody may see from the start; for loading what was tried out. */
   public Catalogued createProven(Caller caller, StudioId studio, SetupDocument document) {
     return create(
-        caller, studio, new Wanted(document, Optional.empty(), Standing.PROVEN, Message.none()));
+        caller,
+        studio,
+        new Wanted(document, Optional.empty(), Standing.PROVEN, Message.none()),
+        Once.unkeyed());
   }
 
   private record Wanted(
       SetupDocument document, Optional<From> from, Standing standing, Message message) {}
 
-  private Catalogued create(Caller caller, StudioId studio, Wanted wanted) {
+  private Catalogued create(Caller caller, StudioId studio, Wanted wanted, Once once) {
     Catalogued created =
         database.inStudio(
             studio,
             caller.person().id(),
             in -> {
-              Leave.ask(in, Permission.WRITE_SETUPS);
-              Optional<Parent> parent = wanted.from().map(from -> parent(in, from));
-              StoredSetup stored = create(in, wanted, parent);
-              return catalogued(stored, caller.person().name(), parent, wanted.document());
+              Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_SETUPS));
+              return once.make(
+                  in,
+                  ids,
+                  id -> create(in, caller, new SetupId(id), wanted),
+                  id -> find(in, sight, new SetupId(id)));
             });
     awaitIndex(studio, created.id(), created.revision());
     return created;
   }
 
-  private StoredSetup create(StudioTransaction in, Wanted wanted, Optional<Parent> parent) {
+  private static Catalogued create(StudioTransaction in, Caller caller, SetupId id, Wanted wanted) {
+    Optional<Parent> parent = wanted.from().map(from -> parent(in, from));
     LocationKeeping.mustHaveLocation(in, wanted.document());
     Setups setups = new Setups(in);
-    SetupId id = new SetupId(ids.next());
     String title = wanted.document().title();
     String json = StoredDocuments.print(SetupDocument.FORM, wanted.document());
     String message = wanted.message().text();
-    return parent
-        .map(of -> setups.createFrom(of.id(), of.revision(), id, title, json, message))
-        .orElseGet(() -> setups.create(id, title, json, message, wanted.standing()));
+    StoredSetup stored =
+        parent
+            .map(of -> setups.createFrom(of.id(), of.revision(), id, title, json, message))
+            .orElseGet(() -> setups.create(id, title, json, message, wanted.standing()));
+    return catalogued(stored, caller.person().name(), parent, wanted.document());
   }
 
   private static Parent parent(StudioTransaction in, From from) {
@@ -155,12 +163,20 @@ public final class Cataloguing {
   }
 
   static Catalogued get(StudioTransaction in, Sight sight, SetupId id) {
-    StoredSetup stored = sight.get(in, id);
-    return catalogued(
-        stored,
-        name(in, stored.changedBy()),
-        Optional.ofNullable(new Setups(in).listParents(List.of(id), sight.standings()).get(id)),
-        StoredDocuments.read(SetupDocument.FORM, stored.document()));
+    return find(in, sight, id).orElseThrow(Refused::notFound);
+  }
+
+  private static Optional<Catalogued> find(StudioTransaction in, Sight sight, SetupId id) {
+    return sight
+        .find(in, id)
+        .map(
+            stored ->
+                catalogued(
+                    stored,
+                    name(in, stored.changedBy()),
+                    Optional.ofNullable(
+                        new Setups(in).listParents(List.of(id), sight.standings()).get(id)),
+                    StoredDocuments.read(SetupDocument.FORM, stored.document())));
   }
 
   /** What somebody is called who may have left the studio. */

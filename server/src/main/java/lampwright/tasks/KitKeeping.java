@@ -40,22 +40,24 @@ public final class KitKeeping {
   }
 
   /** Keeps a new kit. */
-  public KeptKit create(Caller caller, StudioId studio, Kit kit) {
+  public KeptKit create(Caller caller, StudioId studio, Kit kit, Once once) {
     return database.inStudio(
         studio,
         caller.person().id(),
         in -> {
           Leave.ask(in, Permission.WRITE_KITS);
-          Kits kits = new Kits(in);
-          if (kits.count() >= MOST_KITS) {
-            throw new Refused(
-                new Refusal.Clash(
-                    "The studio has " + MOST_KITS + " kits already. Delete one first."));
-          }
-          return kept(
-              kits.create(
-                  new KitId(ids.next()), kit.name(), StoredDocuments.print(Kit.FORM, kit), ""));
+          return once.make(
+              in, ids, id -> create(in, new KitId(id), kit), id -> find(in, new KitId(id)));
         });
+  }
+
+  private static KeptKit create(StudioTransaction in, KitId id, Kit kit) {
+    Kits kits = new Kits(in);
+    if (kits.count() >= MOST_KITS) {
+      throw new Refused(
+          new Refusal.Clash("The studio has " + MOST_KITS + " kits already. Delete one first."));
+    }
+    return kept(kits.create(id, kit.name(), StoredDocuments.print(Kit.FORM, kit), ""));
   }
 
   /** A kit as it is now. */

@@ -46,22 +46,29 @@ public final class LocationKeeping {
   }
 
   /** Keeps a new location. */
-  public KeptLocation create(Caller caller, StudioId studio, Location location) {
+  public KeptLocation create(Caller caller, StudioId studio, Location location, Once once) {
     return database.inStudio(
         studio,
         caller.person().id(),
         in -> {
           Leave.ask(in, Permission.WRITE_SETUPS);
-          Locations locations = new Locations(in);
-          if (locations.count() >= MOST_LOCATIONS) {
-            throw new Refused(
-                new Refusal.Clash(
-                    "The studio has " + MOST_LOCATIONS + " locations already. Delete one first."));
-          }
-          LocationId id = new LocationId(ids.next());
-          String json = StoredDocuments.print(Location.FORM, location);
-          return kept(in, locations.create(id, location.name(), json, ""));
+          return once.make(
+              in,
+              ids,
+              id -> create(in, new LocationId(id), location),
+              id -> find(in, new LocationId(id)));
         });
+  }
+
+  private static KeptLocation create(StudioTransaction in, LocationId id, Location location) {
+    Locations locations = new Locations(in);
+    if (locations.count() >= MOST_LOCATIONS) {
+      throw new Refused(
+          new Refusal.Clash(
+              "The studio has " + MOST_LOCATIONS + " locations already. Delete one first."));
+    }
+    String json = StoredDocuments.print(Location.FORM, location);
+    return kept(in, locations.create(id, location.name(), json, ""));
   }
 
   /** A location as it is now. */
@@ -76,7 +83,11 @@ public final class LocationKeeping {
   }
 
   private static KeptLocation get(StudioTransaction in, LocationId id) {
-    return kept(in, new Locations(in).find(id).orElseThrow(Refused::notFound));
+    return find(in, id).orElseThrow(Refused::notFound);
+  }
+
+  private static Optional<KeptLocation> find(StudioTransaction in, LocationId id) {
+    return new Locations(in).find(id).map(stored -> kept(in, stored));
   }
 
   /** What was metered at a location about an hour. */

@@ -49,7 +49,7 @@ public final class NoteKeeping {
    *
    * @throws Refused Invalid where it is about a light that the setup does not have
    */
-  public KeptNote create(Caller caller, StudioId studio, SetupId setup, Note note) {
+  public KeptNote create(Caller caller, StudioId studio, SetupId setup, Note note, Once once) {
     return database.inStudio(
         studio,
         caller.person().id(),
@@ -57,14 +57,24 @@ public final class NoteKeeping {
           Role role = Leave.ask(in, Permission.LOG_TAKES);
           mustFit(note, Sight.of(role).get(in, setup));
           Notes notes = new Notes(in, setup);
-          if (notes.count() >= MOST_NOTES) {
-            throw new Refused(
-                new Refusal.Clash(
-                    "The setup has " + MOST_NOTES + " notes already. Delete one first."));
-          }
-          String json = StoredDocuments.print(Note.FORM, note);
-          return kept(in, caller, role, notes.create(new NoteId(ids.next()), json));
+          return kept(
+              in,
+              caller,
+              role,
+              once.make(
+                  in,
+                  ids,
+                  id -> create(notes, new NoteId(id), note),
+                  id -> notes.find(new NoteId(id))));
         });
+  }
+
+  private static StoredNote create(Notes notes, NoteId id, Note note) {
+    if (notes.count() >= MOST_NOTES) {
+      throw new Refused(
+          new Refusal.Clash("The setup has " + MOST_NOTES + " notes already. Delete one first."));
+    }
+    return notes.create(id, StoredDocuments.print(Note.FORM, note));
   }
 
   private static void mustFit(Note note, StoredSetup setup) {

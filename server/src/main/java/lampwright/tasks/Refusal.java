@@ -47,6 +47,9 @@ public sealed interface Refusal {
   /** It clashes with what is there. */
   record Clash(String what) implements Refusal {}
 
+  /** The key of a request was taken for another one. */
+  record KeyReused() implements Refusal {}
+
   /**
    * Somebody changed it since it was read.
    *

@@ -58,7 +58,12 @@ public final class Stating {
    * @param title of the new one, one that a setup can have; that of the setup where it is empty
    */
   public Catalogued copy(
-      Caller caller, StudioId studio, SetupId id, Optional<String> title, Message message) {
+      Caller caller,
+      StudioId studio,
+      SetupId id,
+      Optional<String> title,
+      Message message,
+      Once once) {
     Catalogued original = cataloguing.get(caller, studio, id);
     SetupDocument document = title.map(original.document()::withTitle).orElse(original.document());
     return cataloguing.create(
@@ -66,6 +71,7 @@ public final class Stating {
         studio,
         document,
         Optional.of(new Cataloguing.From(id.text(), Optional.of(original.revision()))),
-        message);
+        message,
+        once);
   }
 }

@@ -94,6 +94,7 @@ public record Routes(Api api, Pages pages) {
     routes.post("/api/studios/{studio}/setups", api.setups()::create, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}", api.setups()::get, SIGNED_IN);
     routes.put("/api/studios/{studio}/setups/{setup}", api.setups()::replace, SIGNED_IN);
+    routes.patch("/api/studios/{studio}/setups/{setup}", api.setups()::change, SIGNED_IN);
     routes.delete("/api/studios/{studio}/setups/{setup}", api.setups()::delete, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}/children", api.setups()::children, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}/used", api.used()::get, SIGNED_IN);
@@ -115,6 +116,7 @@ public record Routes(Api api, Pages pages) {
     routes.post(pictures, api.pictures()::create, SIGNED_IN);
     routes.get(pictures + "/{picture}", api.pictures()::get, SIGNED_IN);
     routes.put(pictures + "/{picture}", api.pictures()::replace, SIGNED_IN);
+    routes.patch(pictures + "/{picture}", api.pictures()::change, SIGNED_IN);
     routes.delete(pictures + "/{picture}", api.pictures()::delete, SIGNED_IN);
     routes.get(pictures + "/{picture}/comparison", api.pictures()::compare, SIGNED_IN);
     routes.get(pictures + "/{picture}/thumbnail", api.pictures()::thumbnail, SIGNED_IN);
@@ -135,6 +137,7 @@ public record Routes(Api api, Pages pages) {
     routes.post("/api/studios/{studio}/kits", api.kits()::create, SIGNED_IN);
     routes.get("/api/studios/{studio}/kits/{kit}", api.kits()::get, SIGNED_IN);
     routes.put("/api/studios/{studio}/kits/{kit}", api.kits()::replace, SIGNED_IN);
+    routes.patch("/api/studios/{studio}/kits/{kit}", api.kits()::change, SIGNED_IN);
     routes.delete("/api/studios/{studio}/kits/{kit}", api.kits()::delete, SIGNED_IN);
 
     places(routes);
@@ -186,6 +189,7 @@ public record Routes(Api api, Pages pages) {
     routes.post(takes, api.takes()::create, SIGNED_IN);
     routes.get(take, api.takes()::get, SIGNED_IN);
     routes.put(take, api.takes()::replace, SIGNED_IN);
+    routes.patch(take, api.takes()::change, SIGNED_IN);
     routes.delete(take, api.takes()::delete, SIGNED_IN);
     routes.post(take + "/calibration", api.takes()::calibrate, SIGNED_IN);
     String notes = "/api/studios/{studio}/setups/{setup}/notes";
@@ -194,6 +198,7 @@ public record Routes(Api api, Pages pages) {
     routes.post(notes, api.notes()::create, SIGNED_IN);
     routes.get(note, api.notes()::get, SIGNED_IN);
     routes.put(note, api.notes()::replace, SIGNED_IN);
+    routes.patch(note, api.notes()::change, SIGNED_IN);
     routes.delete(note, api.notes()::delete, SIGNED_IN);
   }
 
@@ -204,6 +209,7 @@ public record Routes(Api api, Pages pages) {
     routes.post(all, api.locations()::create, SIGNED_IN);
     routes.get(one, api.locations()::get, SIGNED_IN);
     routes.put(one, api.locations()::replace, SIGNED_IN);
+    routes.patch(one, api.locations()::change, SIGNED_IN);
     routes.delete(one, api.locations()::delete, SIGNED_IN);
     routes.get(one + "/sun", api.locations()::sun, SIGNED_IN);
     routes.get(one + "/ambient", api.locations()::ambient, SIGNED_IN);

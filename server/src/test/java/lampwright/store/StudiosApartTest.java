@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -57,6 +58,7 @@ class StudiosApartTest {
             studio,
             person,
             in -> {
+              new MadeOnce(in).take("a-key", "0".repeat(64), KIT.text(), Duration.ofDays(1));
               new Kits(in).create(KIT, title, "{}", "");
               new Locations(in).create(LOCATION, title, "{}", "");
               StoredSetup setup = new Setups(in).create(SETUP, title, "{}", "");
@@ -174,7 +176,8 @@ class StudiosApartTest {
             "take",
             "take_revision",
             "note",
-            "note_revision")) {
+            "note_revision",
+            "made_once")) {
       String key = table.equals("studio") ? "id" : "studio_id";
       assertEquals(List.of(), database.sql("select " + key + " from lampwright." + table));
       assertEquals(

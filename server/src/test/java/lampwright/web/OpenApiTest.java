@@ -131,9 +131,15 @@ class OpenApiTest {
     described.mustFit("PUT " + one, 200, first.put(made, document));
     described.mustFit("PUT " + one, 412, first.put(made, document));
     described.mustFit("PUT " + one, 422, author.with("If-Match", "\"2\"").put(made, "{}"));
+    Visitor second = author.with("If-Match", "\"2\"");
+    described.mustFit("PATCH " + one, 428, author.patch(made, "{}"));
+    described.mustFit("PATCH " + one, 412, first.patch(made, "{}"));
+    described.mustFit("PATCH " + one, 422, second.patch(made, "{\"none\":1}"));
+    described.mustFit("PATCH " + one, 415, second.send("PATCH", made, BodyPublishers.noBody()));
+    described.mustFit("PATCH " + one, 200, second.patch(made, "{}"));
     described.mustFit("DELETE " + one, 428, author.delete(made));
     described.mustFit("DELETE " + one, 412, first.delete(made));
-    described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"2\"").delete(made));
+    described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"3\"").delete(made));
     described.mustFit("GET " + one, 404, author.get(made));
     described.mustFit("POST " + all, 422, author.post(path, "{}"));
     described.mustFit("POST " + all, 400, author.post(path, "{"));
@@ -232,8 +238,10 @@ class OpenApiTest {
     described.mustFit("PUT " + one, 422, first.put(place, "{}"));
     described.mustFit("PUT " + one, 200, first.put(place, note));
     described.mustFit("PUT " + one, 412, first.put(place, note));
+    described.mustFit("PATCH " + one, 412, first.patch(place, "{}"));
+    described.mustFit("PATCH " + one, 200, author.with("If-Match", "*").patch(place, "{}"));
     described.mustFit("DELETE " + one, 412, first.delete(place));
-    described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"2\"").delete(place));
+    described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"3\"").delete(place));
     described.mustFit("GET " + one, 404, author.get(place));
   }
 

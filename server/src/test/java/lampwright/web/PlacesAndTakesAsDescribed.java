@@ -46,7 +46,8 @@ record PlacesAndTakesAsDescribed(TestHouse house, Described described, Visitor a
     described.mustFit("POST " + one + "/calibration", 422, first.post(calibration, "{}"));
     described.mustFit("POST " + one + "/calibration", 200, first.post(calibration, chosen));
     described.mustFit("POST " + one + "/calibration", 412, first.post(calibration, chosen));
-    described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"2\"").delete(place));
+    patches(one, place);
+    described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"3\"").delete(place));
     described.mustFit("GET " + one, 404, author.get(place));
   }
 
@@ -65,7 +66,8 @@ record PlacesAndTakesAsDescribed(TestHouse house, Described described, Visitor a
     described.mustFit("PUT " + one, 428, author.put(place, document));
     described.mustFit("PUT " + one, 200, first.put(place, document));
     described.mustFit("PUT " + one, 412, first.put(place, document));
-    described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"2\"").delete(place));
+    patches(one, place);
+    described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"3\"").delete(place));
     described.mustFit("GET " + one, 404, author.get(place));
   }
 
@@ -98,7 +100,17 @@ record PlacesAndTakesAsDescribed(TestHouse house, Described described, Visitor a
     Visitor second = author.with("If-Match", "\"2\"");
     described.mustFit("DELETE " + one, 409, second.delete(place));
     first.delete(kept);
-    described.mustFit("DELETE " + one, 204, second.delete(place));
+    patches(one, place);
+    described.mustFit("DELETE " + one, 204, author.with("If-Match", "*").delete(place));
     described.mustFit("GET " + one, 404, author.get(place));
+  }
+
+  /** Changes nothing of what has revision 2, so that it has revision 3. */
+  private void patches(String one, String place) {
+    Visitor second = author.with("If-Match", "\"2\"");
+    described.mustFit("PATCH " + one, 428, author.patch(place, "{}"));
+    described.mustFit("PATCH " + one, 422, second.patch(place, "{\"none\":1}"));
+    described.mustFit("PATCH " + one, 200, second.patch(place, "{}"));
+    described.mustFit("PATCH " + one, 412, second.patch(place, "{}"));
   }
 }

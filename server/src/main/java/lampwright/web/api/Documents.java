@@ -2,6 +2,9 @@ package lampwright.web.api;
 
 import io.javalin.http.Context;
 import lampwright.document.Form;
+import lampwright.document.Json;
+import lampwright.document.MergePatch;
+import lampwright.document.ObjectForm;
 import lampwright.document.Reading;
 import lampwright.tasks.Refused;
 import lampwright.web.http.Body;
@@ -17,7 +20,28 @@ final class Documents {
    * @throws Refused when the body is no JSON, or the document has a problem
    */
   static <T> T read(Context context, Form<T> form) {
-    return switch (form.read(Body.json(context))) {
+    return sound(form.read(Body.json(context)));
+  }
+
+  /**
+   * A document as the change in the body makes it (RFC 7396); problems are pointed at where they
+   * stand in the whole document.
+   *
+   * @param based the revision that the change is for
+   * @param revision that of the document
+   * @throws Refused when the two differ, the body is no such change, or what comes out has a
+   *     problem
+   */
+  static <T> T changed(Context context, ObjectForm<T> form, int based, int revision, T document) {
+    if (based != revision) {
+      throw Refused.stale(revision);
+    }
+    Object before = Json.parse(Json.print(form.writeObject(document)));
+    return sound(form.read(MergePatch.apply(before, Body.mergePatch(context))));
+  }
+
+  private static <T> T sound(Reading<T> reading) {
+    return switch (reading) {
       case Reading.Sound<T>(T value) -> value;
       case Reading.Faulty<T> faulty -> throw Refused.invalid(faulty.problems());
     };

@@ -120,7 +120,10 @@ public final class HistoryApi {
     }
   }
 
-  /** Every change, the newest first. Its ETag is the setup's, also where that is deleted. */
+  /**
+   * Every change, the newest first. Its ETag is the setup's, also where that is deleted. Only who
+   * may restore gets one: what others see of the list changes by more than revisions.
+   */
   public void list(Context context) {
     Histories.Page page =
         histories.list(
@@ -133,7 +136,7 @@ public final class HistoryApi {
     next.ifPresent(
         cursor ->
             context.header("Link", "<" + SearchQuery.address(context, cursor) + ">; rel=\"next\""));
-    if (!Preconditions.isKnown(context, page.current())) {
+    if (!(page.mayRestore() && Preconditions.isKnown(context, page.current()))) {
       context.json(
           new Lines(
               page.items().stream().map(line -> Line.of(line, Optional.empty())).toList(), next));
@@ -243,7 +246,8 @@ public final class HistoryApi {
             SetupApi.studio(context),
             SetupApi.setup(context),
             wanted.title(),
-            Messages.of(context));
+            Messages.of(context),
+            Repeats.of(context));
     SetupApi.showCreated(context, SetupApi.studio(context), copy);
   }
 }

@@ -52,7 +52,8 @@ public final class KitApi {
   /** Keeps a new kit. */
   public void create(Context context) {
     Kit document = Documents.read(context, Kit.FORM);
-    KeptKit created = kits.create(door.caller(context), SetupApi.studio(context), document);
+    KeptKit created =
+        kits.create(door.caller(context), SetupApi.studio(context), document, Repeats.of(context));
     context.status(HttpStatus.CREATED);
     context.header("Location", context.path() + "/" + created.id().text());
     Preconditions.show(context, created.revision());
@@ -69,28 +70,50 @@ public final class KitApi {
 
   /** Puts another document in its place. */
   public void replace(Context context) {
-    Optional<Integer> based = basedOn(context);
-    Kit document = Documents.read(context, Kit.FORM);
+    int based = basedOn(context);
+    replace(context, based, Documents.read(context, Kit.FORM));
+  }
+
+  /** Changes what the body names of it. */
+  public void change(Context context) {
+    int based = basedOn(context);
+    KeptKit now = kits.get(door.caller(context), SetupApi.studio(context), kit(context));
+    replace(
+        context,
+        based,
+        Documents.changed(context, Kit.FORM, based, now.revision(), now.document()));
+  }
+
+  private void replace(Context context, int based, Kit document) {
     KeptKit replaced =
-        kits.replace(door.caller(context), SetupApi.studio(context), kit(context), based, document);
+        kits.replace(
+            door.caller(context),
+            SetupApi.studio(context),
+            kit(context),
+            Optional.of(based),
+            document);
     Preconditions.show(context, replaced.revision());
     context.json(One.of(replaced));
   }
 
   /** Takes it away. */
   public void delete(Context context) {
-    kits.delete(door.caller(context), SetupApi.studio(context), kit(context), basedOn(context));
+    kits.delete(
+        door.caller(context),
+        SetupApi.studio(context),
+        kit(context),
+        Optional.of(basedOn(context)));
     context.status(HttpStatus.NO_CONTENT);
   }
 
-  private Optional<Integer> basedOn(Context context) {
+  private int basedOn(Context context) {
     Optional<Integer> based = Preconditions.based(context);
-    if (based.isEmpty()) {
-      KeptKit current = kits.get(door.caller(context), SetupApi.studio(context), kit(context));
-      Preconditions.mustMatch(context, current.revision());
-      return Optional.of(current.revision());
+    if (based.isPresent()) {
+      return based.get();
     }
-    return based;
+    KeptKit current = kits.get(door.caller(context), SetupApi.studio(context), kit(context));
+    Preconditions.mustMatch(context, current.revision());
+    return current.revision();
   }
 
   private static KitId kit(Context context) {

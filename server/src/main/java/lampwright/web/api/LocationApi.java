@@ -59,7 +59,8 @@ public final class LocationApi {
   public void create(Context context) {
     Location document = Documents.read(context, Location.FORM);
     KeptLocation created =
-        locations.create(door.caller(context), SetupApi.studio(context), document);
+        locations.create(
+            door.caller(context), SetupApi.studio(context), document, Repeats.of(context));
     context.status(HttpStatus.CREATED);
     context.header("Location", context.path() + "/" + created.id().text());
     Preconditions.show(context, created.revision());
@@ -78,7 +79,21 @@ public final class LocationApi {
   /** Puts another document in its place. */
   public void replace(Context context) {
     int based = basedOn(context);
-    Location document = Documents.read(context, Location.FORM);
+    replace(context, based, Documents.read(context, Location.FORM));
+  }
+
+  /** Changes what the body names of it. */
+  public void change(Context context) {
+    int based = basedOn(context);
+    KeptLocation now =
+        locations.get(door.caller(context), SetupApi.studio(context), location(context));
+    replace(
+        context,
+        based,
+        Documents.changed(context, Location.FORM, based, now.revision(), now.document()));
+  }
+
+  private void replace(Context context, int based, Location document) {
     KeptLocation replaced =
         locations.replace(
             door.caller(context),

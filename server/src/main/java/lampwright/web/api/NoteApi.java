@@ -68,7 +68,11 @@ public final class NoteApi {
     Note document = Documents.read(context, Note.FORM);
     KeptNote created =
         notes.create(
-            door.caller(context), SetupApi.studio(context), SetupApi.setup(context), document);
+            door.caller(context),
+            SetupApi.studio(context),
+            SetupApi.setup(context),
+            document,
+            Repeats.of(context));
     context.status(HttpStatus.CREATED);
     context.header("Location", context.path() + "/" + created.id().text());
     Preconditions.show(context, created.revision());
@@ -86,7 +90,20 @@ public final class NoteApi {
   /** Puts another document in its place. */
   public void replace(Context context) {
     int based = basedOn(context);
-    Note document = Documents.read(context, Note.FORM);
+    replace(context, based, Documents.read(context, Note.FORM));
+  }
+
+  /** Changes what the body names of it. */
+  public void change(Context context) {
+    int based = basedOn(context);
+    KeptNote now = current(context);
+    replace(
+        context,
+        based,
+        Documents.changed(context, Note.FORM, based, now.revision(), now.document()));
+  }
+
+  private void replace(Context context, int based, Note document) {
     KeptNote replaced =
         notes.replace(
             door.caller(context),

@@ -207,15 +207,28 @@ public final class PictureApi {
 
   /** Puts another note in its place. */
   public void replace(Context context) {
-    Optional<Integer> based = basedOn(context);
-    PictureNote note = Documents.read(context, PictureNote.FORM);
+    int based = basedOn(context);
+    replace(context, based, Documents.read(context, PictureNote.FORM));
+  }
+
+  /** Changes what the body names of its note. */
+  public void change(Context context) {
+    int based = basedOn(context);
+    KeptPicture now = find(context);
+    replace(
+        context,
+        based,
+        Documents.changed(context, PictureNote.FORM, based, now.revision(), now.note()));
+  }
+
+  private void replace(Context context, int based, PictureNote note) {
     KeptPicture replaced =
         pictures.replace(
             door.caller(context),
             SetupApi.studio(context),
             SetupApi.setup(context),
             picture(context),
-            based,
+            Optional.of(based),
             note);
     Preconditions.show(context, replaced.revision());
     context.json(PictureJson.of(replaced));
@@ -228,18 +241,18 @@ public final class PictureApi {
         SetupApi.studio(context),
         SetupApi.setup(context),
         picture(context),
-        basedOn(context));
+        Optional.of(basedOn(context)));
     context.status(HttpStatus.NO_CONTENT);
   }
 
-  private Optional<Integer> basedOn(Context context) {
+  private int basedOn(Context context) {
     Optional<Integer> based = Preconditions.based(context);
-    if (based.isEmpty()) {
-      KeptPicture current = find(context);
-      Preconditions.mustMatch(context, current.revision());
-      return Optional.of(current.revision());
+    if (based.isPresent()) {
+      return based.get();
     }
-    return based;
+    KeptPicture current = find(context);
+    Preconditions.mustMatch(context, current.revision());
+    return current.revision();
   }
 
   /** A small one, at most 320 pixels a side. */

@@ -161,7 +161,13 @@ public final class SetupApi {
     Optional<Cataloguing.From> from = from(context);
     SetupDocument document = Documents.read(context, SetupDocument.FORM);
     Catalogued created =
-        cataloguing.create(door.caller(context), studio, document, from, Messages.of(context));
+        cataloguing.create(
+            door.caller(context),
+            studio,
+            document,
+            from,
+            Messages.of(context),
+            Repeats.of(context));
     showCreated(context, studio, created);
   }
 
@@ -211,7 +217,20 @@ public final class SetupApi {
   /** Puts another document in its place. */
   public void replace(Context context) {
     int based = basedOn(context, door, cataloguing);
-    SetupDocument document = Documents.read(context, SetupDocument.FORM);
+    replace(context, based, Documents.read(context, SetupDocument.FORM));
+  }
+
+  /** Changes what the body names of it. */
+  public void change(Context context) {
+    int based = basedOn(context, door, cataloguing);
+    Catalogued now = cataloguing.get(door.caller(context), studio(context), setup(context));
+    replace(
+        context,
+        based,
+        Documents.changed(context, SetupDocument.FORM, based, now.revision(), now.document()));
+  }
+
+  private void replace(Context context, int based, SetupDocument document) {
     Catalogued replaced =
         cataloguing.replace(
             door.caller(context),

@@ -102,7 +102,20 @@ public final class TakeApi {
   /** Puts another document in its place. */
   public void replace(Context context) {
     int based = basedOn(context);
-    Take document = Documents.read(context, Take.FORM);
+    replace(context, based, Documents.read(context, Take.FORM));
+  }
+
+  /** Changes what the body names of it. */
+  public void change(Context context) {
+    int based = basedOn(context);
+    LoggedTake now = current(context);
+    replace(
+        context,
+        based,
+        Documents.changed(context, Take.FORM, based, now.revision(), now.document()));
+  }
+
+  private void replace(Context context, int based, Take document) {
     LoggedTake replaced =
         takes.replace(
             door.caller(context),

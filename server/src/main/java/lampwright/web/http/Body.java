@@ -27,6 +27,7 @@ public final class Body {
   private static final long HEARD_OUT_BYTES = 8L * MOST_BYTES;
 
   static final String JSON = "application/json";
+  static final String MERGE_PATCH = "application/merge-patch+json";
   static final String TEXT = "text/plain";
   static final String FORM = "application/x-www-form-urlencoded";
 
@@ -40,7 +41,20 @@ public final class Body {
    * @throws Refused when it is too large, no JSON, or not said to be JSON
    */
   public static Object json(Context context) {
-    mustBe(JSON, context);
+    return json(JSON, context);
+  }
+
+  /**
+   * A change by RFC 7396 as plain JSON values, see {@link lampwright.document.MergePatch}.
+   *
+   * @throws Refused when it is too large, no JSON, or not said to be such a change
+   */
+  public static Object mergePatch(Context context) {
+    return json(MERGE_PATCH, context);
+  }
+
+  private static Object json(String accepted, Context context) {
+    mustBe(accepted, context);
     String text = text(context);
     try {
       Object plain = Json.parse(text);
@@ -68,6 +82,15 @@ public final class Body {
    */
   public static String plainText(Context context) {
     mustBe(TEXT, context);
+    return text(context);
+  }
+
+  /**
+   * The text that was sent, whatever it says it is; for telling one request from another.
+   *
+   * @throws Refused when it is too large or no UTF-8
+   */
+  public static String sentText(Context context) {
     return text(context);
   }
 

@@ -70,7 +70,7 @@ public enum ProblemKind {
       415,
       "This format is not read here",
       "The header Content-Type names a format that this address does not read. The header"
-          + " Accept-Post names the one that it does."),
+          + " Accept-Post, for a PATCH Accept-Patch, names the one that it does."),
   UNKNOWN_HOST(
       421,
       "This server does not go by that name",
@@ -81,6 +81,12 @@ public enum ProblemKind {
       "This cannot be worked with as it stands",
       "It could be read, but something in it is wrong. Each error names its place by a JSON Pointer"
           + " and says what to do. Nothing was changed."),
+  KEY_REUSED(
+      422,
+      "This key was taken for another request",
+      "The header Idempotency-Key names a request that is to be carried out once, however often it"
+          + " is sent. This key came before with another address, query or body. Take a new key for"
+          + " each new thing; keys are remembered for 7 days."),
   PRECONDITION_MISSING(
       428,
       "Say which revision you change",

@@ -2,6 +2,7 @@ package lampwright.web.http;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import java.time.Duration;
 import java.util.List;
@@ -22,6 +23,7 @@ public final class Refusals {
 
   private static final int METHOD_NOT_ALLOWED = 405;
   private static final int NOT_FOUND = 404;
+  private static final int NO_CONTENT = 204;
 
   private final Logger log = LoggerFactory.getLogger(Refusals.class);
   private final ProblemPage page;
@@ -67,6 +69,11 @@ public final class Refusals {
       case Refusal.Invalid(List<Problem> problems) ->
           answer(context, ProblemKind.INVALID, count(problems), problems);
       case Refusal.Clash(String what) -> answer(context, ProblemKind.CLASH, what);
+      case Refusal.KeyReused _ ->
+          answer(
+              context,
+              ProblemKind.KEY_REUSED,
+              "Take another key, or send what was sent with this one before.");
       case Refusal.Stale(int current) -> {
         Preconditions.show(context, current);
         answer(
@@ -91,7 +98,8 @@ public final class Refusals {
             "At most %d bytes are taken here. Send less.".formatted(mostBytes));
       }
       case Refusal.WrongContentType(String accepted) -> {
-        context.header("Accept-Post", accepted);
+        context.header(
+            context.method().equals(HandlerType.PATCH) ? "Accept-Patch" : "Accept-Post", accepted);
         answer(
             context,
             ProblemKind.WRONG_CONTENT_TYPE,
@@ -137,6 +145,10 @@ public final class Refusals {
       case METHOD_NOT_ALLOWED -> {
         String allowed = String.join(", ", e.getDetails().values());
         context.header("Allow", allowed);
+        if (context.method().equals(HandlerType.OPTIONS)) {
+          context.status(NO_CONTENT);
+          return;
+        }
         answer(
             context,
             ProblemKind.METHOD_NOT_ALLOWED,

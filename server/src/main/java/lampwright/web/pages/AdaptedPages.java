@@ -21,6 +21,7 @@ import lampwright.tasks.KeptKit;
 import lampwright.tasks.KitKeeping;
 import lampwright.tasks.Leave;
 import lampwright.tasks.Message;
+import lampwright.tasks.Once;
 import lampwright.tasks.Recording;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
@@ -115,7 +116,8 @@ public final class AdaptedPages {
                     Optional.of(
                         new Cataloguing.From(
                             asked.setup().text(), Optional.of(adapted.setup().revision()))),
-                    Message.none());
+                    Message.none(),
+                    Once.unkeyed());
         asked
             .context()
             .redirect(SetupPages.setupPath(asked.studio(), kept.id()), HttpStatus.SEE_OTHER);

@@ -18,6 +18,7 @@ import lampwright.tasks.KeptLocation;
 import lampwright.tasks.Leave;
 import lampwright.tasks.Listed;
 import lampwright.tasks.LocationKeeping;
+import lampwright.tasks.Once;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
 import lampwright.tasks.SunWatching;
@@ -191,7 +192,7 @@ public final class LocationPages {
     FormFields sent = Body.form(context);
     try {
       Location document = sound(LocationFields.read(sent::get, Optional.empty()));
-      KeptLocation made = locations.create(door.caller(context), studio, document);
+      KeptLocation made = locations.create(door.caller(context), studio, document, Once.unkeyed());
       context.redirect(path(studio) + "/" + made.id(), HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
       again(context, studio, Optional.empty(), sent, refused);

@@ -28,6 +28,7 @@ import lampwright.tasks.Leave;
 import lampwright.tasks.Listed;
 import lampwright.tasks.LoggedTake;
 import lampwright.tasks.NoteKeeping;
+import lampwright.tasks.Once;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
 import lampwright.tasks.TakeLogging;
@@ -257,7 +258,7 @@ public final class TakePages {
             case Reading.Sound<Note>(Note value) -> value;
             case Reading.Faulty<Note> faulty -> throw Refused.invalid(faulty.problems());
           };
-      tasks.notes().create(caller, studio, id, note);
+      tasks.notes().create(caller, studio, id, note, Once.unkeyed());
       context.redirect(takesPath(studio, id) + "#notes", HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
       if (!(refused.refusal() instanceof Refusal.Invalid(var problems))) {
