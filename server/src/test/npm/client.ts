@@ -197,6 +197,74 @@ async function kits(): Promise<void> {
   }));
 }
 
+async function gear(): Promise<void> {
+  const at = { studio };
+  const made = held("make gear", await client.POST("/api/studios/{studio}/gear", {
+    params: { path: at, query: { message: "Bought." } },
+    body: {
+      kind: "head",
+      head: {
+        name: "A generated head",
+        energy_ws: 400,
+        output: { kind: "guide_number", guide_number_m: 76 },
+      },
+      count: 2,
+      readings: [{ head: "A generated head", f_number: 32, distance_m: 2 }],
+    },
+  }));
+  const mine = { studio, gear: made.data.id };
+  held("list gear", await client.GET("/api/studios/{studio}/gear", {
+    params: { path: at, query: { kind: "head", q: "generated" } },
+  }));
+  held("read gear", await client.GET("/api/studios/{studio}/gear/{gear}", {
+    params: { path: mine },
+  }));
+  const changed = held("change gear", await client.PUT("/api/studios/{studio}/gear/{gear}", {
+    params: { path: mine, header: { "If-Match": made.etag } },
+    body: { ...made.data.document, out_of_order: 1 },
+  }));
+  const kit = held("make a kit of gear", await client.POST("/api/studios/{studio}/kits", {
+    params: { path: at },
+    body: { name: "Of shared gear", gear: [{ id: made.data.id, count: 2 }] },
+  }));
+  if (kit.data.resolved.heads?.[0].head.name !== "A generated head" || kit.data.missing.length !== 1) {
+    throw new Error(`resolved: ${JSON.stringify(kit.data)}`);
+  }
+  held("list its kits", await client.GET("/api/studios/{studio}/gear/{gear}/kits", {
+    params: { path: mine },
+  }));
+  refused("delete gear in use", 409, await client.DELETE("/api/studios/{studio}/gear/{gear}", {
+    params: { path: mine, header: { "If-Match": changed.etag } },
+  }));
+  const adopted = held("adopt its calibration", await client.POST(
+    "/api/studios/{studio}/gear/{gear}/calibration",
+    { params: { path: mine, query: { adopt: true }, header: { "If-Match": changed.etag } } },
+  ));
+  held("list its revisions", await client.GET("/api/studios/{studio}/gear/{gear}/revisions", {
+    params: { path: mine },
+  }));
+  held("read a revision", await client.GET(
+    "/api/studios/{studio}/gear/{gear}/revisions/{revision}",
+    { params: { path: { ...mine, revision: 1 } } },
+  ));
+  const file = held("export gear", await client.GET("/api/studios/{studio}/gear/export", {
+    params: { path: at },
+  }));
+  held("try an import", await client.POST("/api/studios/{studio}/gear/import", {
+    params: { path: at, query: { trial: true } },
+    body: file.data as never,
+  }));
+  const followed = held("read the kit", await client.GET("/api/studios/{studio}/kits/{kit}", {
+    params: { path: { studio, kit: kit.data.id } },
+  }));
+  held("delete the kit", await client.DELETE("/api/studios/{studio}/kits/{kit}", {
+    params: { path: { studio, kit: kit.data.id }, header: { "If-Match": followed.etag } },
+  }));
+  held("delete gear", await client.DELETE("/api/studios/{studio}/gear/{gear}", {
+    params: { path: mine, header: { "If-Match": adopted.etag } },
+  }));
+}
+
 async function locations(): Promise<void> {
   const made = held("make a location", await client.POST("/api/studios/{studio}/locations", {
     params: { path: { studio } },
@@ -238,6 +306,7 @@ try {
   held("list studios", await client.GET("/api/studios"));
   await setups();
   await kits();
+  await gear();
   await locations();
   await tokens();
   console.log("done");

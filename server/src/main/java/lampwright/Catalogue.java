@@ -5,7 +5,7 @@ import java.time.Clock;
 import java.util.Optional;
 import lampwright.document.Form;
 import lampwright.document.Reading;
-import lampwright.gear.Kit;
+import lampwright.gear.stock.WrittenKit;
 import lampwright.people.Ids;
 import lampwright.search.Follower;
 import lampwright.search.FollowerState;
@@ -22,6 +22,9 @@ import lampwright.tasks.Comparing;
 import lampwright.tasks.DemoLoader;
 import lampwright.tasks.DemoStudio;
 import lampwright.tasks.Finding;
+import lampwright.tasks.GearCalibrating;
+import lampwright.tasks.GearImporting;
+import lampwright.tasks.GearKeeping;
 import lampwright.tasks.Histories;
 import lampwright.tasks.IndexedStudios;
 import lampwright.tasks.KitKeeping;
@@ -45,6 +48,9 @@ final class Catalogue implements AutoCloseable {
   private final Follower follower;
   private final Cataloguing cataloguing;
   private final KitKeeping kits;
+  private final GearKeeping gear;
+  private final GearImporting gearImporting;
+  private final GearCalibrating gearCalibrating;
   private final PictureKeeping pictures;
   private final Tracing tracing;
   private final Recording recording;
@@ -71,6 +77,9 @@ final class Catalogue implements AutoCloseable {
     follower = Follower.start(index, studios);
     cataloguing = new Cataloguing(database, follower, ids);
     kits = new KitKeeping(database, ids);
+    gear = new GearKeeping(database, ids);
+    gearImporting = new GearImporting(database, ids);
+    gearCalibrating = new GearCalibrating(database, new Calibrating(database));
     // A folder a database: what has no row in this one may well have one in another.
     Path files = data.resolve(PICTURES).resolve(studios.identity());
     pictures = new PictureKeeping(database, PictureFiles.open(files), ids);
@@ -95,6 +104,18 @@ final class Catalogue implements AutoCloseable {
 
   KitKeeping kits() {
     return kits;
+  }
+
+  GearKeeping gear() {
+    return gear;
+  }
+
+  GearImporting gearImporting() {
+    return gearImporting;
+  }
+
+  GearCalibrating gearCalibrating() {
+    return gearCalibrating;
   }
 
   PictureKeeping pictures() {
@@ -154,7 +175,8 @@ final class Catalogue implements AutoCloseable {
     demo.load(
         new DemoLoader.Shelf(
             () -> kits.namesEver(owner, DemoStudio.ID),
-            json -> kits.create(owner, DemoStudio.ID, sound(Kit.FORM, json), Once.unkeyed())),
+            json ->
+                kits.create(owner, DemoStudio.ID, sound(WrittenKit.FORM, json), Once.unkeyed())),
         new DemoLoader.Shelf(
             () -> cataloguing.titlesEver(owner, DemoStudio.ID),
             json ->

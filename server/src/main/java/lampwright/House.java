@@ -11,7 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lampwright.document.Definitions;
-import lampwright.gear.Kit;
+import lampwright.gear.stock.GearItem;
+import lampwright.gear.stock.WrittenKit;
 import lampwright.people.Ids;
 import lampwright.place.Location;
 import lampwright.schema.WorkingDatabase;
@@ -34,6 +35,9 @@ import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
 import lampwright.web.api.ComparisonApi;
 import lampwright.web.api.ComputingApi;
+import lampwright.web.api.GearApi;
+import lampwright.web.api.GearCalibrationApi;
+import lampwright.web.api.GearFileApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.HistoryApi;
 import lampwright.web.api.KitApi;
@@ -184,7 +188,9 @@ public final class House implements AutoCloseable {
                     "setup",
                     () -> Definitions.schemaOf(SetupDocument.FORM, "/api/schemas/setup.json"),
                     "kit",
-                    () -> Definitions.schemaOf(Kit.FORM, "/api/schemas/kit.json"),
+                    () -> Definitions.schemaOf(WrittenKit.FORM, "/api/schemas/kit.json"),
+                    "gear",
+                    () -> Definitions.schemaOf(GearItem.FORM, "/api/schemas/gear.json"),
                     "location",
                     () -> Definitions.schemaOf(Location.FORM, "/api/schemas/location.json"))),
             new OpenApi(),
@@ -205,7 +211,10 @@ public final class House implements AutoCloseable {
                 door,
                 catalogue.pictures(),
                 new PictureComparing(catalogue.pictures(), catalogue.cataloguing())),
-            new ComparisonApi(door, catalogue.comparing()));
+            new ComparisonApi(door, catalogue.comparing()),
+            new GearApi(door, catalogue.gear()),
+            new GearFileApi(door, catalogue.gear(), catalogue.gearImporting()),
+            new GearCalibrationApi(door, catalogue.gear(), catalogue.gearCalibrating()));
     SignInPages signInPages =
         new SignInPages(
             door,

@@ -86,6 +86,7 @@ final class ArchitectureRules {
         "jsonTextStaysInTheDocumentAndTheWeb", fence("tools.jackson..", "document..", "web.."));
     rules.put("theSunLibraryStaysInEngineSun", fence("net.e175.klaus..", "engine.sun.."));
     rules.put("theNumericsStayInTheCalibration", fence("org.hipparchus..", "gear.calibration.."));
+    rules.put("tablesStayInTheExchange", fence("de.siegmar.fastcsv..", "gear.exchange.."));
     rules.put("decodingStaysInThePicture", fence("javax.imageio..", "picture.."));
     rules.put("noJunkDrawers", noJunkDrawers());
     rules.put("noCycles", noCycles());

@@ -64,6 +64,7 @@ class ArchitectureTest {
     "jsonTextStaysInTheDocumentAndTheWeb, search.ParsesJson",
     "theSunLibraryStaysInEngineSun, engine.AsksTheSun",
     "theNumericsStayInTheCalibration, gear.SolvesMatrices",
+    "tablesStayInTheExchange, gear.WritesTables",
     "decodingStaysInThePicture, tasks.Decodes",
     "noJunkDrawers, util.Anything",
     "noJunkDrawers, drawing.DrawingHelper",

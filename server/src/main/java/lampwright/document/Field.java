@@ -18,6 +18,9 @@ public final class Field<T, V> {
   private final FieldForm<V> form;
   private final Function<T, V> getter;
 
+  /** What was read stands under it; a field and its {@link #within} have one. */
+  private final Object key;
+
   /** A form that can also stand for an absent field. */
   private record FieldForm<V>(
       ReadingOf<V> read, Optional<V> absent, Function<V, Optional<Object>> write, Form<?> inner) {}
@@ -28,12 +31,18 @@ public final class Field<T, V> {
   }
 
   private Field(
-      String name, String meaning, boolean required, FieldForm<V> form, Function<T, V> getter) {
+      String name,
+      String meaning,
+      boolean required,
+      FieldForm<V> form,
+      Function<T, V> getter,
+      Object key) {
     this.name = name;
     this.meaning = meaning;
     this.required = required;
     this.form = form;
     this.getter = getter;
+    this.key = key;
   }
 
   /**
@@ -49,7 +58,8 @@ public final class Field<T, V> {
         true,
         new FieldForm<>(
             form::read, Optional.empty(), value -> Optional.of(form.write(value)), form),
-        getter);
+        getter,
+        new Object());
   }
 
   /** A field that may be left out. */
@@ -67,7 +77,8 @@ public final class Field<T, V> {
             Optional.of(Optional.empty()),
             value -> value.map(form::write),
             form),
-        getter);
+        getter,
+        new Object());
   }
 
   /** A field that stands for a usual value when it is left out; the usual value is not written. */
@@ -82,13 +93,24 @@ public final class Field<T, V> {
             Optional.of(usual),
             value -> value.equals(usual) ? Optional.empty() : Optional.of(form.write(value)),
             form),
-        getter);
+        getter,
+        new Object());
   }
 
   /** A list that is empty when it is left out. */
   public static <T, V> Field<T, List<V>> list(
       String name, Form<V> item, int most, Function<T, List<V>> getter, String meaning) {
     return usually(List.of(), name, Forms.list(item, 0, most), getter, meaning);
+  }
+
+  /** The same field of an object that the owner is a part of. */
+  <U> Field<U, V> within(Function<U, T> part) {
+    return new Field<>(
+        name, meaning, required, form, owner -> getter.apply(part.apply(owner)), key);
+  }
+
+  Object key() {
+    return key;
   }
 
   String name() {

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** The simple forms: numbers, text, choices, flags, dates, lists. */
@@ -222,6 +223,20 @@ public final class Forms {
     return new KindForm<>(tag, List.copyOf(kinds));
   }
 
-  /** One kind of a {@link #oneOf}. */
-  public record Kind<K>(String name, Class<K> type, ObjectForm<K> form) {}
+  /**
+   * One kind of a {@link #oneOf}.
+   *
+   * @param is whether a value of this type is of this kind, where several kinds have one type
+   */
+  public record Kind<K>(String name, Class<K> type, Predicate<K> is, ObjectForm<K> form) {
+
+    /** A kind that has the type for itself. */
+    public Kind(String name, Class<K> type, ObjectForm<K> form) {
+      this(name, type, _ -> true, form);
+    }
+
+    boolean covers(Object value) {
+      return type.isInstance(value) && is.test(type.cast(value));
+    }
+  }
 }

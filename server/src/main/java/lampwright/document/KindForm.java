@@ -45,7 +45,7 @@ final class KindForm<T> extends Form<T> {
   @Override
   public Object write(T value) {
     for (Kind<? extends T> kind : kinds) {
-      if (kind.type().isInstance(value)) {
+      if (kind.covers(value)) {
         return write(kind, value);
       }
     }

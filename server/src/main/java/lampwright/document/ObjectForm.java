@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /**
@@ -18,14 +19,14 @@ public final class ObjectForm<T> extends Form<T> {
 
   /** The fields that were read, for the record's constructor. */
   public static final class Values {
-    private final Map<Field<?, ?>, Object> values = new HashMap<>();
+    private final Map<Object, Object> values = new HashMap<>();
 
     private Values() {}
 
     /** The value of a field of this object. */
     @SuppressWarnings("unchecked") // put() stores under a field only what that field has read
     public <V> V get(Field<?, V> field) {
-      Object value = values.get(field);
+      Object value = values.get(field.key());
       if (value == null) {
         throw new IllegalArgumentException("Field " + field.name() + " is not part of this form");
       }
@@ -33,7 +34,7 @@ public final class ObjectForm<T> extends Form<T> {
     }
 
     private <V> void put(Field<?, V> field, V value) {
-      values.put(field, value);
+      values.put(field.key(), value);
     }
   }
 
@@ -80,6 +81,28 @@ public final class ObjectForm<T> extends Form<T> {
    */
   public ObjectForm<T> checked(Check<T> by) {
     return new ObjectForm<>(name, meaning, make, fields, Optional.of(by));
+  }
+
+  /**
+   * The form of an object that has all these fields and one more. It has no check.
+   *
+   * @param name what the schema calls it
+   * @param more the further field, which is written last
+   * @param part the object that has these fields, of the one that has all
+   * @param join both together
+   */
+  public <U, V> ObjectForm<U> with(
+      String name,
+      String meaning,
+      Field<U, V> more,
+      Function<U, T> part,
+      BiFunction<T, V, U> join) {
+    List<Field<U, ?>> all = new ArrayList<>();
+    for (Field<T, ?> field : fields) {
+      all.add(field.within(part));
+    }
+    all.add(more);
+    return of(name, meaning, values -> join.apply(make.apply(values), values.get(more)), all);
   }
 
   @Override

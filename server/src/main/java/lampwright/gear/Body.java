@@ -32,7 +32,8 @@ public record Body(
     Iso lowestIso,
     Iso highestIso,
     Optional<Double> weightKg,
-    Optional<String> note) {
+    Optional<String> note)
+    implements Piece {
 
   /** Where the shutter sits. */
   public enum Shutter {

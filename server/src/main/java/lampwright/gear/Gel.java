@@ -14,7 +14,7 @@ import lampwright.engine.unit.Stops;
  *
  * @param shift positive is warmer
  */
-public record Gel(String name, Mired shift, Stops loss) {
+public record Gel(String name, Mired shift, Stops loss) implements Piece {
 
   private static final Field<Gel, String> NAME =
       required("name", GearForms.name(), Gel::name, "What the studio calls it.");

@@ -56,7 +56,8 @@ public record Head(
     Optional<Kelvin> temperature,
     Optional<Double> modellingW,
     Optional<Double> weightKg,
-    Optional<String> note) {
+    Optional<String> note)
+    implements Piece {
 
   /** Where a head's or a pack's energy comes from. */
   public enum Feed {
@@ -236,4 +237,28 @@ public record Head(
               MODELLING,
               WEIGHT,
               NOTE));
+
+  /** The same head that gives another output. */
+  public Head withOutput(Output other) {
+    return new Head(
+        name,
+        energy,
+        other,
+        mount,
+        range,
+        step,
+        scale,
+        feed,
+        pack,
+        control,
+        durationT05,
+        recycle,
+        flashesPerCharge,
+        batteries,
+        longBurstEfficiency,
+        temperature,
+        modellingW,
+        weightKg,
+        note);
+  }
 }

@@ -68,30 +68,32 @@ public record Kit(
   private static final Field<Kit, List<Several<Stand>>> STANDS =
       list("stands", Several.form("stand", Stand.FORM), MOST_KINDS, Kit::stands, "Stands.");
 
+  /** The kit's fields, without what they must fulfil together: for a kit that is still in parts. */
+  public static final ObjectForm<Kit> PARTS =
+      ObjectForm.of(
+          "kit",
+          "The gear that somebody has tonight. Pairings name heads and modifiers of the kit,"
+              + " each pair once; a head's pack is one of the kit's packs, whose names differ;"
+              + " there are at most 200 heads in all.",
+          values ->
+              new Kit(
+                  values.get(NAME),
+                  values.get(NOTE),
+                  values.get(BODIES),
+                  values.get(LENSES),
+                  values.get(HEADS),
+                  values.get(PACKS),
+                  values.get(MODIFIERS),
+                  values.get(PAIRINGS),
+                  values.get(GELS),
+                  values.get(DENSITIES),
+                  values.get(STANDS)),
+          List.of(
+              NAME, NOTE, BODIES, LENSES, HEADS, PACKS, MODIFIERS, PAIRINGS, GELS, DENSITIES,
+              STANDS));
+
   /** The kit as a document. */
-  public static final ObjectForm<Kit> FORM =
-      ObjectForm.<Kit>of(
-              "kit",
-              "The gear that somebody has tonight. Pairings name heads and modifiers of the kit,"
-                  + " each pair once; a head's pack is one of the kit's packs, whose names differ;"
-                  + " there are at most 200 heads in all.",
-              values ->
-                  new Kit(
-                      values.get(NAME),
-                      values.get(NOTE),
-                      values.get(BODIES),
-                      values.get(LENSES),
-                      values.get(HEADS),
-                      values.get(PACKS),
-                      values.get(MODIFIERS),
-                      values.get(PAIRINGS),
-                      values.get(GELS),
-                      values.get(DENSITIES),
-                      values.get(STANDS)),
-              List.of(
-                  NAME, NOTE, BODIES, LENSES, HEADS, PACKS, MODIFIERS, PAIRINGS, GELS, DENSITIES,
-                  STANDS))
-          .checked(KitChecks::check);
+  public static final ObjectForm<Kit> FORM = PARTS.checked(KitChecks::check);
 
   /** What somebody metered of this head with this modifier on, by their names. */
   public Optional<Output.ByReading> findPairing(Head head, Modifier modifier) {

@@ -24,7 +24,8 @@ public record Lens(
     FNumber widest,
     FNumber smallest,
     Optional<Double> weightKg,
-    Optional<String> note) {
+    Optional<String> note)
+    implements Piece {
 
   private static final Field<Lens, String> NAME =
       required("name", GearForms.name(), Lens::name, "What the studio calls it.");

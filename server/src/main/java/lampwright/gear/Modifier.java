@@ -49,7 +49,8 @@ public record Modifier(
     Optional<String> mount,
     int takesHeads,
     Optional<Double> weightKg,
-    Optional<String> note) {
+    Optional<String> note)
+    implements Piece {
 
   /** The trade's kinds of modifier. */
   public enum Kind {
@@ -248,6 +249,26 @@ public record Modifier(
     return isLossModelled()
         ? Optional.of(UsualLight.flux(this).lossWorking(lossAt))
         : Optional.empty();
+  }
+
+  /** The same modifier with a loss that somebody found at a distance. */
+  public Modifier withLoss(Stops found, Metres at) {
+    return new Modifier(
+        name,
+        kind,
+        face,
+        Optional.of(found),
+        at,
+        spread,
+        transmission,
+        grid,
+        gridDepthToWidth,
+        candela,
+        cutOff,
+        mount,
+        takesHeads,
+        weightKg,
+        note);
   }
 
   /** How many such modifiers so many heads need. */

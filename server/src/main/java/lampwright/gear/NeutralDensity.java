@@ -8,7 +8,7 @@ import lampwright.document.ObjectForm;
 import lampwright.engine.unit.Stops;
 
 /** A grey filter for a lens, which takes light from flash and ambient alike. */
-public record NeutralDensity(String name, Stops loss) {
+public record NeutralDensity(String name, Stops loss) implements Piece {
 
   private static final Field<NeutralDensity, String> NAME =
       required("name", GearForms.name(), NeutralDensity::name, "What the studio calls it.");

@@ -32,7 +32,8 @@ public record Pack(
     int batteries,
     Head.Feed feed,
     Optional<Double> weightKg,
-    Optional<String> note) {
+    Optional<String> note)
+    implements Piece {
 
   private static final Field<Pack, String> NAME =
       required("name", GearForms.name(), Pack::name, "What the studio calls it; its heads say it.");

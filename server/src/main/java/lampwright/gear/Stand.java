@@ -25,7 +25,8 @@ public record Stand(
     int legs,
     double ballastKg,
     Optional<Double> weightKg,
-    Optional<String> note) {
+    Optional<String> note)
+    implements Piece {
 
   private static final Field<Stand, String> NAME =
       required("name", GearForms.name(), Stand::name, "What the studio calls it.");

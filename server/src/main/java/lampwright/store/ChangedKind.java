@@ -6,6 +6,7 @@ import java.util.Locale;
 enum ChangedKind {
   SETUP,
   KIT,
+  GEAR,
   LOCATION,
   TAKE,
   NOTE,

@@ -1,5 +1,7 @@
 package lampwright.store;
 
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +36,14 @@ public final class Kits {
     return new Page<>(page.items().stream().map(Kits::kit).toList(), page.next());
   }
 
+  /** Those of some kits that are there, by name. */
+  public List<StoredKit> listOf(Collection<KitId> ids) {
+    return documents.listOf(ids.stream().map(KitId::text).toList()).stream()
+        .map(Kits::kit)
+        .sorted(Comparator.comparing(StoredKit::name).thenComparing(kit -> kit.id().text()))
+        .toList();
+  }
+
   /** The names that kits have now, and that deleted ones had last. */
   public Set<String> namesEver() {
     return documents.labelsEver();
@@ -46,6 +56,11 @@ public final class Kits {
   /** Puts another document in the place of the revision that it was made from. */
   public Saving replace(KitId id, int basedOn, String name, String document, String message) {
     return documents.replace(id.text(), basedOn, name, document, message, Map.of());
+  }
+
+  /** Makes a revision with the same document, because what it comes to has changed. */
+  public Saving mark(KitId id, int basedOn, String message) {
+    return documents.mark(id.text(), basedOn, message, Map.of());
   }
 
   /** Takes a kit away; its revisions stay, and the deletion becomes one. */

@@ -1,5 +1,7 @@
 package lampwright.store;
 
+import static lampwright.schema.generated.Tables.GEAR;
+import static lampwright.schema.generated.Tables.GEAR_REVISION;
 import static lampwright.schema.generated.Tables.KIT;
 import static lampwright.schema.generated.Tables.KIT_REVISION;
 import static lampwright.schema.generated.Tables.LOCATION;
@@ -195,6 +197,33 @@ record Shelf(ChangedKind kind, Now now, History history, Map<Field<?>, Field<?>>
               PICTURE_REVISION.CHANGED_BY,
               PICTURE_REVISION.MESSAGE,
               PICTURE_REVISION.DELETED));
+
+  static final Shelf ALL_GEAR =
+      new Shelf(
+          ChangedKind.GEAR,
+          new Now(
+              GEAR,
+              GEAR.STUDIO_ID,
+              GEAR.ID,
+              GEAR.REVISION,
+              GEAR.NAME,
+              GEAR.DOCUMENT,
+              GEAR.CREATED_AT,
+              GEAR.CREATED_BY,
+              GEAR.CHANGED_AT,
+              GEAR.CHANGED_BY,
+              GEAR.DELETED_AT),
+          new History(
+              GEAR_REVISION,
+              GEAR_REVISION.STUDIO_ID,
+              GEAR_REVISION.GEAR_ID,
+              GEAR_REVISION.REVISION,
+              GEAR_REVISION.NAME,
+              GEAR_REVISION.DOCUMENT,
+              GEAR_REVISION.CHANGED_AT,
+              GEAR_REVISION.CHANGED_BY,
+              GEAR_REVISION.MESSAGE,
+              GEAR_REVISION.DELETED));
 
   /** Each document as it is now. */
   record Now(

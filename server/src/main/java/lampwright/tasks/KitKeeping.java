@@ -1,19 +1,25 @@
 package lampwright.tasks;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import lampwright.gear.Kit;
 import lampwright.gear.KitId;
+import lampwright.gear.stock.WrittenKit;
 import lampwright.people.Ids;
 import lampwright.people.Permission;
 import lampwright.people.StudioId;
 import lampwright.store.Database;
+import lampwright.store.Gear;
 import lampwright.store.Kits;
 import lampwright.store.StoredKit;
 import lampwright.store.StudioTransaction;
 
-/** Keeps a studio's kits. */
+/**
+ * Keeps a studio's kits. Whoever changes one holds all kits and gear of the studio until it is
+ * kept, so that it is a whole one with the gear as it is then.
+ */
 public final class KitKeeping {
 
   /** A studio has a dozen kits; more than this would be a mistake of somebody's script. */
@@ -40,7 +46,7 @@ public final class KitKeeping {
   }
 
   /** Keeps a new kit. */
-  public KeptKit create(Caller caller, StudioId studio, Kit kit, Once once) {
+  public KeptKit create(Caller caller, StudioId studio, WrittenKit kit, Once once) {
     return database.inStudio(
         studio,
         caller.person().id(),
@@ -51,13 +57,16 @@ public final class KitKeeping {
         });
   }
 
-  private static KeptKit create(StudioTransaction in, KitId id, Kit kit) {
+  private static KeptKit create(StudioTransaction in, KitId id, WrittenKit kit) {
+    new Gear(in).holdKitsAndGear();
+    Stock.mustBeWhole(in, kit);
     Kits kits = new Kits(in);
     if (kits.count() >= MOST_KITS) {
       throw new Refused(
           new Refusal.Clash("The studio has " + MOST_KITS + " kits already. Delete one first."));
     }
-    return kept(kits.create(id, kit.name(), StoredDocuments.print(Kit.FORM, kit), ""));
+    String json = StoredDocuments.print(WrittenKit.FORM, kit);
+    return kept(in, kits.create(id, kit.name(), json, ""));
   }
 
   /** A kit as it is now. */
@@ -76,7 +85,7 @@ public final class KitKeeping {
   }
 
   static Optional<KeptKit> find(StudioTransaction in, KitId id) {
-    return new Kits(in).find(id).map(KitKeeping::kept);
+    return new Kits(in).find(id).map(stored -> kept(in, stored));
   }
 
   /** The names of all kits that a studio has or has deleted; for loading what is missing. */
@@ -97,10 +106,7 @@ public final class KitKeeping {
         caller.person().id(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
-          return new Kits(in)
-              .list(Optional.empty(), MOST_KITS).items().stream()
-                  .flatMap(stored -> readable(stored).stream())
-                  .toList();
+          return kept(in, new Kits(in).list(Optional.empty(), MOST_KITS).items());
         });
   }
 
@@ -110,15 +116,17 @@ public final class KitKeeping {
    * @param basedOn the revision it was made from; empty replaces whatever is there
    */
   public KeptKit replace(
-      Caller caller, StudioId studio, KitId id, Optional<Integer> basedOn, Kit kit) {
+      Caller caller, StudioId studio, KitId id, Optional<Integer> basedOn, WrittenKit kit) {
     return database.inStudio(
         studio,
         caller.person().id(),
         in -> {
           Leave.ask(in, Permission.WRITE_KITS);
+          new Gear(in).holdKitsAndGear();
+          Stock.mustBeWhole(in, kit);
           int from = basedOn.orElseGet(() -> get(in, id).revision());
-          Cataloguing.mustBeSaved(
-              new Kits(in).replace(id, from, kit.name(), StoredDocuments.print(Kit.FORM, kit), ""));
+          String json = StoredDocuments.print(WrittenKit.FORM, kit);
+          Cataloguing.mustBeSaved(new Kits(in).replace(id, from, kit.name(), json, ""));
           return get(in, id);
         });
   }
@@ -130,21 +138,27 @@ public final class KitKeeping {
         caller.person().id(),
         in -> {
           Leave.ask(in, Permission.WRITE_KITS);
+          new Gear(in).holdKitsAndGear();
           int from = basedOn.orElseGet(() -> get(in, id).revision());
           return Cataloguing.mustBeSaved(new Kits(in).delete(id, from, ""));
         });
   }
 
-  private static KeptKit kept(StoredKit stored) {
-    return kept(stored, StoredDocuments.read(Kit.FORM, stored.document()));
+  private static KeptKit kept(StudioTransaction in, StoredKit stored) {
+    WrittenKit written = StoredDocuments.read(WrittenKit.FORM, stored.document());
+    return Stock.of(in, List.of(written)).kept(stored, written);
   }
 
-  private static Optional<KeptKit> readable(StoredKit stored) {
-    return StoredDocuments.find(Kit.FORM, stored.document(), stored.id())
-        .map(document -> kept(stored, document));
-  }
-
-  private static KeptKit kept(StoredKit stored, Kit document) {
-    return new KeptKit(stored.id(), stored.revision(), stored.changedAt(), document);
+  /** Those that can be read, with one look at the gear of all. */
+  private static List<KeptKit> kept(StudioTransaction in, List<StoredKit> kits) {
+    Map<StoredKit, WrittenKit> written = new LinkedHashMap<>();
+    for (StoredKit stored : kits) {
+      StoredDocuments.find(WrittenKit.FORM, stored.document(), stored.id())
+          .ifPresent(document -> written.put(stored, document));
+    }
+    Stock stock = Stock.of(in, written.values());
+    return written.entrySet().stream()
+        .map(kit -> stock.kept(kit.getKey(), kit.getValue()))
+        .toList();
   }
 }

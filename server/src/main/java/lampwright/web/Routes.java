@@ -7,6 +7,9 @@ import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
 import lampwright.web.api.ComparisonApi;
 import lampwright.web.api.ComputingApi;
+import lampwright.web.api.GearApi;
+import lampwright.web.api.GearCalibrationApi;
+import lampwright.web.api.GearFileApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.HistoryApi;
 import lampwright.web.api.KitApi;
@@ -60,7 +63,10 @@ public record Routes(Api api, Pages pages) {
       TakeApi takes,
       NoteApi notes,
       PictureApi pictures,
-      ComparisonApi comparisons) {}
+      ComparisonApi comparisons,
+      GearApi gear,
+      GearFileApi gearFiles,
+      GearCalibrationApi gearCalibrations) {}
 
   /** What people visit. */
   public record Pages(
@@ -140,6 +146,7 @@ public record Routes(Api api, Pages pages) {
     routes.patch("/api/studios/{studio}/kits/{kit}", api.kits()::change, SIGNED_IN);
     routes.delete("/api/studios/{studio}/kits/{kit}", api.kits()::delete, SIGNED_IN);
 
+    gear(routes);
     places(routes);
     takesAndNotes(routes);
     pagesOfTheDay(routes);
@@ -200,6 +207,23 @@ public record Routes(Api api, Pages pages) {
     routes.put(note, api.notes()::replace, SIGNED_IN);
     routes.patch(note, api.notes()::change, SIGNED_IN);
     routes.delete(note, api.notes()::delete, SIGNED_IN);
+  }
+
+  private void gear(RouteList routes) {
+    String all = "/api/studios/{studio}/gear";
+    String one = all + "/{gear}";
+    routes.get(all, api.gear()::list, SIGNED_IN);
+    routes.post(all, api.gear()::create, SIGNED_IN);
+    routes.get(all + "/export", api.gearFiles()::show, SIGNED_IN);
+    routes.post(all + "/import", api.gearFiles()::take, SIGNED_IN);
+    routes.get(one, api.gear()::get, SIGNED_IN);
+    routes.put(one, api.gear()::replace, SIGNED_IN);
+    routes.patch(one, api.gear()::change, SIGNED_IN);
+    routes.delete(one, api.gear()::delete, SIGNED_IN);
+    routes.post(one + "/calibration", api.gearCalibrations()::calibrate, SIGNED_IN);
+    routes.get(one + "/kits", api.gear()::kits, SIGNED_IN);
+    routes.get(one + "/revisions", api.gear()::revisions, SIGNED_IN);
+    routes.get(one + "/revisions/{revision}", api.gear()::revision, SIGNED_IN);
   }
 
   private void places(RouteList routes) {

@@ -16,6 +16,8 @@ import lampwright.document.Json;
 import lampwright.document.Problem;
 import lampwright.document.Reading;
 import lampwright.gear.Kit;
+import lampwright.gear.stock.GearItem;
+import lampwright.gear.stock.WrittenKit;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -72,7 +74,7 @@ class SchemaTest {
     Schema meta =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
-    for (Form<?> form : List.of(SetupDocument.FORM, Kit.FORM)) {
+    for (Form<?> form : List.of(SetupDocument.FORM, Kit.FORM, WrittenKit.FORM, GearItem.FORM)) {
       String text = Json.print(Definitions.schemaOf(form, SETUP_ID));
       assertEquals(List.of(), meta.validate(text, InputFormat.JSON));
     }

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.gear.KitId;
+import lampwright.gear.stock.GearId;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import lampwright.place.LocationId;
@@ -34,6 +35,7 @@ class StudiosApartTest {
 
   private static final SetupId SETUP = new SetupId("setup001");
   private static final LocationId LOCATION = new LocationId("place001");
+  private static final GearId GEAR = new GearId("gear0001");
   private static final KitId KIT = new KitId("kit00001");
 
   private static PersonId nora;
@@ -59,7 +61,8 @@ class StudiosApartTest {
             person,
             in -> {
               new MadeOnce(in).take("a-key", "0".repeat(64), KIT.text(), Duration.ofDays(1));
-              new Kits(in).create(KIT, title, "{}", "");
+              new Gear(in).create(GEAR, title, "{\"kind\":\"stand\"}", "");
+              new Kits(in).create(KIT, title, "{\"gear\":[{\"id\":\"gear0001\"}]}", "");
               new Locations(in).create(LOCATION, title, "{}", "");
               StoredSetup setup = new Setups(in).create(SETUP, title, "{}", "");
               new Notes(in, SETUP).create(new NoteId("note0001"), "{}");
@@ -171,6 +174,9 @@ class StudiosApartTest {
             "setup_revision",
             "kit",
             "kit_revision",
+            "gear",
+            "gear_revision",
+            "kit_gear",
             "location",
             "location_revision",
             "take",

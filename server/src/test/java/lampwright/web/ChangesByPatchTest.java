@@ -73,6 +73,19 @@ class ChangesByPatchTest {
   }
 
   @Test
+  void gear() {
+    String path =
+        made(STUDIO + "/gear", Documents.json(GearForTests.head("Patched 400 W·s head", 64)));
+    HttpResponse<String> answer =
+        patch(path, 1, "{\"head\":{\"name\":\"Changed\",\"weight_kg\":2.5},\"count\":3}");
+    assertEquals(200, answer.statusCode(), answer.body());
+    Object document = Told.at(Visitor.object(answer), "document");
+    assertEquals("Changed", Told.at(document, "head", "name"));
+    assertEquals(400.0, Told.number(document, "head", "energy_ws"));
+    assertEquals(3.0, Told.number(document, "count"));
+  }
+
+  @Test
   void aLocation() {
     String path = made(STUDIO + "/locations", Documents.json(Documents.location("Patched")));
     changesOneFieldAndLeavesTheRest(path, "{\"name\":\"Changed\"}", "name");

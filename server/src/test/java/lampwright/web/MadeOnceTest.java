@@ -63,6 +63,7 @@ class MadeOnceTest {
             List.of(STUDIO + "/setups", Documents.json(Documents.setup("Once"))),
             List.of(setup + "/copies", "{\"title\":\"Once more\"}"),
             List.of(KITS, Documents.json(Documents.kit("Once"))),
+            List.of(STUDIO + "/gear", Documents.json(GearForTests.head("Once", 64))),
             List.of(STUDIO + "/locations", Documents.json(Documents.location("Once"))),
             List.of(setup + "/notes", "{\"text\":\"Once\"}"));
     for (List<String> request : requests) {

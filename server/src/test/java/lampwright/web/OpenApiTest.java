@@ -86,7 +86,7 @@ class OpenApiTest {
     for (String path : List.of("/health/live", "/health/ready", "/api/openapi.json")) {
       described.mustFit("GET " + path, 200, anybody.get(path));
     }
-    for (String file : List.of("setup.json", "kit.json", "location.json")) {
+    for (String file : List.of("setup.json", "kit.json", "gear.json", "location.json")) {
       described.mustFit("GET /api/schemas/{file}", 200, anybody.get("/api/schemas/" + file));
     }
     people();
@@ -97,6 +97,7 @@ class OpenApiTest {
     kinAndUse();
     life();
     new PlacesAndTakesAsDescribed(house, described, author).mustFit();
+    new GearAsDescribed(house, described, author).mustFit();
     pictures();
     computing();
     assertEquals(described.operations(), described.done());

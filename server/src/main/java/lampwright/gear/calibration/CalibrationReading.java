@@ -89,7 +89,8 @@ public record CalibrationReading(
           CalibrationReading::constant,
           "The meter's constant C; usually 250, a flat receptor.");
 
-  static final ObjectForm<CalibrationReading> FORM =
+  /** The reading as it stands in a document. */
+  public static final ObjectForm<CalibrationReading> FORM =
       ObjectForm.of(
           "calibration_reading",
           "What an incident meter gave that pointed at one head from its axis, in the dark.",

@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import lampwright.document.Form;
 import lampwright.document.Json;
 import lampwright.document.MergePatch;
-import lampwright.document.ObjectForm;
 import lampwright.document.Reading;
 import lampwright.tasks.Refused;
 import lampwright.web.http.Body;
@@ -32,11 +31,11 @@ final class Documents {
    * @throws Refused when the two differ, the body is no such change, or what comes out has a
    *     problem
    */
-  static <T> T changed(Context context, ObjectForm<T> form, int based, int revision, T document) {
+  static <T> T changed(Context context, Form<T> form, int based, int revision, T document) {
     if (based != revision) {
       throw Refused.stale(revision);
     }
-    Object before = Json.parse(Json.print(form.writeObject(document)));
+    Object before = Json.parse(Json.print(form.write(document)));
     return sound(form.read(MergePatch.apply(before, Body.mergePatch(context))));
   }
 

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import lampwright.gear.Kit;
 import lampwright.gear.KitId;
+import lampwright.gear.stock.Missing;
+import lampwright.gear.stock.WrittenKit;
 import lampwright.tasks.KeptKit;
 import lampwright.tasks.KitKeeping;
 import lampwright.web.http.Door;
@@ -35,11 +37,22 @@ public final class KitApi {
 
   private record All(List<Item> items, int total, Optional<String> next) {}
 
-  private record One(String id, int revision, Instant changedAt, Map<String, Object> document) {
+  private record One(
+      String id,
+      int revision,
+      Instant changedAt,
+      Map<String, Object> document,
+      Map<String, Object> resolved,
+      List<Missing> missing) {
 
     static One of(KeptKit kit) {
       return new One(
-          kit.id().text(), kit.revision(), kit.changedAt(), Kit.FORM.writeObject(kit.document()));
+          kit.id().text(),
+          kit.revision(),
+          kit.changedAt(),
+          WrittenKit.FORM.writeObject(kit.written()),
+          Kit.FORM.writeObject(kit.document()),
+          kit.missing());
     }
   }
 
@@ -51,7 +64,7 @@ public final class KitApi {
 
   /** Keeps a new kit. */
   public void create(Context context) {
-    Kit document = Documents.read(context, Kit.FORM);
+    WrittenKit document = Documents.read(context, WrittenKit.FORM);
     KeptKit created =
         kits.create(door.caller(context), SetupApi.studio(context), document, Repeats.of(context));
     context.status(HttpStatus.CREATED);
@@ -71,7 +84,7 @@ public final class KitApi {
   /** Puts another document in its place. */
   public void replace(Context context) {
     int based = basedOn(context);
-    replace(context, based, Documents.read(context, Kit.FORM));
+    replace(context, based, Documents.read(context, WrittenKit.FORM));
   }
 
   /** Changes what the body names of it. */
@@ -81,10 +94,10 @@ public final class KitApi {
     replace(
         context,
         based,
-        Documents.changed(context, Kit.FORM, based, now.revision(), now.document()));
+        Documents.changed(context, WrittenKit.FORM, based, now.revision(), now.written()));
   }
 
-  private void replace(Context context, int based, Kit document) {
+  private void replace(Context context, int based, WrittenKit document) {
     KeptKit replaced =
         kits.replace(
             door.caller(context),

@@ -38,6 +38,7 @@ public final class OpenApi {
           "reading-maps",
           "adapting",
           "kits",
+          "gear",
           "calibration",
           "locations",
           "takes-and-notes",
@@ -61,6 +62,8 @@ public final class OpenApi {
     forms.addAll(TakeApi.forms());
     forms.add(NoteApi.form());
     forms.add(PictureApi.form());
+    forms.addAll(GearApi.forms());
+    forms.addAll(GearFileApi.forms());
     description = Json.print(completed(byHand(), Definitions.of(forms)));
   }
 

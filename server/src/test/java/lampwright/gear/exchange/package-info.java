@@ -1,0 +1,4 @@
+@NullMarked
+package lampwright.gear.exchange;
+
+import org.jspecify.annotations.NullMarked;
