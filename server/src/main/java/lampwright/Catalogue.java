@@ -13,7 +13,6 @@ import lampwright.search.Search;
 import lampwright.search.SetupIndex;
 import lampwright.setup.SetupDocument;
 import lampwright.store.Database;
-import lampwright.store.PictureFiles;
 import lampwright.tasks.Adapting;
 import lampwright.tasks.Calibrating;
 import lampwright.tasks.Caller;
@@ -21,17 +20,18 @@ import lampwright.tasks.Cataloguing;
 import lampwright.tasks.Comparing;
 import lampwright.tasks.DemoLoader;
 import lampwright.tasks.DemoStudio;
+import lampwright.tasks.Exporting;
 import lampwright.tasks.Finding;
 import lampwright.tasks.GearCalibrating;
 import lampwright.tasks.GearImporting;
 import lampwright.tasks.GearKeeping;
 import lampwright.tasks.Histories;
+import lampwright.tasks.Importing;
 import lampwright.tasks.IndexedStudios;
 import lampwright.tasks.KitKeeping;
 import lampwright.tasks.LocationKeeping;
 import lampwright.tasks.NoteKeeping;
 import lampwright.tasks.Once;
-import lampwright.tasks.PictureKeeping;
 import lampwright.tasks.Recording;
 import lampwright.tasks.Stating;
 import lampwright.tasks.SunWatching;
@@ -42,7 +42,8 @@ import lampwright.tasks.Tracing;
 final class Catalogue implements AutoCloseable {
 
   private static final String INDEX = "index";
-  private static final String PICTURES = "pictures";
+  private static final String EXPORTS = "exports";
+  private static final String IMPORTS = "imports";
 
   private final SetupIndex index;
   private final Follower follower;
@@ -51,7 +52,7 @@ final class Catalogue implements AutoCloseable {
   private final GearKeeping gear;
   private final GearImporting gearImporting;
   private final GearCalibrating gearCalibrating;
-  private final PictureKeeping pictures;
+  private final PictureTasks pictures;
   private final Tracing tracing;
   private final Recording recording;
   private final Histories histories;
@@ -64,6 +65,16 @@ final class Catalogue implements AutoCloseable {
   private final NoteKeeping notes;
   private final SunWatching sun;
   private final Calibrating calibrating;
+  private final Exporting exporting;
+  private final Importing importing;
+
+  /**
+   * Where files are.
+   *
+   * @param data this server's own
+   * @param pictures may be that of several servers
+   */
+  record Folders(Path data, Path pictures) {}
 
   /**
    * Opens the index in the data folder and lets it follow the database.
@@ -71,9 +82,9 @@ final class Catalogue implements AutoCloseable {
    * @throws lampwright.search.IndexFailure where another process has the folder, or it cannot be
    *     written
    */
-  Catalogue(Database database, Path data, Ids ids, Clock clock) {
+  Catalogue(Database database, Folders folders, Ids ids, Clock clock) {
     IndexedStudios studios = new IndexedStudios(database);
-    index = SetupIndex.open(data.resolve(INDEX), studios.identity());
+    index = SetupIndex.open(folders.data().resolve(INDEX), studios.identity());
     follower = Follower.start(index, studios);
     cataloguing = new Cataloguing(database, follower, ids);
     kits = new KitKeeping(database, ids);
@@ -81,9 +92,9 @@ final class Catalogue implements AutoCloseable {
     gearImporting = new GearImporting(database, ids);
     gearCalibrating = new GearCalibrating(database, new Calibrating(database));
     // A folder a database: what has no row in this one may well have one in another.
-    Path files = data.resolve(PICTURES).resolve(studios.identity());
-    pictures = new PictureKeeping(database, PictureFiles.open(files), ids);
-    pictures.sweep();
+    pictures =
+        PictureTasks.open(
+            database, folders.pictures().resolve(studios.identity()), cataloguing, ids);
     tracing = new Tracing(database);
     recording = new Recording(database, cataloguing);
     histories = new Histories(database, cataloguing);
@@ -96,6 +107,20 @@ final class Catalogue implements AutoCloseable {
     notes = new NoteKeeping(database, ids);
     sun = new SunWatching(cataloguing, locations, clock);
     calibrating = new Calibrating(database);
+    exporting =
+        new Exporting(
+            database,
+            pictures.upkeep(),
+            folders.data().resolve(EXPORTS).resolve(studios.identity()));
+    importing =
+        new Importing(
+            database,
+            cataloguing,
+            pictures.upkeep(),
+            pictures.adding(),
+            ids,
+            clock,
+            folders.data().resolve(IMPORTS).resolve(studios.identity()));
   }
 
   Cataloguing cataloguing() {
@@ -118,7 +143,7 @@ final class Catalogue implements AutoCloseable {
     return gearCalibrating;
   }
 
-  PictureKeeping pictures() {
+  PictureTasks pictures() {
     return pictures;
   }
 
@@ -170,6 +195,14 @@ final class Catalogue implements AutoCloseable {
     return calibrating;
   }
 
+  Exporting exporting() {
+    return exporting;
+  }
+
+  Importing importing() {
+    return importing;
+  }
+
   /** Loads the demo's setups and kits, where they are not there yet. */
   void load(DemoLoader demo, Caller owner) {
     demo.load(
@@ -206,6 +239,8 @@ final class Catalogue implements AutoCloseable {
 
   @Override
   public void close() {
+    importing.close();
+    pictures.close();
     follower.close();
     index.close();
   }

@@ -26,11 +26,11 @@ import lampwright.tasks.FailedSignIns;
 import lampwright.tasks.FirstOwner;
 import lampwright.tasks.Passwords;
 import lampwright.tasks.PhotometricFiles;
-import lampwright.tasks.PictureComparing;
 import lampwright.tasks.SigningIn;
 import lampwright.tasks.Studios;
 import lampwright.tasks.Tokens;
 import lampwright.web.Routes;
+import lampwright.web.api.ArchiveApi;
 import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
 import lampwright.web.api.ComparisonApi;
@@ -72,6 +72,7 @@ import lampwright.web.pages.HomePages;
 import lampwright.web.pages.Layouts;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
+import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.ProblemPages;
 import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.SignInPages;
@@ -111,7 +112,13 @@ public final class House implements AutoCloseable {
       Tokens tokens = new Tokens(database, ids, closed);
       firstOwner = new FirstOwner(database, ids, passwords, signingIn);
       demoStudio = new DemoStudio(database, ids, passwords);
-      catalogue = keep(new Catalogue(database, settings.data(), ids, clock));
+      catalogue =
+          keep(
+              new Catalogue(
+                  database,
+                  new Catalogue.Folders(settings.data(), settings.pictures()),
+                  ids,
+                  clock));
       furnish();
       server = keep(serve(signingIn, tokens));
     } catch (RuntimeException | Error e) {
@@ -179,7 +186,8 @@ public final class House implements AutoCloseable {
             new HealthApi(
                 List.of(
                     new HealthApi.Check("database", this::databaseTrouble),
-                    new HealthApi.Check("search", catalogue::trouble))),
+                    new HealthApi.Check("search", catalogue::trouble),
+                    new HealthApi.Check("pictures", catalogue.pictures().upkeep()::trouble))),
             new SessionApi(door, signingIn, visitors),
             new TokenApi(door, tokens),
             new StudioApi(door, studios),
@@ -209,12 +217,16 @@ public final class House implements AutoCloseable {
             new NoteApi(door, catalogue.notes()),
             new PictureApi(
                 door,
-                catalogue.pictures(),
-                new PictureComparing(catalogue.pictures(), catalogue.cataloguing())),
+                new PictureApi.Tasks(
+                    catalogue.pictures().keeping(),
+                    catalogue.pictures().adding(),
+                    catalogue.pictures().giving(),
+                    catalogue.pictures().comparing())),
             new ComparisonApi(door, catalogue.comparing()),
             new GearApi(door, catalogue.gear()),
             new GearFileApi(door, catalogue.gear(), catalogue.gearImporting()),
-            new GearCalibrationApi(door, catalogue.gear(), catalogue.gearCalibrating()));
+            new GearCalibrationApi(door, catalogue.gear(), catalogue.gearCalibrating()),
+            new ArchiveApi(door, catalogue.exporting(), catalogue.importing()));
     SignInPages signInPages =
         new SignInPages(
             door,
@@ -230,6 +242,18 @@ public final class House implements AutoCloseable {
             new LifePages.Tasks(catalogue.histories(), catalogue.stating(), catalogue.comparing()),
             templates,
             studioLayouts);
+    PicturePages picturePages =
+        new PicturePages(
+            door,
+            new PicturePages.Tasks(
+                catalogue.cataloguing(),
+                catalogue.pictures().keeping(),
+                catalogue.pictures().adding(),
+                catalogue.pictures().giving(),
+                catalogue.pictures().comparing(),
+                catalogue.notes()),
+            templates,
+            studioLayouts);
     Routes.Pages pages =
         new Routes.Pages(
             new HomePages(door, studios, studio -> "/studios/" + studio.text() + "/setups"),
@@ -237,7 +261,8 @@ public final class House implements AutoCloseable {
             new FirstOwnerPages(door, firstOwner, templates, layouts),
             problemPages,
             new AssetFiles(assets),
-            new FindPages(door, catalogue.finding(), templates, studioLayouts),
+            new FindPages(
+                door, catalogue.finding(), catalogue.pictures().giving(), templates, studioLayouts),
             new SetupPages(
                 door,
                 catalogue.cataloguing(),
@@ -246,7 +271,8 @@ public final class House implements AutoCloseable {
                 catalogue.kits(),
                 templates,
                 studioLayouts,
-                life),
+                life,
+                picturePages),
             new AdaptedPages(
                 door,
                 new AdaptedPages.Tasks(
@@ -265,7 +291,8 @@ public final class House implements AutoCloseable {
                 clock,
                 templates,
                 studioLayouts),
-            life);
+            life,
+            picturePages);
     ProblemPage problemPage =
         (problem, context) ->
             problem.kind() == ProblemKind.NOT_SIGNED_IN

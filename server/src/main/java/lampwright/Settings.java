@@ -18,6 +18,7 @@ import lampwright.tasks.Passwords;
  * @param port 0 to 65535; 0 takes any free port
  * @param host the name or address to listen on
  * @param data the folder of everything that the server keeps
+ * @param pictures the folder of pictures, which several servers on one database share
  * @param database a PostgreSQL to work in; empty for the server's own
  * @param databaseOwner who owns the tables in it, where that is another user
  * @param demo whether the demo studio is there
@@ -29,6 +30,7 @@ public record Settings(
     int port,
     String host,
     Path data,
+    Path pictures,
     Optional<String> database,
     Optional<String> databaseOwner,
     boolean demo,
@@ -65,7 +67,8 @@ public record Settings(
         new Settings(
             port(value(environment, Setting.PORT)),
             value(environment, Setting.HOST),
-            folder(value(environment, Setting.DATA)),
+            folder(Setting.DATA, value(environment, Setting.DATA)),
+            pictures(environment),
             text(environment, Setting.DATABASE_URL),
             text(environment, Setting.DATABASE_OWNER_URL),
             yesOrNo(value(environment, Setting.DEMO)),
@@ -127,11 +130,18 @@ public record Settings(
         Setting.PORT, value, "must be a whole number from 0 to 65535. Maybe 8080?");
   }
 
-  private static Path folder(String value) {
+  private static Path pictures(Map<String, String> environment) {
+    return text(environment, Setting.PICTURES)
+        .map(value -> folder(Setting.PICTURES, value))
+        .orElseGet(
+            () -> folder(Setting.DATA, value(environment, Setting.DATA)).resolve("pictures"));
+  }
+
+  private static Path folder(Setting setting, String value) {
     try {
       return Path.of(value).toAbsolutePath().normalize();
     } catch (InvalidPathException e) {
-      throw SettingRefused.of(Setting.DATA, value, "must be the path of a folder. Maybe ./data?");
+      throw SettingRefused.of(setting, value, "must be the path of a folder. Maybe ./data?");
     }
   }
 

@@ -25,6 +25,7 @@ final class ArchitectureRules {
     {
       "web",
       "tasks",
+      "archive",
       "search",
       "drawing",
       "learning",
@@ -39,6 +40,7 @@ final class ArchitectureRules {
     {
       "tasks",
       "store",
+      "archive",
       "search",
       "drawing",
       "learning",
@@ -50,11 +52,12 @@ final class ArchitectureRules {
       "document",
       "engine"
     },
-    {"store", "schema", "setup", "gear", "place", "people", "document", "engine"},
+    {"store", "schema", "archive", "setup", "gear", "place", "people", "document", "engine"},
     {"search", "setup", "gear", "place", "people", "engine"},
     {"drawing", "setup", "gear", "place", "engine"},
     {"learning", "setup", "gear", "place", "people", "document", "engine"},
     {"picture", "engine"},
+    {"archive", "setup", "gear", "place", "people", "document", "engine"},
     {"setup", "gear", "place", "people", "document", "engine"},
     {"gear", "people", "document", "engine"},
     {"place", "people", "document", "engine"},

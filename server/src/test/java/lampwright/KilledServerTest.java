@@ -14,10 +14,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lampwright.picture.Drawn;
 import lampwright.web.Documents;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -143,6 +146,71 @@ class KilledServerTest {
       ProcessHandle last = third.postgres().orElseThrow();
       assertEquals(0, third.stop(), "Being told to stop is no failure");
       last.onExit().get(60, TimeUnit.SECONDS);
+    }
+  }
+
+  @Test
+  void aServerThatIsKilledWhilePicturesArriveLeavesNoRowWithoutItsFileAndNoFileWithoutARow()
+      throws Exception {
+    Path data = Files.createDirectories(folder.resolve("data"));
+    Path pictures = data.resolve("pictures");
+    ServerProcess first = ServerProcess.start(data);
+    Visitor author = first.author();
+    String setup =
+        author
+            .post(SETUPS, Documents.json(Documents.setup("Pictured")))
+            .headers()
+            .firstValue("Location")
+            .orElseThrow();
+    String path = setup + "/pictures";
+    Upload half = Upload.begin(first.address(), author, path, photograph(0));
+    half.awaitFileIn(pictures);
+    CountDownLatch some = new CountDownLatch(6);
+    Thread adding =
+        Thread.ofVirtual()
+            .start(
+                () -> {
+                  try {
+                    for (int i = 1; ; i++) {
+                      assertEquals(201, Upload.whole(author, path, photograph(i)).statusCode());
+                      some.countDown();
+                    }
+                  } catch (UncheckedIOException gone) {
+                    // Killed.
+                  }
+                });
+    assertTrue(some.await(60, TimeUnit.SECONDS));
+    first.kill();
+    half.close();
+    assertTrue(adding.join(java.time.Duration.ofSeconds(60)), "The writer does not end");
+
+    try (ServerProcess second = ServerProcess.start(data)) {
+      Visitor again = second.author();
+      untilReady(again);
+      List<?> rows = Visitor.items(again.get(path + "?limit=100"));
+      assertTrue(rows.size() >= 6, "acknowledged pictures are lost: " + rows.size());
+      Set<String> hashes = new TreeSet<>();
+      for (Object row : rows) {
+        hashes.add(Told.at(row, "sha256").toString());
+        assertEquals(200, again.get(path + "/" + Told.at(row, "id") + "/original").statusCode());
+      }
+      assertEquals(hashes, filesIn(pictures));
+      Upload.awaitNothingIn(pictures);
+    }
+  }
+
+  private static byte[] photograph(int shade) {
+    return Drawn.jpeg(Drawn.image(320, 240, (x, y) -> (x * (shade + 3) * 5) ^ (y << 9)), 0.9);
+  }
+
+  /** The hashes that the names of the files begin with. */
+  private static Set<String> filesIn(Path pictures) throws IOException {
+    try (Stream<Path> tree = Files.walk(pictures)) {
+      return tree.filter(Files::isRegularFile)
+          .map(file -> String.valueOf(file.getFileName()))
+          .filter(name -> !name.endsWith(".lock"))
+          .map(name -> name.replaceFirst("\\..*", ""))
+          .collect(Collectors.toCollection(TreeSet::new));
     }
   }
 

@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
 
 /** The server as a process of its own with its own PostgreSQL, as a person starts it. */
@@ -116,11 +118,22 @@ final class ServerProcess implements AutoCloseable {
     return process.exitValue();
   }
 
+  /** Ends it with its PostgreSQL, so that nothing writes to the data folder any more. */
   @Override
   public void close() {
-    if (process.isAlive()) {
+    Optional<ProcessHandle> postgres = postgres();
+    process.destroy();
+    try {
+      process.onExit().get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+      if (postgres.isPresent()) {
+        postgres.get().onExit().get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+      }
+    } catch (ExecutionException | TimeoutException e) {
       process.destroyForcibly();
-      process.onExit().join();
+      throw new IllegalStateException("The server does not stop.", e);
+    } catch (InterruptedException e) {
+      process.destroyForcibly();
+      Thread.currentThread().interrupt();
     }
   }
 }

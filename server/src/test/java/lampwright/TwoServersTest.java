@@ -1,14 +1,24 @@
 package lampwright;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.IOException;
+import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.Stream;
+import lampwright.picture.Drawn;
 import lampwright.postgres.EmbeddedPostgres;
+import lampwright.web.Documents;
 import lampwright.web.TwentyWriters;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -45,13 +55,85 @@ class TwoServersTest {
     }
   }
 
+  @Test
+  void twoServersOnOneFolderOfPicturesGiveOutWhatTheOtherTookInAndTakeNothingAway()
+      throws Exception {
+    Path shared = Files.createDirectories(folder.resolve("pictures"));
+    try (EmbeddedPostgres postgres = EmbeddedPostgres.start(folder.resolve("postgres"));
+        ServerProcess one = start("one", postgres, shared)) {
+      Visitor author = one.author();
+      Upload arriving = Upload.begin(one.address(), author, pictures(author), photograph(1));
+      arriving.awaitFileIn(shared);
+      // Its start sweeps the folder, in which a file of the first server's is arriving.
+      try (ServerProcess other = start("other", postgres, shared)) {
+        String place = arriving.finish();
+        Visitor there = other.author();
+        assertEquals(200, there.get(place + "/thumbnail").statusCode());
+        assertEquals(author.get(place + "/original").body(), there.get(place + "/original").body());
+        addAndTakeAwayTheSameFileAtBoth(List.of(author, there), place);
+      }
+    }
+  }
+
+  /**
+   * While one server takes a file away, the other takes the same in; whoever is told 201 has it.
+   */
+  private static void addAndTakeAwayTheSameFileAtBoth(List<Visitor> authors, String place)
+      throws Exception {
+    String pictures = place.substring(0, place.lastIndexOf('/'));
+    List<Callable<Void>> writers =
+        authors.stream()
+            .map(
+                author ->
+                    (Callable<Void>)
+                        () -> {
+                          for (int i = 0; i < 12; i++) {
+                            HttpResponse<String> made =
+                                Upload.whole(author, pictures, photograph(2));
+                            assertEquals(201, made.statusCode(), made.body());
+                            String mine = made.headers().firstValue("Location").orElseThrow();
+                            assertEquals(200, author.get(mine + "/original").statusCode());
+                            assertEquals(
+                                204, author.with("If-Match", "\"1\"").delete(mine).statusCode());
+                          }
+                          return null;
+                        })
+            .toList();
+    try (ExecutorService threads = Executors.newVirtualThreadPerTaskExecutor()) {
+      for (Future<Void> writer : threads.invokeAll(writers)) {
+        writer.get();
+      }
+    }
+  }
+
+  private static String pictures(Visitor author) {
+    HttpResponse<String> made =
+        author.post(
+            "/api/studios/demo/setups", Documents.json(Documents.setup("Pictured at two servers")));
+    return made.headers().firstValue("Location").orElseThrow() + "/pictures";
+  }
+
+  private static byte[] photograph(int shade) {
+    return Drawn.jpeg(Drawn.image(640, 480, (x, y) -> (x * shade * 7) ^ y), 0.9);
+  }
+
+  private ServerProcess start(String name, EmbeddedPostgres postgres, Path pictures)
+      throws IOException {
+    return start(name, postgres, Map.of("LAMPWRIGHT_PICTURES", pictures.toString()));
+  }
+
   private ServerProcess start(String name, EmbeddedPostgres postgres) throws IOException {
+    return start(name, postgres, Map.of());
+  }
+
+  private ServerProcess start(String name, EmbeddedPostgres postgres, Map<String, String> more)
+      throws IOException {
     Path data = Files.createDirectories(folder.resolve(name).resolve("data"));
     String at = postgres.jdbcUrl(EmbeddedPostgres.DATABASE).replaceFirst("jdbc:postgresql://", "");
-    return ServerProcess.start(
-        data,
-        Map.of(
-            "LAMPWRIGHT_DATABASE_URL",
-            "postgresql://%s:%s@%s".formatted(postgres.user(), postgres.password(), at)));
+    Map<String, String> settings = new HashMap<>(more);
+    settings.put(
+        "LAMPWRIGHT_DATABASE_URL",
+        "postgresql://%s:%s@%s".formatted(postgres.user(), postgres.password(), at));
+    return ServerProcess.start(data, settings);
   }
 }

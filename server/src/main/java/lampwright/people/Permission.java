@@ -14,6 +14,8 @@ public enum Permission {
   WRITE_SETUPS,
   /** Make, change and delete kits. */
   WRITE_KITS,
+  /** Take the whole studio out as an archive, and bring such an archive in. */
+  MOVE_STUDIO,
   /** Take people in, change their roles, let them go; rename the studio. */
   MANAGE_MEMBERS
 }

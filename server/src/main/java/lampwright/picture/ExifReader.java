@@ -17,7 +17,10 @@ import lampwright.engine.unit.Millimetres;
 
 /**
  * Reads the few tags that matter here, and no others, so that no directory of a hostile file can
- * ask for memory. Tags and types: Exif 3.0, 4.6; TIFF 6.0, section 2.
+ * ask for memory. A library that reads them all was tried, metadata-extractor 2.21.0: it keeps a
+ * copy of every tag's value, and values may lie over each other, so that a TIFF of 8 MiB with 200
+ * tags took 1.7 GB. The tests hold this reader against it. Tags and types: Exif 3.0, 4.6; TIFF 6.0,
+ * section 2.
  */
 final class ExifReader {
 

@@ -1,8 +1,12 @@
 package lampwright.picture;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.stream.LongStream;
 
 /**
  * One directory of a structure of TIFF (TIFF 6.0, section 2). It keeps nothing: each tag is looked
@@ -18,10 +22,14 @@ final class TiffDirectory {
   private final int entries;
   private final int count;
 
-  private TiffDirectory(Bytes tiff, int entries, int count) {
+  /** Whether it has more tags than are looked at. */
+  private final boolean isCut;
+
+  private TiffDirectory(Bytes tiff, int entries, int count, boolean isCut) {
     this.tiff = tiff;
     this.entries = entries;
     this.count = count;
+    this.isCut = isCut;
   }
 
   /** The first directory; empty where this is no such structure. */
@@ -37,13 +45,74 @@ final class TiffDirectory {
     return Optional.of(at(tiff, tiff.u32(4)));
   }
 
+  /** Tags that point to directories of their own: sub-pictures, Exif, places, interoperability. */
+  private static final List<Integer> TO_DIRECTORIES = List.of(0x014a, 0x8769, 0x8825, 0xa005);
+
+  private static final int MOST_DIRECTORIES = 64;
+
+  /**
+   * Whether all values of all directories together have at most so many bytes, and there are not
+   * many directories. A library that keeps a copy of each value can otherwise be asked for any
+   * amount of memory, since values may lie over each other.
+   */
+  static boolean isBounded(Bytes bytes, long mostBytes) {
+    Optional<TiffDirectory> first = first(bytes);
+    Deque<TiffDirectory> left = new ArrayDeque<>();
+    first.ifPresent(left::add);
+    int directories = 0;
+    long told = 0;
+    while (!left.isEmpty()) {
+      TiffDirectory directory = left.remove();
+      told += directory.valueBytes();
+      if (++directories > MOST_DIRECTORIES || told > mostBytes || directory.isCut) {
+        return false;
+      }
+      directory.addFurther(left);
+    }
+    return true;
+  }
+
+  private long valueBytes() {
+    long sum = 0;
+    for (int i = 0; i < count; i++) {
+      int entry = entries + i * ENTRY_BYTES;
+      sum += bytes(tiff.u16(entry + 2)) * tiff.u32(entry + 4);
+    }
+    return sum;
+  }
+
+  private void addFurther(Deque<TiffDirectory> left) {
+    for (int tag : TO_DIRECTORIES) {
+      for (long place : places(tag)) {
+        left.add(at(tiff, place));
+      }
+    }
+    long after = (long) entries + (long) count * ENTRY_BYTES;
+    if (count > 0 && tiff.has(after, 4) && tiff.u32((int) after) != 0) {
+      left.add(at(tiff, tiff.u32((int) after)));
+    }
+  }
+
+  private List<Long> places(int tag) {
+    return value(tag)
+        .filter(value -> value.type() == 4 || value.type() == 13)
+        .map(
+            value ->
+                LongStream.range(0, Math.min(value.count(), MOST_DIRECTORIES + 1))
+                    .mapToObj(i -> tiff.u32(value.place() + 4 * (int) i))
+                    .toList())
+        .orElse(List.of());
+  }
+
   private static TiffDirectory at(Bytes tiff, long place) {
     if (place < 8 || !tiff.has(place, 2)) {
-      return new TiffDirectory(tiff, 0, 0);
+      return new TiffDirectory(tiff, 0, 0, false);
     }
     int start = (int) place + 2;
-    int told = Math.min(tiff.u16((int) place), MOST_ENTRIES);
-    return new TiffDirectory(tiff, start, Math.min(told, (tiff.size() - start) / ENTRY_BYTES));
+    int told = tiff.u16((int) place);
+    int looked = Math.min(told, MOST_ENTRIES);
+    return new TiffDirectory(
+        tiff, start, Math.min(looked, (tiff.size() - start) / ENTRY_BYTES), told > looked);
   }
 
   /** The directory that a tag points to; one without tags where there is none. */

@@ -9,6 +9,9 @@ final class TiffParts {
   private static final int WIDTH = 0x0100;
   private static final int HEIGHT = 0x0101;
 
+  /** Room for a profile, notes and the places of strips; the picture itself is not in it. */
+  private static final long MOST_TOLD_BYTES = 16 << 20;
+
   private TiffParts() {}
 
   static Parts of(Bytes file) throws Unusable.Found {
@@ -17,6 +20,9 @@ final class TiffParts {
     long height = first.whole(HEIGHT).orElse(0);
     if (width < 1 || height < 1 || width > Integer.MAX_VALUE || height > Integer.MAX_VALUE) {
       throw Unusable.unreadable("The TIFF does not say how large it is, or ends before it does.");
+    }
+    if (!TiffDirectory.isBounded(file, MOST_TOLD_BYTES)) {
+      throw Unusable.unreadable("The TIFF tells more beside its picture than is read here.");
     }
     return new Parts(
         PictureFormat.TIFF,

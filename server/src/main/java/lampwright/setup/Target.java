@@ -5,7 +5,9 @@ import static lampwright.document.Field.required;
 import static lampwright.document.Field.usually;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
@@ -28,6 +30,47 @@ public record Target(String name, Point at, Held held, Optional<Degrees> surface
     TOWARD_CAMERA,
     /** Flat on an upright surface that is lit. */
     ON_SURFACE
+  }
+
+  /** Words that a name can begin with so that it says where it is by itself. */
+  private static final Set<String> SAY_WHERE =
+      Set.of(
+          "above",
+          "across",
+          "along",
+          "among",
+          "around",
+          "at",
+          "before",
+          "behind",
+          "below",
+          "beneath",
+          "beside",
+          "between",
+          "beyond",
+          "in",
+          "inside",
+          "near",
+          "on",
+          "opposite",
+          "over",
+          "past",
+          "under",
+          "within");
+
+  /** Words before which no article stands. */
+  private static final Set<String> NEED_NO_ARTICLE =
+      Set.of("a", "an", "both", "each", "every", "her", "his", "its", "my", "our", "the", "their");
+
+  /** Where it is, to stand after a reading: "at the face", "between their shoulders". */
+  public String where() {
+    int end = name.indexOf(' ');
+    String first = (end < 0 ? name : name.substring(0, end)).toLowerCase(Locale.ROOT);
+    // One word alone is a thing, whatever it is: "inside", "the past".
+    if (end > 0 && SAY_WHERE.contains(first)) {
+      return name;
+    }
+    return (NEED_NO_ARTICLE.contains(first) ? "at " : "at the ") + name;
   }
 
   private static final Field<Target, String> NAME =

@@ -68,6 +68,16 @@ public final class Database implements AutoCloseable {
     return transact(sql -> work.apply(new StudioTransaction(sql, now(), studio, person)));
   }
 
+  /** The same, where everything is read as it was at one moment, whatever others change. */
+  public <T> T inStudioAtOneMoment(
+      StudioId studio, PersonId person, Function<StudioTransaction, T> work) {
+    return transact(
+        sql -> {
+          sql.execute("set transaction isolation level repeatable read");
+          return work.apply(new StudioTransaction(sql, now(), studio, person));
+        });
+  }
+
   /** For a person who has not chosen a studio. */
   public <T> T asPerson(PersonId person, Function<PersonTransaction, T> work) {
     return transact(sql -> work.apply(new PersonTransaction(sql, now(), person)));

@@ -9,7 +9,7 @@ import lampwright.people.Person;
 import lampwright.people.PersonId;
 import org.jooq.Record;
 
-/** Who can sign in. */
+/** Who can sign in; not those whose name only came with an archive, see {@link ArchivedAuthors}. */
 public final class People {
 
   /** A person, and what their password is checked against. */
@@ -50,6 +50,7 @@ public final class People {
         .select(PERSON.ID, PERSON.EMAIL, PERSON.NAME)
         .from(PERSON)
         .where(PERSON.ID.eq(id.text()))
+        .and(PERSON.SIGNS_IN)
         .fetchOptional(People::person);
   }
 
@@ -58,6 +59,7 @@ public final class People {
         .select(PERSON.ID, PERSON.EMAIL, PERSON.NAME, PERSON.PASSWORD_HASH)
         .from(PERSON)
         .where(PERSON.ID.eq(id.text()))
+        .and(PERSON.SIGNS_IN)
         .fetchOptional(found -> new WithPassword(person(found), found.get(PERSON.PASSWORD_HASH)));
   }
 
@@ -67,6 +69,7 @@ public final class People {
         .select(PERSON.ID, PERSON.EMAIL, PERSON.NAME, PERSON.PASSWORD_HASH)
         .from(PERSON)
         .where(PERSON.EMAIL.eq(email.toLowerCase(Locale.ROOT)))
+        .and(PERSON.SIGNS_IN)
         .fetchOptional(found -> new WithPassword(person(found), found.get(PERSON.PASSWORD_HASH)));
   }
 
@@ -76,18 +79,19 @@ public final class People {
             .update(PERSON)
             .set(PERSON.PASSWORD_HASH, passwordHash)
             .where(PERSON.ID.eq(id.text()))
+            .and(PERSON.SIGNS_IN)
             .execute()
         == 1;
   }
 
   /** Whether nobody has signed up yet. */
   public boolean isEmpty() {
-    return !in.sql().fetchExists(PERSON);
+    return !in.sql().fetchExists(PERSON, PERSON.SIGNS_IN.isTrue());
   }
 
   /** Whether nobody has signed up yet but those of some addresses. */
   public boolean isNobodyBut(Collection<String> emails) {
-    return !in.sql().fetchExists(PERSON, PERSON.EMAIL.notIn(emails));
+    return !in.sql().fetchExists(PERSON, PERSON.SIGNS_IN.isTrue().and(PERSON.EMAIL.notIn(emails)));
   }
 
   static Person person(Record found) {

@@ -25,7 +25,7 @@ import java.util.stream.Stream;
  * bytes once. A file is written beside, brought to the disk and moved into its place whole; so what
  * has a name here is complete, whatever crashed.
  */
-public final class PictureFiles {
+public final class PictureFiles implements AutoCloseable {
 
   /** The name of the file as it came; its smaller versions have names of their own. */
   public static final String ORIGINAL = "original";
@@ -34,25 +34,29 @@ public final class PictureFiles {
   private static final int PIECE = 64 * 1024;
 
   private final Path folder;
-  private final Path arriving;
+  private final ArrivingFolder arriving;
 
-  private PictureFiles(Path folder) {
+  private PictureFiles(Path folder, ArrivingFolder arriving) {
     this.folder = folder;
-    this.arriving = folder.resolve(ARRIVING);
+    this.arriving = arriving;
   }
 
-  /** Opens a folder, which it makes, and forgets what was arriving when the server ended. */
+  /**
+   * Opens a folder, which it makes, and forgets what was arriving at servers that have ended.
+   * Several servers may have one folder open.
+   */
   public static PictureFiles open(Path folder) {
-    PictureFiles files = new PictureFiles(folder);
     try {
-      Files.createDirectories(files.arriving);
-      for (Path left : list(files.arriving)) {
-        Files.delete(left);
-      }
+      return new PictureFiles(folder, ArrivingFolder.open(folder.resolve(ARRIVING)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return files;
+  }
+
+  /** Forgets what is arriving. */
+  @Override
+  public void close() {
+    arriving.close();
   }
 
   /** What came in, until it is kept or closed. */
@@ -75,7 +79,7 @@ public final class PictureFiles {
    * @throws IOException where they end before their time; what has come is forgotten
    */
   public Optional<Arrival> receive(InputStream in, long mostBytes) throws IOException {
-    Path file = Files.createTempFile(arriving, "picture", "");
+    Path file = arriving.newFile();
     boolean kept = false;
     try (FileChannel out = FileChannel.open(file, StandardOpenOption.WRITE)) {
       MessageDigest hash = sha256();
@@ -107,7 +111,7 @@ public final class PictureFiles {
   /** Keeps a version of it. */
   public void put(String sha256, String name, byte[] bytes) {
     try {
-      Path file = Files.createTempFile(arriving, "version", "");
+      Path file = arriving.newFile();
       try (FileChannel out = FileChannel.open(file, StandardOpenOption.WRITE)) {
         write(out, ByteBuffer.wrap(bytes));
         out.force(true);
@@ -116,6 +120,11 @@ public final class PictureFiles {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Whether files can be kept in the folder now. */
+  public boolean isUsable() {
+    return arriving.isUsable();
   }
 
   /** Where a version of it lies; empty where there is none. */
@@ -143,7 +152,7 @@ public final class PictureFiles {
   /** Every hash that there is a file of. */
   public Set<String> hashes() {
     try (Stream<Path> tree = Files.walk(folder)) {
-      return tree.filter(file -> !file.startsWith(arriving))
+      return tree.filter(file -> !file.startsWith(folder.resolve(ARRIVING)))
           .filter(Files::isRegularFile)
           .map(PictureFiles::hash)
           .collect(Collectors.toSet());

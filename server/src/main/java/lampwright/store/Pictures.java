@@ -2,13 +2,16 @@ package lampwright.store;
 
 import static lampwright.schema.generated.Tables.PICTURE;
 import static org.jooq.impl.DSL.row;
+import static org.jooq.impl.DSL.val;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.people.PersonId;
 import lampwright.setup.PictureId;
+import lampwright.setup.PictureKind;
 import lampwright.setup.SetupId;
 import org.jooq.Condition;
 import org.jooq.JSONB;
@@ -17,6 +20,9 @@ import org.jooq.impl.DSL;
 
 /** The pictures of the studio that the transaction is in; their bytes are {@link PictureFiles}. */
 public final class Pictures {
+
+  /** Any number: a file's own lock that falls on it only waits without need. */
+  private static final long ALL_FILES = 0x70696374757265L;
 
   private final StudioTransaction in;
   private final Documents documents;
@@ -79,6 +85,20 @@ public final class Pictures {
         found.subList(0, limit), Optional.of(new Page.Place(last.changedAt(), last.id().text())));
   }
 
+  /** Of some setups the finished picture that was changed last, all in one query. */
+  public Map<SetupId, StoredPicture> finals(Collection<SetupId> setups) {
+    return in.sql()
+        .select()
+        .distinctOn(PICTURE.SETUP_ID)
+        .from(PICTURE)
+        .where(PICTURE.STUDIO_ID.eq(in.studio().text()))
+        .and(PICTURE.SETUP_ID.in(setups.stream().map(SetupId::text).toList()))
+        .and(PICTURE.KIND.eq(PictureKind.FINAL.word()))
+        .and(PICTURE.DELETED_AT.isNull())
+        .orderBy(PICTURE.SETUP_ID, PICTURE.CHANGED_AT.desc(), PICTURE.ID.desc())
+        .fetchMap(found -> new SetupId(found.get(PICTURE.SETUP_ID)), Pictures::stored);
+  }
+
   public int count(SetupId setup) {
     return in.sql().fetchCount(PICTURE, isLivingOf(setup));
   }
@@ -91,6 +111,32 @@ public final class Pictures {
   /** Takes a picture away; what was said of it stays in its revisions. */
   public Saving delete(PictureId id, int basedOn) {
     return documents.delete(id.text(), basedOn, "");
+  }
+
+  /**
+   * Holds a file until the transaction ends, together with others: nobody takes it away meanwhile.
+   */
+  public void holdFile(String sha256) {
+    in.sql().fetch("select pg_advisory_xact_lock_shared({0})", val(lock(sha256)));
+  }
+
+  /**
+   * Holds every file until the transaction ends: nobody takes any away meanwhile. For who is about
+   * to name more files than there is room for single locks.
+   */
+  public void holdAllFiles() {
+    in.sql().fetch("select pg_advisory_xact_lock({0})", val(ALL_FILES));
+  }
+
+  /** Holds a file alone until the transaction ends: nobody is about to name it meanwhile. */
+  public static void holdFileAlone(AnonymousTransaction in, String sha256) {
+    in.sql().fetch("select pg_advisory_xact_lock_shared({0})", val(ALL_FILES));
+    in.sql().fetch("select pg_advisory_xact_lock({0})", val(lock(sha256)));
+  }
+
+  /** Two files may share a lock; then one waits for the other without need. */
+  private static long lock(String sha256) {
+    return Long.parseUnsignedLong(sha256.substring(0, 16), 16);
   }
 
   /** The hashes of all files that any studio's pictures need. */

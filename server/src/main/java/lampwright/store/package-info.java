@@ -1,7 +1,7 @@
 /**
  * The SQL: the only package that knows jOOQ and the pool. One class a noun, made with the {@link
  * lampwright.store.Transaction} that says whose rows it works on. May import {@code schema}, {@code
- * setup}, {@code gear}, {@code people} and {@code engine}. Start reading at {@link
+ * archive}, {@code setup}, {@code gear}, {@code people} and {@code engine}. Start reading at {@link
  * lampwright.store.Database}.
  */
 @NullMarked

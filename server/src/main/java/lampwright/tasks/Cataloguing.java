@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import lampwright.people.Ids;
 import lampwright.people.Permission;
-import lampwright.people.Person;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import lampwright.search.Follower;
@@ -17,6 +16,7 @@ import lampwright.setup.Parent;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.Standing;
+import lampwright.store.ArchivedAuthors;
 import lampwright.store.Database;
 import lampwright.store.Members;
 import lampwright.store.Page;
@@ -33,6 +33,9 @@ public final class Cataloguing {
   private static final Duration WAIT_FOR_INDEX = Duration.ofSeconds(1);
 
   static final String FORMER_MEMBER = "a former member";
+
+  /** So that a name that only an archive tells is not taken for a member's. */
+  private static final String FROM_AN_ARCHIVE = " (from an archive)";
 
   private final Database database;
   private final Follower follower;
@@ -291,11 +294,14 @@ public final class Cataloguing {
   }
 
   static Map<PersonId, String> names(StudioTransaction in) {
-    return new HashMap<>(
-        new Members(in)
-            .list().stream()
-                .map(lampwright.people.Member::person)
-                .collect(Collectors.toMap(Person::id, Person::name)));
+    Map<PersonId, String> names = new HashMap<>();
+    new ArchivedAuthors(in)
+        .names()
+        .forEach((person, name) -> names.put(person, name + FROM_AN_ARCHIVE));
+    new Members(in)
+        .list()
+        .forEach(member -> names.put(member.person().id(), member.person().name()));
+    return names;
   }
 
   private static Optional<Catalogued> readable(

@@ -8,8 +8,12 @@ import lampwright.people.StudioId;
 import lampwright.search.Question;
 import lampwright.search.Search;
 import lampwright.search.SearchResult;
+import lampwright.setup.PictureId;
+import lampwright.setup.PictureNote;
 import lampwright.setup.SetupId;
 import lampwright.store.Database;
+import lampwright.store.Pictures;
+import lampwright.store.StoredPicture;
 
 /** Finds setups. What the index names is read again from the database, under its locks. */
 public final class Finding {
@@ -22,8 +26,23 @@ public final class Finding {
     this.search = search;
   }
 
-  /** A setup that was found, with why. */
-  public record Found(Catalogued setup, double score, List<String> reasons) {}
+  /**
+   * A setup that was found, with why.
+   *
+   * @param picture its finished picture
+   */
+  public record Found(
+      Catalogued setup, double score, List<String> reasons, Optional<FoundPicture> picture) {}
+
+  /**
+   * What a list shows of a setup's picture.
+   *
+   * @param sha256 of its file
+   * @param width in pixels, upright
+   * @param height in pixels, upright
+   */
+  public record FoundPicture(
+      PictureId id, Optional<String> caption, String sha256, int width, int height) {}
 
   /**
    * A page of what was found.
@@ -56,20 +75,40 @@ public final class Finding {
                   answer.items().stream().map(hit -> new SetupId(hit.setup())).toList();
               Map<SetupId, Catalogued> living = Cataloguing.listOf(in, sight, ids);
               yield new FoundPage(
-                  found(answer, living), answer.total(), answer.facets(), answer.next());
+                  found(answer, living, new Pictures(in).finals(living.keySet())),
+                  answer.total(),
+                  answer.facets(),
+                  answer.next());
             }
           };
         });
   }
 
-  private static List<Found> found(SearchResult.Answer answer, Map<SetupId, Catalogued> living) {
+  private static List<Found> found(
+      SearchResult.Answer answer,
+      Map<SetupId, Catalogued> living,
+      Map<SetupId, StoredPicture> pictures) {
     List<Found> found = new ArrayList<>();
     for (SearchResult.Hit hit : answer.items()) {
       Catalogued setup = living.get(new SetupId(hit.setup()));
       if (setup != null) {
-        found.add(new Found(setup, hit.score(), hit.reasons()));
+        found.add(
+            new Found(
+                setup,
+                hit.score(),
+                hit.reasons(),
+                Optional.ofNullable(pictures.get(setup.id())).map(Finding::picture)));
       }
     }
     return found;
+  }
+
+  private static FoundPicture picture(StoredPicture stored) {
+    return new FoundPicture(
+        stored.id(),
+        StoredDocuments.read(PictureNote.FORM, stored.document()).caption(),
+        stored.file().sha256(),
+        stored.file().width(),
+        stored.file().height());
   }
 }

@@ -3,6 +3,7 @@ package lampwright.tasks;
 import java.time.Instant;
 import lampwright.picture.ExifFacts;
 import lampwright.picture.PictureFormat;
+import lampwright.picture.ToneStatistics;
 import lampwright.setup.PictureId;
 import lampwright.setup.PictureNote;
 import lampwright.setup.SetupId;
@@ -14,7 +15,6 @@ import lampwright.setup.SetupId;
  * @param bytes how large that is
  * @param width in pixels, upright
  * @param height in pixels, upright
- * @param statistics tones and colours, as answers tell them
  */
 public record KeptPicture(
     PictureId id,
@@ -29,4 +29,4 @@ public record KeptPicture(
     int width,
     int height,
     ExifFacts exif,
-    Object statistics) {}
+    ToneStatistics statistics) {}

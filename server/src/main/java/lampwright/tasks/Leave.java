@@ -50,6 +50,7 @@ public final class Leave {
       case LOG_TAKES -> "only crew, authors and owners log takes";
       case WRITE_SETUPS -> "only authors and owners change setups";
       case WRITE_KITS -> "only authors and owners change kits";
+      case MOVE_STUDIO -> "only owners take out and bring in archives of the whole studio";
       case MANAGE_MEMBERS -> "only owners change who belongs to the studio";
     };
   }

@@ -18,19 +18,16 @@ public final class PictureComparing {
     this.cataloguing = cataloguing;
   }
 
-  /**
-   * A comparison.
-   *
-   * @param revision of the setup that the file was held against
-   */
-  public record Compared(int revision, FileAgainstSetup result) {}
+  /** A picture, the setup as it is now, and where they disagree. */
+  public record Compared(KeptPicture picture, Catalogued setup, FileAgainstSetup result) {}
 
   /** Compares them; nothing is changed. */
-  public Compared compare(Caller caller, StudioId studio, SetupId setup, PictureId picture) {
-    ExifFacts exif = pictures.get(caller, studio, setup, picture).exif();
+  public Compared compare(Caller caller, StudioId studio, SetupId setup, PictureId id) {
+    KeptPicture picture = pictures.get(caller, studio, setup, id);
+    ExifFacts exif = picture.exif();
     Catalogued now = cataloguing.get(caller, studio, setup);
     FileSettings file =
         new FileSettings(exif.fNumber(), exif.time(), exif.iso(), exif.takenAt(), exif.utcOffset());
-    return new Compared(now.revision(), FileAgainstSetup.of(now.document(), file));
+    return new Compared(picture, now, FileAgainstSetup.of(now.document(), file));
   }
 }

@@ -6,14 +6,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import lampwright.document.Json;
+import lampwright.engine.colour.Key;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
 import lampwright.engine.exposure.ShutterTime;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Millimetres;
+import lampwright.engine.unit.Stops;
 import lampwright.picture.ExifFacts;
+import lampwright.picture.MainColour;
 import lampwright.picture.Orientation;
 import lampwright.picture.ToneStatistics;
 
@@ -73,6 +77,27 @@ final class PictureFacts {
   private static Optional<List<Double>> both(Map<?, ?> json, String one, String other) {
     return number(json, one)
         .flatMap(first -> number(json, other).map(second -> List.of(first, second)));
+  }
+
+  static ToneStatistics readStatistics(String text) {
+    Map<?, ?> json = (Map<?, ?>) Json.parse(text);
+    Map<?, ?> lightness = (Map<?, ?>) Objects.requireNonNull(json.get("lightness"));
+    List<?> colours = (List<?>) Objects.requireNonNull(json.get("colours"));
+    return new ToneStatistics(
+        ToneStatistics.PERCENTS.stream()
+            .map(percent -> number(lightness, "p" + percent).orElseThrow())
+            .toList(),
+        Key.valueOf(text(json, "key").orElseThrow().toUpperCase(Locale.ROOT)),
+        number(json, "rms_contrast").orElseThrow(),
+        new Stops(number(json, "spread_stops").orElseThrow()),
+        number(json, "warmth_b").orElseThrow(),
+        colours.stream().map(colour -> colour((Map<?, ?>) colour)).toList());
+  }
+
+  private static MainColour colour(Map<?, ?> json) {
+    String hex = text(json, "hex").orElseThrow();
+    return new MainColour(
+        Integer.parseInt(hex.substring(1), 16), number(json, "share").orElseThrow());
   }
 
   static String print(ToneStatistics statistics) {

@@ -15,6 +15,11 @@ final class Pieces extends InputStream {
     this.left = new ArrayDeque<>(pieces);
   }
 
+  /** How many bytes there are still. */
+  long bytes() {
+    return left.stream().mapToLong(ByteBuffer::remaining).sum();
+  }
+
   @Override
   public int read() {
     byte[] one = new byte[1];

@@ -3,6 +3,7 @@ package lampwright.web;
 import static lampwright.web.http.Access.ANYONE;
 import static lampwright.web.http.Access.SIGNED_IN;
 
+import lampwright.web.api.ArchiveApi;
 import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
 import lampwright.web.api.ComparisonApi;
@@ -34,6 +35,7 @@ import lampwright.web.pages.FirstOwnerPages;
 import lampwright.web.pages.HomePages;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
+import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.ProblemPages;
 import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.SignInPages;
@@ -66,7 +68,8 @@ public record Routes(Api api, Pages pages) {
       ComparisonApi comparisons,
       GearApi gear,
       GearFileApi gearFiles,
-      GearCalibrationApi gearCalibrations) {}
+      GearCalibrationApi gearCalibrations,
+      ArchiveApi archives) {}
 
   /** What people visit. */
   public record Pages(
@@ -80,7 +83,8 @@ public record Routes(Api api, Pages pages) {
       AdaptedPages adapted,
       LocationPages locations,
       TakePages takes,
-      LifePages life) {}
+      LifePages life,
+      PicturePages pictures) {}
 
   public void addTo(RouteList routes) {
     routes.get("/health/live", api.health()::live, ANYONE);
@@ -149,7 +153,9 @@ public record Routes(Api api, Pages pages) {
     gear(routes);
     places(routes);
     takesAndNotes(routes);
+    archives(routes);
     pagesOfTheDay(routes);
+    pagesOfPictures(routes);
 
     routes.get("/", pages.home()::show, ANYONE);
     routes.get("/sign-in", pages.signIn()::show, ANYONE);
@@ -189,6 +195,16 @@ public record Routes(Api api, Pages pages) {
     routes.post(setup + "/notes", pages.takes()::note, SIGNED_IN);
   }
 
+  private void pagesOfPictures(RouteList routes) {
+    String all = "/studios/{studio}/setups/{setup}/pictures";
+    routes.get(all, pages.pictures()::list, SIGNED_IN);
+    routes.post(all, pages.pictures()::add, SIGNED_IN);
+    routes.get(all + "/{picture}", pages.pictures()::show, SIGNED_IN);
+    routes.post(all + "/{picture}", pages.pictures()::change, SIGNED_IN);
+    routes.get(all + "/{picture}/removal", pages.pictures()::showRemoval, SIGNED_IN);
+    routes.post(all + "/{picture}/removal", pages.pictures()::remove, SIGNED_IN);
+  }
+
   private void takesAndNotes(RouteList routes) {
     String takes = "/api/studios/{studio}/setups/{setup}/takes";
     String take = takes + "/{take}";
@@ -224,6 +240,16 @@ public record Routes(Api api, Pages pages) {
     routes.get(one + "/kits", api.gear()::kits, SIGNED_IN);
     routes.get(one + "/revisions", api.gear()::revisions, SIGNED_IN);
     routes.get(one + "/revisions/{revision}", api.gear()::revision, SIGNED_IN);
+  }
+
+  private void archives(RouteList routes) {
+    routes.get("/api/studios/{studio}/archive", api.archives()::studio, SIGNED_IN);
+    routes.get("/api/studios/{studio}/setups/{setup}/archive", api.archives()::setup, SIGNED_IN);
+    String imports = "/api/studios/{studio}/imports";
+    routes.post(imports, api.archives()::receive, SIGNED_IN);
+    routes.get(imports + "/{import}", api.archives()::showImport, SIGNED_IN);
+    routes.delete(imports + "/{import}", api.archives()::discard, SIGNED_IN);
+    routes.post(imports + "/{import}/execution", api.archives()::start, SIGNED_IN);
   }
 
   private void places(RouteList routes) {

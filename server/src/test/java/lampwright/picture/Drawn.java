@@ -1,6 +1,9 @@
 package lampwright.picture;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBuffer;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,6 +11,8 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.Iterator;
 import java.util.function.IntBinaryOperator;
 import java.util.zip.CRC32;
 import javax.imageio.IIOImage;
@@ -62,10 +67,48 @@ public final class Drawn {
     ImageWriteParam how = writer.getDefaultWriteParam();
     how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
     how.setCompressionQuality((float) quality);
+    return written(writer, new IIOImage(image, null, null), how);
+  }
+
+  /** A JPEG whose whole picture comes first coarse, then finer. */
+  public static byte[] progressiveJpeg(BufferedImage image) {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ImageWriteParam how = writer.getDefaultWriteParam();
+    how.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+    return written(writer, new IIOImage(image, null, null), how);
+  }
+
+  /**
+   * A JPEG of four inks, half of each and no black: with the segment APP14 that says so, and so
+   * with its numbers the other way round (ITU-T T.872, section 6.5.3).
+   */
+  public static byte[] cmykJpeg(int width, int height) {
+    Iterator<ImageWriter> writers = ImageIO.getImageWritersByFormatName("jpeg");
+    ImageWriter writer = writers.next();
+    while (!writer.canWriteRasters()) {
+      writer = writers.next();
+    }
+    WritableRaster inks =
+        Raster.createInterleavedRaster(DataBuffer.TYPE_BYTE, width, height, 4, null);
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        inks.setPixel(x, y, new int[] {127, 127, 127, 255});
+      }
+    }
+    byte[] plain = written(writer, new IIOImage(inks, null, null), writer.getDefaultWriteParam());
+    byte[] inksAreMeant = HexFormat.of().parseHex("ffee000e41646f626500640000000000");
+    return ByteBuffer.allocate(plain.length + inksAreMeant.length)
+        .put(plain, 0, 2)
+        .put(inksAreMeant)
+        .put(plain, 2, plain.length - 2)
+        .array();
+  }
+
+  private static byte[] written(ImageWriter writer, IIOImage image, ImageWriteParam how) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (var stream = ImageIO.createImageOutputStream(out)) {
       writer.setOutput(stream);
-      writer.write(null, new IIOImage(image, null, null), how);
+      writer.write(null, image, how);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } finally {

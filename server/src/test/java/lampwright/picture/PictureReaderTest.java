@@ -83,6 +83,24 @@ final class PictureReaderTest {
   }
 
   @Test
+  void aTiffWhoseTagsAllSpanTheWholeFileAsksForNoMemory() {
+    int size = 8 << 20;
+    ByteBuffer file = ByteBuffer.allocate(size);
+    file.put((byte) 'M').put((byte) 'M').putShort((short) 42).putInt(8).putShort((short) 202);
+    file.putShort((short) 0x100).putShort((short) 4).putInt(1).putInt(10);
+    file.putShort((short) 0x101).putShort((short) 4).putInt(1).putInt(10);
+    for (int tag = 0; tag < 200; tag++) {
+      file.putShort((short) (0x9000 + tag))
+          .putShort((short) 7)
+          .putInt(size - 100_000)
+          .putInt(50_000);
+    }
+    assertTrue(
+        PictureReader.read(file.clear()) instanceof Unusable unusable
+            && unusable.sentence().contains("tells more beside its picture"));
+  }
+
+  @Test
   void sizesAreNeverLargerThanThePictureAndKeepItsShape() {
     Picture picture = read(Drawn.jpeg(Drawn.scene(1600, 900), 0.9));
     BufferedImage thumbnail = shown(picture, PictureSize.THUMBNAIL);

@@ -3,6 +3,7 @@ package lampwright.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
+import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.stream.Collectors;
 import lampwright.TestHouse;
 import lampwright.Told;
 import lampwright.Visitor;
+import lampwright.picture.Drawn;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -75,6 +77,21 @@ class MadeOnceTest {
       assertEquals(first.headers().firstValue("ETag"), again.headers().firstValue("ETag"));
       assertNotEquals(place(first), place(author.post(request.getFirst(), request.getLast())));
     }
+  }
+
+  @Test
+  void aPictureIsKeptOnceUnderItsKey() {
+    String setup =
+        place(author.post(STUDIO + "/setups", Documents.json(Documents.setup("Pictured once"))));
+    byte[] file = Drawn.jpeg(Drawn.scene(60, 40), 0.9);
+    Visitor sender = author.with(KEY, "\"a-picture\"").with("Content-Type", "image/jpeg");
+    String path = setup + "/pictures?kind=final";
+    String first = place(sender.send("POST", path, BodyPublishers.ofByteArray(file)));
+    assertEquals(first, place(sender.send("POST", path, BodyPublishers.ofByteArray(file))));
+    assertEquals(1, Visitor.items(author.get(setup + "/pictures")).size());
+    byte[] other = Drawn.jpeg(Drawn.scene(61, 40), 0.9);
+    assertEquals(422, sender.send("POST", path, BodyPublishers.ofByteArray(other)).statusCode());
+    assertEquals(1, Visitor.items(author.get(setup + "/pictures")).size());
   }
 
   @Test

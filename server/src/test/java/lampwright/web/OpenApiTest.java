@@ -99,6 +99,7 @@ class OpenApiTest {
     new PlacesAndTakesAsDescribed(house, described, author).mustFit();
     new GearAsDescribed(house, described, author).mustFit();
     pictures();
+    new ArchivesAsDescribed(house, described, author).mustFit();
     computing();
     assertEquals(described.operations(), described.done());
   }

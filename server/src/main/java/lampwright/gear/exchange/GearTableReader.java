@@ -4,6 +4,8 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.CsvRecordHandler;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,25 +32,23 @@ public final class GearTableReader {
     String table = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
     List<CsvRecord> records = new ArrayList<>();
     try (CsvReader<CsvRecord> csv = reader(table)) {
-      for (CsvRecord each : csv) {
-        records.add(each);
-        if (records.size() > GearFile.MOST_LINES + 1) {
-          return unreadable(
-              each.getStartingLineNumber(),
-              "The table must have at most %d lines under its header. Divide it."
-                  .formatted(GearFile.MOST_LINES));
-        }
-      }
+      csv.stream().limit(GearFile.MOST_LINES + 2).forEach(records::add);
     } catch (CsvParseException tooMuch) {
       return unreadable(
           records.isEmpty() ? 1 : records.getLast().getStartingLineNumber() + 1,
           "This line or a cell of it is too long, or it has more than %d columns, or text stands after a closing quotation mark. Maybe a quotation mark is missing?"
               .formatted(MOST_COLUMNS));
-    } catch (java.io.IOException neverOfText) {
-      throw new java.io.UncheckedIOException(neverOfText);
+    } catch (IOException neverOfText) {
+      throw new UncheckedIOException(neverOfText);
     }
     if (records.isEmpty()) {
       return unreadable(1, "The table is empty. Its first line must be a header.");
+    }
+    if (records.size() > GearFile.MOST_LINES + 1) {
+      return unreadable(
+          records.getLast().getStartingLineNumber(),
+          "The table must have at most %d lines under its header. Divide it."
+              .formatted(GearFile.MOST_LINES));
     }
     if (table.chars().filter(c -> c == '"').count() % 2 != 0) {
       return unreadable(

@@ -156,7 +156,7 @@ final class LightChanges {
     }
     return " moved "
         + String.join(", ", ways)
-        + (stops.isEmpty() ? "" : stops + " at the " + now.target().name());
+        + (stops.isEmpty() ? "" : stops + " " + now.target().where());
   }
 
   private static void way(List<String> ways, double byM, String more, String less) {

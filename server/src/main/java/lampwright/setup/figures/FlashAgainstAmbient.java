@@ -64,7 +64,7 @@ public record FlashAgainstAmbient(
         "stops",
         "log2(H_flash / (E_ambient · t))",
         Source.DERIVED,
-        Working.given("flash at the " + target.name(), flash.value(), "lx·s", Known.COMPUTED),
+        Working.given("flash " + target.where(), flash.value(), "lx·s", Known.COMPUTED),
         Working.given("ambient", ambient.value(), "lx", ambientKnown),
         Working.given("time", time.seconds(), "s"));
   }

@@ -72,6 +72,6 @@ public record TargetFigures(
     if (sum.ambient().value() > 0) {
       parts.add(Working.given("ambient", sum.ambient().value(), "lx·s", Known.COMPUTED));
     }
-    return LightSum.working("all the light at the " + target.name(), parts);
+    return LightSum.working("all the light " + target.where(), parts);
   }
 }

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
@@ -26,8 +27,7 @@ import lampwright.web.http.Preconditions;
 /** A setup's history, the way back in it, where the setup stands, and copies of it. */
 public final class HistoryApi {
 
-  private static final int LARGEST_LIMIT = 100;
-  private static final int USUAL_LIMIT = 20;
+  private static final String CURSOR = "cursor";
   private static final int LARGEST_REVISION = 999_999_999;
 
   private final Door door;
@@ -125,39 +125,20 @@ public final class HistoryApi {
    * may restore gets one: what others see of the list changes by more than revisions.
    */
   public void list(Context context) {
+    Query query = new Query(context, Set.of(CURSOR, "limit"));
+    Optional<Integer> before = query.number(CURSOR, Forms.count(1, LARGEST_REVISION));
+    int limit = query.limit();
+    query.mustBeSound();
     Histories.Page page =
         histories.list(
-            door.caller(context),
-            SetupApi.studio(context),
-            SetupApi.setup(context),
-            number(context, "cursor", LARGEST_REVISION),
-            number(context, "limit", LARGEST_LIMIT).orElse(USUAL_LIMIT));
+            door.caller(context), SetupApi.studio(context), SetupApi.setup(context), before, limit);
     Optional<String> next = page.next().map(String::valueOf);
-    next.ifPresent(
-        cursor ->
-            context.header("Link", "<" + SearchQuery.address(context, cursor) + ">; rel=\"next\""));
+    Query.linkNext(context, next);
     if (!(page.mayRestore() && Preconditions.isKnown(context, page.current()))) {
       context.json(
           new Lines(
               page.items().stream().map(line -> Line.of(line, Optional.empty())).toList(), next));
     }
-  }
-
-  private static Optional<Integer> number(Context context, String name, int largest) {
-    Optional<String> written =
-        Optional.ofNullable(context.queryParam(name)).filter(text -> !text.isBlank());
-    if (written.filter(text -> !isNumber(text, largest)).isPresent()) {
-      throw Refused.invalid(
-          "/" + name,
-          name.equals("cursor")
-              ? "Cursor was not made by this list. Start again without it."
-              : "Limit must be a whole number from 1 to " + largest + ". Maybe 20?");
-    }
-    return written.map(Integer::valueOf);
-  }
-
-  private static boolean isNumber(String text, int largest) {
-    return text.matches("[1-9]\\d{0,8}") && Integer.parseInt(text) <= largest;
   }
 
   /** One revision with its document. */
@@ -175,7 +156,7 @@ public final class HistoryApi {
 
   private static int revision(Context context) {
     String written = context.pathParam("revision");
-    if (!isNumber(written, LARGEST_REVISION)) {
+    if (!written.matches("[1-9]\\d{0,8}")) {
       throw Refused.notFound();
     }
     return Integer.parseInt(written);

@@ -42,7 +42,8 @@ public final class OpenApi {
           "calibration",
           "locations",
           "takes-and-notes",
-          "pictures");
+          "pictures",
+          "archives");
 
   private static final String IN_A_SCHEMA = "#/$defs/";
   private static final String IN_THE_DESCRIPTION = "#/components/schemas/";

@@ -4,15 +4,13 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import lampwright.document.Form;
 import lampwright.document.Reading;
 import lampwright.people.StudioId;
@@ -24,30 +22,38 @@ import lampwright.setup.used.FileAgainstSetup.Difference;
 import lampwright.setup.used.FileAgainstSetup.Offer;
 import lampwright.tasks.Caller;
 import lampwright.tasks.KeptPicture;
+import lampwright.tasks.Listed;
+import lampwright.tasks.PictureAdding;
 import lampwright.tasks.PictureComparing;
+import lampwright.tasks.PictureGiving;
 import lampwright.tasks.PictureKeeping;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
+import lampwright.web.http.Digests;
 import lampwright.web.http.Door;
-import lampwright.web.http.Multipart;
+import lampwright.web.http.FormWithFile;
 import lampwright.web.http.Preconditions;
+import lampwright.web.http.ServedBytes;
 
 /** The pictures of a setup: list, add, read, change, delete, and their bytes. */
 public final class PictureApi {
 
   private static final String ACCEPTED = "image/*, multipart/form-data";
   private static final Set<String> FIELDS = Set.of("kind", "caption");
-  private static final int MOST_ITEMS = 100;
-  private static final int USUAL_ITEMS = 20;
 
   private final Door door;
-  private final PictureKeeping pictures;
-  private final PictureComparing comparing;
+  private final Tasks tasks;
 
-  public PictureApi(Door door, PictureKeeping pictures, PictureComparing comparing) {
+  /** What is asked here. */
+  public record Tasks(
+      PictureKeeping keeping,
+      PictureAdding adding,
+      PictureGiving giving,
+      PictureComparing comparing) {}
+
+  public PictureApi(Door door, Tasks tasks) {
     this.door = door;
-    this.pictures = pictures;
-    this.comparing = comparing;
+    this.tasks = tasks;
   }
 
   /** What is read here. */
@@ -55,61 +61,36 @@ public final class PictureApi {
     return PictureNote.FORM;
   }
 
-  private record All(List<PictureJson> items, int total, Optional<String> next) {}
+  private record All(List<PictureJson> items, Optional<String> next) {}
 
   /** A page of them, the last changed first. */
   public void list(Context context) {
-    PictureKeeping.Listed listed =
-        pictures.list(
-            door.caller(context),
-            SetupApi.studio(context),
-            SetupApi.setup(context),
-            Optional.ofNullable(context.queryParam("cursor")),
-            limit(context));
-    listed
-        .next()
-        .ifPresent(
-            cursor -> context.header("Link", "<" + next(context, cursor) + ">; rel=\"next\""));
-    context.json(
-        new All(
-            listed.items().stream().map(PictureJson::of).toList(), listed.total(), listed.next()));
-  }
-
-  private static String next(Context context, String cursor) {
-    return "%s?limit=%d&cursor=%s"
-        .formatted(
-            context.path(), limit(context), URLEncoder.encode(cursor, StandardCharsets.UTF_8));
-  }
-
-  private static int limit(Context context) {
-    String written = context.queryParam("limit");
-    if (written == null) {
-      return USUAL_ITEMS;
-    }
-    if (!written.matches("[1-9]\\d?|100")) {
-      throw Refused.invalid(
-          "/limit", "Limit must be a whole number from 1 to " + MOST_ITEMS + ". Maybe 20?");
-    }
-    return Integer.parseInt(written);
+    Listed.Wish wish = new Query(context, Set.of("cursor", "limit")).page();
+    Listed<KeptPicture> page =
+        tasks
+            .keeping()
+            .list(door.caller(context), SetupApi.studio(context), SetupApi.setup(context), wish);
+    Query.linkNext(context, page);
+    context.json(new All(page.items().stream().map(PictureJson::of).toList(), page.next()));
   }
 
   /** Keeps a new picture: the body is the file, or a form with the file in it. */
   public void create(Context context) {
     String type = Optional.ofNullable(context.contentType()).orElse("").strip();
-    boolean isForm = Multipart.is(type);
+    boolean isForm = FormWithFile.is(context);
     Caller caller = door.caller(context);
     StudioId studio = SetupApi.studio(context);
     SetupId setup = SetupApi.setup(context);
-    pictures.askToAdd(caller, studio, setup);
+    tasks.adding().askToAdd(caller, studio, setup);
     if (!isForm && !type.toLowerCase(Locale.ROOT).startsWith("image/")) {
       throw new Refused(new Refusal.WrongContentType(ACCEPTED));
     }
-    if (context.req().getContentLengthLong() > PictureKeeping.MOST_BYTES + FORM_AROUND_FILE) {
-      throw new Refused(new Refusal.TooLarge(PictureKeeping.MOST_BYTES));
+    if (context.req().getContentLengthLong() > PictureAdding.MOST_BYTES + FORM_AROUND_FILE) {
+      throw new Refused(new Refusal.TooLarge(PictureAdding.MOST_BYTES));
     }
     KeptPicture kept =
         isForm
-            ? fromForm(context, type, caller, studio, setup)
+            ? fromForm(context, caller, studio, setup)
             : fromBody(context, caller, studio, setup);
     context.status(HttpStatus.CREATED);
     context.header("Location", context.path() + "/" + kept.id().text());
@@ -124,36 +105,28 @@ public final class PictureApi {
     Map<String, String> fields = new LinkedHashMap<>();
     context.queryParamMap().forEach((name, values) -> fields.put(name, values.getFirst()));
     PictureNote note = note(fields);
-    try (PictureKeeping.Received received = pictures.receive(body(context))) {
-      return pictures.keep(caller, studio, setup, received, note);
+    try (PictureAdding.Received received = tasks.adding().receive(body(context))) {
+      Digests.mustMatch(context, received.sha256());
+      return tasks
+          .adding()
+          .keep(caller, studio, setup, received, note, Repeats.of(context, received.sha256()));
     }
   }
 
-  private KeptPicture fromForm(
-      Context context, String type, Caller caller, StudioId studio, SetupId setup) {
-    Multipart form = Multipart.of(type, body(context));
-    Map<String, String> fields = new LinkedHashMap<>();
-    Optional<PictureKeeping.Received> received = Optional.empty();
-    try {
-      for (Optional<Multipart.Part> part = form.next(); part.isPresent(); part = form.next()) {
-        if (!part.get().isFile()) {
-          fields.putIfAbsent(part.get().name(), part.get().text());
-        } else if (received.isEmpty()) {
-          received = Optional.of(pictures.receive(part.get().content()));
-        } else {
-          throw Refused.invalid("", "The form must hold one file. Send the others one by one.");
-        }
-      }
-      fields.values().removeIf(String::isBlank);
-      PictureNote note = note(fields);
-      return pictures.keep(
-          caller,
-          studio,
-          setup,
-          received.orElseThrow(() -> Refused.invalid("", "The form must hold a file.")),
-          note);
-    } finally {
-      received.ifPresent(PictureKeeping.Received::close);
+  private KeptPicture fromForm(Context context, Caller caller, StudioId studio, SetupId setup) {
+    FormWithFile form = FormWithFile.of(context);
+    try (PictureAdding.Received received = tasks.adding().receive(form.file())) {
+      form.finish();
+      Map<String, String> fields = new TreeMap<>(form.filled());
+      return tasks
+          .adding()
+          .keep(
+              caller,
+              studio,
+              setup,
+              received,
+              note(fields),
+              Repeats.of(context, received.sha256() + fields));
     }
   }
 
@@ -191,18 +164,26 @@ public final class PictureApi {
   /** What its file says against the setup as it is now. */
   public void compare(Context context) {
     PictureComparing.Compared compared =
-        comparing.compare(
-            door.caller(context),
-            SetupApi.studio(context),
-            SetupApi.setup(context),
-            PictureKeeping.id(context.pathParam("picture")));
+        tasks
+            .comparing()
+            .compare(
+                door.caller(context),
+                SetupApi.studio(context),
+                SetupApi.setup(context),
+                PictureKeeping.id(context.pathParam("picture")));
     context.json(
-        new Compared(compared.revision(), compared.result().differs(), compared.result().offers()));
+        new Compared(
+            compared.setup().revision(), compared.result().differs(), compared.result().offers()));
   }
 
   private KeptPicture find(Context context) {
-    return pictures.get(
-        door.caller(context), SetupApi.studio(context), SetupApi.setup(context), picture(context));
+    return tasks
+        .keeping()
+        .get(
+            door.caller(context),
+            SetupApi.studio(context),
+            SetupApi.setup(context),
+            picture(context));
   }
 
   /** Puts another note in its place. */
@@ -223,25 +204,29 @@ public final class PictureApi {
 
   private void replace(Context context, int based, PictureNote note) {
     KeptPicture replaced =
-        pictures.replace(
-            door.caller(context),
-            SetupApi.studio(context),
-            SetupApi.setup(context),
-            picture(context),
-            Optional.of(based),
-            note);
+        tasks
+            .keeping()
+            .replace(
+                door.caller(context),
+                SetupApi.studio(context),
+                SetupApi.setup(context),
+                picture(context),
+                Optional.of(based),
+                note);
     Preconditions.show(context, replaced.revision());
     context.json(PictureJson.of(replaced));
   }
 
   /** Takes it away. */
   public void delete(Context context) {
-    pictures.delete(
-        door.caller(context),
-        SetupApi.studio(context),
-        SetupApi.setup(context),
-        picture(context),
-        Optional.of(basedOn(context)));
+    tasks
+        .keeping()
+        .delete(
+            door.caller(context),
+            SetupApi.studio(context),
+            SetupApi.setup(context),
+            picture(context),
+            Optional.of(basedOn(context)));
     context.status(HttpStatus.NO_CONTENT);
   }
 
@@ -275,12 +260,14 @@ public final class PictureApi {
   private void give(Context context, PictureSize size) {
     give(
         context,
-        pictures.size(
-            door.caller(context),
-            SetupApi.studio(context),
-            SetupApi.setup(context),
-            picture(context),
-            size),
+        tasks
+            .giving()
+            .size(
+                door.caller(context),
+                SetupApi.studio(context),
+                SetupApi.setup(context),
+                picture(context),
+                size),
         "inline");
   }
 
@@ -288,35 +275,26 @@ public final class PictureApi {
   public void original(Context context) {
     give(
         context,
-        pictures.original(
-            door.caller(context),
-            SetupApi.studio(context),
-            SetupApi.setup(context),
-            picture(context)),
+        tasks
+            .giving()
+            .original(
+                door.caller(context),
+                SetupApi.studio(context),
+                SetupApi.setup(context),
+                picture(context)),
         "attachment");
   }
 
-  private static void give(Context context, PictureKeeping.Given given, String how) {
+  private static void give(Context context, PictureGiving.Given given, String how) {
     // A browser may keep it for its person, and asks each time whether it may still be shown.
     context.header("Cache-Control", "private, no-cache");
     context.header(
         "Content-Disposition",
         "%s; filename=\"picture-%s.%s\""
             .formatted(how, context.pathParam("picture"), given.ending()));
-    if (Preconditions.isKnown(context, "\"" + given.version() + "\"")) {
-      close(given.bytes());
-      return;
-    }
-    context.contentType(given.mediaType());
-    context.result(given.bytes());
-  }
-
-  private static void close(InputStream bytes) {
-    try (bytes) {
-      // Nothing of it is sent.
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    given.sha256().ifPresent(sha256 -> Digests.tell(context, sha256));
+    ServedBytes.give(
+        context, given.mediaType(), "\"" + given.version() + "\"", given.length(), given.bytes());
   }
 
   private static PictureId picture(Context context) {

@@ -2,12 +2,16 @@ package lampwright.web.api;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.Iso;
 import lampwright.engine.unit.Millimetres;
 import lampwright.picture.ExifFacts;
+import lampwright.picture.ToneStatistics;
 import lampwright.setup.PictureNote;
 import lampwright.tasks.KeptPicture;
 
@@ -25,7 +29,7 @@ record PictureJson(
     int width,
     int height,
     ExifJson exif,
-    Object statistics) {
+    StatisticsJson statistics) {
 
   static PictureJson of(KeptPicture picture) {
     return new PictureJson(
@@ -41,7 +45,7 @@ record PictureJson(
         picture.width(),
         picture.height(),
         ExifJson.of(picture.exif(), picture.note().mayShowPlace()),
-        picture.statistics());
+        StatisticsJson.of(picture.statistics()));
   }
 
   /**
@@ -72,6 +76,39 @@ record PictureJson(
           exif.place().filter(place -> mayShowPlace).map(PlaceJson::of));
     }
   }
+
+  /**
+   * Its tones and colours.
+   *
+   * @param lightness percentiles of L*, by name: p2, p10 and so on
+   */
+  record StatisticsJson(
+      Map<String, Double> lightness,
+      String key,
+      double rmsContrast,
+      double spreadStops,
+      @JsonProperty("warmth_b") double warmth,
+      List<ColourJson> colours) {
+
+    static StatisticsJson of(ToneStatistics statistics) {
+      Map<String, Double> lightness = new LinkedHashMap<>();
+      for (int i = 0; i < ToneStatistics.PERCENTS.size(); i++) {
+        lightness.put("p" + ToneStatistics.PERCENTS.get(i), statistics.lightness().get(i));
+      }
+      return new StatisticsJson(
+          lightness,
+          statistics.key().name().toLowerCase(Locale.ROOT),
+          statistics.rmsContrast(),
+          statistics.spread().value(),
+          statistics.warmth(),
+          statistics.colours().stream()
+              .map(colour -> new ColourJson(colour.hex(), colour.share()))
+              .toList());
+    }
+  }
+
+  /** One of its main colours. */
+  record ColourJson(String hex, double share) {}
 
   /** Where the camera was. */
   record PlaceJson(double latitudeDeg, double longitudeDeg) {

@@ -81,17 +81,25 @@ final class Query {
 
   /** The part of a list that is asked for. */
   Listed.Wish page() {
-    Optional<Integer> limit = number(LIMIT, Forms.count(1, Listed.MOST));
+    int limit = limit();
     mustBeSound();
-    return new Listed.Wish(written(CURSOR), limit.orElse(USUAL_LIMIT));
+    return new Listed.Wish(written(CURSOR), limit);
+  }
+
+  /** How much of a list is asked for; what is faulty is told by {@link #mustBeSound}. */
+  int limit() {
+    return number(LIMIT, Forms.count(1, Listed.MOST)).orElse(USUAL_LIMIT);
   }
 
   /** Says in the header where the next part is. */
   static void linkNext(Context context, Listed<?> page) {
-    page.next()
-        .ifPresent(
-            cursor ->
-                context.header(
-                    "Link", "<" + SearchQuery.address(context, cursor) + ">; rel=\"next\""));
+    linkNext(context, page.next());
+  }
+
+  /** The same by the cursor of the next part. */
+  static void linkNext(Context context, Optional<String> next) {
+    next.ifPresent(
+        cursor ->
+            context.header("Link", "<" + SearchQuery.address(context, cursor) + ">; rel=\"next\""));
   }
 }

@@ -27,7 +27,7 @@ public final class Door {
   private static final String CALLER = "lampwright.caller";
   private static final String BEARER = "bearer ";
   private static final String CSRF_HEADER = "X-CSRF-Token";
-  private static final String CSRF_FIELD = "csrf";
+  static final String CSRF_FIELD = "csrf";
   private static final Set<HandlerType> CHANGE_NOTHING =
       Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS, HandlerType.QUERY);
 
@@ -181,6 +181,8 @@ public final class Door {
     String sent = context.header(CSRF_HEADER);
     if (sent == null && Body.isForm(context)) {
       sent = Body.form(context).get(CSRF_FIELD);
+    } else if (sent == null && FormWithFile.is(context)) {
+      sent = FormWithFile.of(context).get(CSRF_FIELD);
     }
     String session = sessionToken(context).orElseThrow(Refused::notSignedIn);
     if (sent == null || !csrfTokens.isOf(session, sent)) {

@@ -71,6 +71,11 @@ public enum ProblemKind {
       "This format is not read here",
       "The header Content-Type names a format that this address does not read. The header"
           + " Accept-Post, for a PATCH Accept-Patch, names the one that it does."),
+  NO_SUCH_RANGE(
+      416,
+      "There are not so many bytes",
+      "The header Range asks for bytes behind the end. The header Content-Range tells how many"
+          + " there are."),
   UNKNOWN_HOST(
       421,
       "This server does not go by that name",

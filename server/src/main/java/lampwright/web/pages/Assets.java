@@ -38,6 +38,7 @@ public final class Assets {
           "fonts/atkinson-hyperlegible-next-latin-ext-600-normal.woff2",
           "figures.css",
           "lampwright.css",
+          "pictures.css",
           "plan.css",
           "sheet.css",
           "theme.js");

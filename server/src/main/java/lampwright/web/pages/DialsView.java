@@ -73,7 +73,7 @@ final class DialsView {
                 Figure.of(
                         Wording.signed(against.balance()),
                         "stops",
-                        "flash over ambient at the " + against.target().name())
+                        "flash over ambient " + against.target().where())
                     .with(Known.COMPUTED)
                     .with(Wording.working(against.working())));
   }

@@ -17,6 +17,7 @@ import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
 import lampwright.tasks.Finding;
 import lampwright.tasks.Leave;
+import lampwright.tasks.PictureGiving;
 import lampwright.web.http.Door;
 
 /** The page where setups are found: {@code /studios/{studio}/setups?q=…&mood=…}. */
@@ -30,12 +31,19 @@ public final class FindPages {
 
   private final Door door;
   private final Finding finding;
+  private final PictureGiving giving;
   private final Templates templates;
   private final StudioLayouts layouts;
 
-  public FindPages(Door door, Finding finding, Templates templates, StudioLayouts layouts) {
+  public FindPages(
+      Door door,
+      Finding finding,
+      PictureGiving giving,
+      Templates templates,
+      StudioLayouts layouts) {
     this.door = door;
     this.finding = finding;
+    this.giving = giving;
     this.templates = templates;
     this.layouts = layouts;
   }
@@ -143,7 +151,7 @@ public final class FindPages {
             asked.text(),
             asked.kept(),
             facets(asked, found),
-            found.items().stream().map(item -> hit(item, asked.path())).toList(),
+            found.items().stream().map(item -> hit(studio, item, asked.path())).toList(),
             found.total() == 1 ? "1 setup" : found.total() + " setups",
             asked.path(),
             found.next().map(cursor -> asked.address().with("cursor", cursor).toString()),
@@ -221,7 +229,7 @@ public final class FindPages {
     return chosen.filter(value::equals).isPresent() ? Optional.empty() : Optional.of(value);
   }
 
-  private static Hit hit(Finding.Found found, String findPath) {
+  private Hit hit(StudioId studio, Finding.Found found, String findPath) {
     SetupDocument setup = found.setup().document();
     Figures figures = FiguresComputation.of(setup);
     return new Hit(
@@ -232,7 +240,11 @@ public final class FindPages {
         setup.moods(),
         found.reasons(),
         SetupFigures.forHit(setup.exposure(), figures),
-        Optional.of(Plan.small(setup)));
+        Optional.of(Plan.small(setup)),
+        found
+            .picture()
+            .filter(picture -> giving.isThere(picture.sha256()))
+            .map(picture -> PictureTile.of(studio, found.setup().id(), picture)));
   }
 
   private static List<Link> suggestions(Asked asked, Finding.FoundPage found) {

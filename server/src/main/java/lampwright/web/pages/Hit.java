@@ -10,6 +10,7 @@ import lampwright.drawing.Svg;
  * @param reasons why it matched, in words; empty for a list without a search
  * @param figures the key figures: aperture, time, ISO, ambient offset
  * @param plan a small plan
+ * @param picture the finished picture
  */
 public record Hit(
     String title,
@@ -19,7 +20,8 @@ public record Hit(
     List<String> moods,
     List<String> reasons,
     List<Figure> figures,
-    Optional<Svg> plan) {
+    Optional<Svg> plan,
+    Optional<PictureTile> picture) {
 
   public Hit {
     moods = List.copyOf(moods);

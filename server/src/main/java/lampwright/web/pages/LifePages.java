@@ -63,6 +63,7 @@ public final class LifePages {
             .list(door.caller(context), studio, setup.id(), Optional.empty(), LAST_FEW);
     return new LifePart(
         words(setup.standing()),
+        meaning(setup.standing()),
         lines(page),
         path + REVISIONS,
         mayWrite
@@ -78,6 +79,17 @@ public final class LifePages {
 
   static String words(Standing standing) {
     return Wording.sentence(standing.state().name()) + (standing.archived() ? ", archived" : "");
+  }
+
+  private static String meaning(Standing standing) {
+    if (standing.archived()) {
+      return "It is out of the lists; crew, authors and owners find it when they ask for what is"
+          + " archived.";
+    }
+    return switch (standing.state()) {
+      case DRAFT -> "Crew, authors and owners see it; readers do not until it is called proven.";
+      case PROVEN -> "Everybody in the studio sees it.";
+    };
   }
 
   /** Shows every revision: {@code /studios/{studio}/setups/{setup}/revisions}. */

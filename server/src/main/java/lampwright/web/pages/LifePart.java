@@ -7,12 +7,17 @@ import java.util.Optional;
  * Where a setup stands, and how it came there.
  *
  * @param standing "Draft", "Proven, archived"
+ * @param meaning what that means for who sees it
  * @param last the last few revisions
  * @param historyPath to all of them
  * @param form where one says how it stands from now on; absent for who may not
  */
 public record LifePart(
-    String standing, List<PastLine> last, String historyPath, Optional<StandingForm> form) {
+    String standing,
+    String meaning,
+    List<PastLine> last,
+    String historyPath,
+    Optional<StandingForm> form) {
 
   public LifePart {
     last = List.copyOf(last);

@@ -77,9 +77,7 @@ final class SetupFigures {
 
   private static Figure sum(TargetFigures target) {
     return Figure.of(
-            Wording.signed(target.offset()),
-            "",
-            "stops, all together at the " + target.target().name())
+            Wording.signed(target.offset()), "", "stops, all together " + target.target().where())
         .giveOrTake(target.uncertainty())
         .with(Wording.working(target.working()));
   }

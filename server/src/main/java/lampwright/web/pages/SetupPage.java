@@ -10,6 +10,7 @@ import lampwright.setup.Caution;
  * @param placeAndDate where and when, as one line; may be empty
  * @param kin what it was made from, and what was made from it
  * @param moods each with the search for it
+ * @param pictures may be empty
  * @param figures the strip of key figures
  * @param plan the plan; absent where no place is known
  * @param used what was really used; absent where nobody told
@@ -37,6 +38,7 @@ public record SetupPage(
     String intent,
     Kin kin,
     List<Link> moods,
+    PicturesPart pictures,
     List<Figure> figures,
     Optional<PlanView> plan,
     List<SetupLight> lights,

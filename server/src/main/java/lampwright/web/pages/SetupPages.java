@@ -50,6 +50,7 @@ public final class SetupPages {
   private final Templates templates;
   private final StudioLayouts layouts;
   private final LifePages life;
+  private final PicturePages pictures;
 
   public SetupPages(
       Door door,
@@ -59,7 +60,8 @@ public final class SetupPages {
       KitKeeping kits,
       Templates templates,
       StudioLayouts layouts,
-      LifePages life) {
+      LifePages life,
+      PicturePages pictures) {
     this.door = door;
     this.cataloguing = cataloguing;
     this.tracing = tracing;
@@ -68,6 +70,7 @@ public final class SetupPages {
     this.templates = templates;
     this.layouts = layouts;
     this.life = life;
+    this.pictures = pictures;
   }
 
   /** Shows a setup: {@code /studios/{studio}/setups/{setup}}. */
@@ -105,6 +108,7 @@ public final class SetupPages {
                         : Optional.empty(),
                     kitForm(caller, studio, setup.id(), ""),
                     actions(studio, setup),
+                    pictures.part(caller, studio, setup.id()),
                     life.part(context, studio, setup, state.mayRecord())),
                 findPath(studio),
                 setupPath(studio, setup.id()) + "/figures"));
@@ -112,6 +116,7 @@ public final class SetupPages {
 
   private static List<Link> actions(StudioId studio, Catalogued setup) {
     List<Link> actions = new ArrayList<>();
+    actions.add(new Link("Pictures", PicturePages.path(studio, setup.id())));
     actions.add(new Link("Takes and notes", TakePages.takesPath(studio, setup.id())));
     setup
         .document()

@@ -56,6 +56,7 @@ final class SetupView {
       Optional<UsedForm> usedForm,
       KitForm kits,
       List<Link> actions,
+      PicturesPart pictures,
       LifePart life) {}
 
   SetupPage page(
@@ -68,6 +69,7 @@ final class SetupView {
         setup.intent().orElse(""),
         beside.kin(),
         moods(setup, findPath),
+        beside.pictures(),
         SetupFigures.strip(setup.exposure(), figures),
         Optional.of(PlanView.of(Plan.of(setup, figures), PlanTable.of(setup, figures))),
         lights(),
@@ -200,7 +202,7 @@ final class SetupView {
 
   /** The light alone; and with the ambient, where the meter was read so. */
   private static String expected(Light light, Level level) {
-    String alone = level.reading().tenthsText() + " at the " + light.target().name();
+    String alone = level.reading().tenthsText() + " " + light.target().where();
     return light
         .reading()
         .filter(MeterReading::includesAmbient)

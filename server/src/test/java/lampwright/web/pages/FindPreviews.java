@@ -52,7 +52,8 @@ final class FindPreviews {
                 List.of(word, "slow", "quiet", "patient"),
                 List.of("“" + word + "” stands in its intent"),
                 figures("f/5.6", "1/8000", "102400", "−10.3"),
-                Optional.of(PreviewDrawings.smallPlan()))),
+                Optional.of(PreviewDrawings.smallPlan()),
+                Optional.of(PicturePreviews.tile(word.repeat(5), 320, 20)))),
         "1 setup",
         Optional.empty());
   }
@@ -109,7 +110,8 @@ final class FindPreviews {
             List.of("lonely", "cold", "last light"),
             reasons,
             figures("f/5.6", "1/125", "100", "−1.3"),
-            Optional.of(PreviewDrawings.smallPlan())),
+            Optional.of(PreviewDrawings.smallPlan()),
+            Optional.of(PicturePreviews.tile("The quay at dusk.", 320, 213))),
         new Hit(
             "Gravel, two runners",
             "/demo/setups/m2",
@@ -118,7 +120,8 @@ final class FindPreviews {
             List.of("cold", "restless"),
             reasons.stream().skip(1).toList(),
             figures("f/11", "1/250", "200", "−2.0"),
-            Optional.of(PreviewDrawings.smallPlan())),
+            Optional.of(PreviewDrawings.smallPlan()),
+            Optional.empty()),
         new Hit(
             "Hands of the net mender",
             "/demo/setups/n4",
@@ -127,7 +130,8 @@ final class FindPreviews {
             List.of("tender"),
             reasons.stream().skip(1).toList(),
             figures("f/8", "1/125", "50", "−6.1"),
-            Optional.empty()));
+            Optional.empty(),
+            Optional.of(PicturePreviews.tile("", 213, 320))));
   }
 
   private static List<Figure> figures(String aperture, String time, String iso, String ambient) {

@@ -27,6 +27,7 @@ final class LifePreviews {
   static LifePart part() {
     return new LifePart(
         "Proven",
+        "Everybody in the studio sees it.",
         lines().subList(0, 3),
         SETUP + "/revisions",
         Optional.of(new LifePart.StandingForm(SETUP + "/state", "c5rf", 4, true, false)));

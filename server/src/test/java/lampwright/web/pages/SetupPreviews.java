@@ -19,6 +19,7 @@ final class SetupPreviews {
         "Dusk, after rain. Alone but not lost: one warm window of light, the sea already night.",
         UsedPreviews.kin(),
         List.of(mood("lonely"), mood("cold"), mood("last light")),
+        PicturePreviews.part(),
         strip(),
         Optional.of(PagePreviews.plan()),
         lights(),
@@ -77,6 +78,7 @@ final class SetupPreviews {
         "",
         new Kin(Optional.empty(), List.of()),
         List.of(),
+        PicturePreviews.noPart(),
         List.of(
             Figure.of("f/8", "", "aperture"),
             Figure.of("1/125", "", "time"),
@@ -120,7 +122,12 @@ final class SetupPreviews {
             new MissingInput("Ambient", List.of("an ambient reading"))),
         List.of(),
         new KitForm("/demo/setups/w1/adapted", List.of(), "/demo/kits/new"),
-        new LifePart("Draft", List.of(), "/demo/setups/w1/revisions", Optional.empty()),
+        new LifePart(
+            "Draft",
+            "Readers do not see it.",
+            List.of(),
+            "/demo/setups/w1/revisions",
+            Optional.empty()),
         "",
         List.of());
   }
@@ -135,6 +142,7 @@ final class SetupPreviews {
         sentence.repeat(6),
         UsedPreviews.longKin(),
         List.of(mood("melancholy without self-pity"), mood("unsettled"), mood("slow")),
+        PicturePreviews.longPart(),
         full.figures(),
         full.plan(),
         full.lights().stream().map(SetupPreviews::longer).toList(),

@@ -1,0 +1,344 @@
+package lampwright.tasks;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import lampwright.archive.Archive;
+import lampwright.archive.Fault;
+import lampwright.archive.Limits;
+import lampwright.people.Ids;
+import lampwright.people.Permission;
+import lampwright.people.Role;
+import lampwright.people.StudioId;
+import lampwright.store.Database;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Brings archives in. An archive is received into a file, read and checked, and held against the
+ * studio: that is its plan, and nothing of it is in the catalogue yet. Carrying it out puts the
+ * pictures into their places first and then writes everything in one transaction; whoever stops it
+ * before that is kept finds nothing done. An import is known to the server that received it, until
+ * that ends.
+ */
+public final class Importing implements AutoCloseable {
+
+  /** The most bytes of an archive. */
+  public static final long MOST_BYTES = Limits.USUAL.bytes();
+
+  private static final int MOST_WAITING_OF_STUDIO = 3;
+  private static final int MOST_WAITING = 12;
+  private static final Duration KEPT = Duration.ofHours(24);
+  private static final Duration ANSWERED_WITHIN = Duration.ofSeconds(20);
+  private static final Duration ENDING = Duration.ofSeconds(10);
+  private static final Duration LATER = Duration.ofMinutes(1);
+  private static final Logger LOG = LoggerFactory.getLogger(Importing.class);
+
+  private final Database database;
+  private final ImportChecking checking;
+  private final ImportExecution execution;
+  private final Ids ids;
+  private final Clock clock;
+  private final Path folder;
+  private final Map<String, ImportJob> jobs = new ConcurrentHashMap<>();
+
+  /**
+   * @param folder for archives that have come; what is in it from before goes
+   */
+  public Importing(
+      Database database,
+      Cataloguing cataloguing,
+      PictureUpkeep upkeep,
+      PictureAdding adding,
+      Ids ids,
+      Clock clock,
+      Path folder) {
+    this.database = database;
+    this.checking = new ImportChecking(database, adding);
+    this.execution = new ImportExecution(database, cataloguing, upkeep, adding, ids, clock);
+    this.ids = ids;
+    this.clock = clock;
+    this.folder = Spool.emptied(folder);
+  }
+
+  /** What becomes of things that clash with what is here. */
+  public enum Clashes {
+    /** Nothing comes in at all. */
+    REFUSE,
+    /** They come in under other ids, beside what is here. */
+    COPY
+  }
+
+  /** How far an import is. */
+  public enum State {
+    CHECKING,
+    PLANNED,
+    FAULTY,
+    RUNNING,
+    COMMITTING,
+    IMPORTED,
+    FAILED
+  }
+
+  /**
+   * An import as it is at a moment.
+   *
+   * @param done of so many steps
+   * @param plan empty until it has been checked
+   * @param faults why it cannot be brought in
+   * @param trouble why it was not brought in, in a sentence
+   */
+  public record Told(
+      String id,
+      State state,
+      Clashes clashes,
+      Instant begun,
+      int done,
+      int total,
+      Optional<ImportPlan> plan,
+      List<Fault> faults,
+      Optional<String> trouble) {}
+
+  /**
+   * Whether a member may bring anything in; asked before the bytes are taken.
+   *
+   * @throws Refused NotAllowed, NotFound
+   */
+  public void askToImport(Caller caller, StudioId studio) {
+    database.inStudio(studio, caller.person().id(), in -> Leave.ask(in, Permission.WRITE_SETUPS));
+  }
+
+  /**
+   * Receives an archive and says what bringing it in would do, where that is known soon.
+   *
+   * @throws Refused TooLarge, NotReadable where it ends too early, Invalid where it is unsound,
+   *     each with nothing kept; Clash where the studio has several waiting
+   */
+  public Told receive(Caller caller, StudioId studio, Clashes clashes, InputStream body) {
+    askToImport(caller, studio);
+    forgetOld();
+    ImportJob job = waiting(caller, studio, clashes);
+    boolean received = false;
+    try {
+      save(body, job.file());
+      received = true;
+    } finally {
+      if (!received) {
+        jobs.remove(job.id());
+        job.letFilesGo();
+      }
+    }
+    Thread.ofVirtual().name("import-check-" + job.id()).start(() -> checking.check(job));
+    return firstAnswer(job);
+  }
+
+  private synchronized ImportJob waiting(Caller caller, StudioId studio, Clashes clashes) {
+    List<ImportJob> waiting = jobs.values().stream().filter(ImportJob::isWaiting).toList();
+    if (waiting.stream().filter(job -> job.studio().equals(studio)).count()
+        >= MOST_WAITING_OF_STUDIO) {
+      throw new Refused(
+          new Refusal.Clash(
+              "%d imports of the studio wait already. Discard one first."
+                  .formatted(MOST_WAITING_OF_STUDIO)));
+    }
+    if (waiting.size() >= MOST_WAITING) {
+      throw Refused.unavailable(LATER);
+    }
+    String id = ids.next();
+    Path own = folder.resolve(id);
+    try {
+      Files.createDirectories(own);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    ImportJob job = new ImportJob(id, studio, caller, clashes, clock.instant(), own);
+    jobs.put(id, job);
+    return job;
+  }
+
+  private static void save(InputStream body, Path file) {
+    try (OutputStream out = Files.newOutputStream(file)) {
+      byte[] piece = new byte[1 << 16];
+      long bytes = 0;
+      for (int some = read(body, piece); some >= 0; some = read(body, piece)) {
+        bytes += some;
+        if (bytes > Limits.USUAL.bytes()) {
+          throw new Refused(new Refusal.TooLarge(Limits.USUAL.bytes()));
+        }
+        out.write(piece, 0, some);
+      }
+    } catch (IOException e) {
+      LOG.error("An archive could not be written into its folder", e);
+      throw Refused.unavailable(LATER);
+    }
+  }
+
+  private static int read(InputStream body, byte[] piece) {
+    try {
+      return body.read(piece);
+    } catch (IOException e) {
+      throw Refused.notReadable("The archive ended before it was complete. Send it again.");
+    }
+  }
+
+  /** Faults that are found soon are the answer; of a large archive they are told later. */
+  private Told firstAnswer(ImportJob job) {
+    try {
+      if (!job.checked().await(ANSWERED_WITHIN.toMillis(), TimeUnit.MILLISECONDS)) {
+        return job.told();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return job.told();
+    }
+    Told told = job.told();
+    if (told.state() == State.FAULTY) {
+      forget(job);
+      throw Refused.invalid(told.faults().stream().map(ImportChecking::problem).toList());
+    }
+    if (told.state() == State.FAILED) {
+      forget(job);
+      throw job.refused().orElseGet(() -> Refused.unavailable(LATER));
+    }
+    return told;
+  }
+
+  /**
+   * An import as it is now.
+   *
+   * @throws Refused NotFound where there is none of the member's own, or of the studio for an owner
+   */
+  public Told get(Caller caller, StudioId studio, String id) {
+    return find(caller, studio, id).told();
+  }
+
+  private ImportJob find(Caller caller, StudioId studio, String id) {
+    forgetOld();
+    Role role =
+        database.inStudio(
+            studio, caller.person().id(), in -> Leave.ask(in, Permission.WRITE_SETUPS));
+    return Optional.ofNullable(jobs.get(id))
+        .filter(job -> job.studio().equals(studio))
+        .filter(
+            job ->
+                role.may(Permission.MOVE_STUDIO)
+                    || job.by().person().id().equals(caller.person().id()))
+        .orElseThrow(Refused::notFound);
+  }
+
+  /**
+   * Begins to carry an import out.
+   *
+   * @throws Refused Clash where it has not been planned, was begun before, or things clash and are
+   *     not to be copied
+   */
+  public Told start(Caller caller, StudioId studio, String id) {
+    ImportJob job = find(caller, studio, id);
+    Archive archive = job.archive().orElseThrow(() -> notPlanned(job));
+    Fates fates =
+        database.inStudio(
+            studio,
+            caller.person().id(),
+            in -> {
+              ImportChecking.mayBring(in, archive);
+              return Fates.find(in, archive);
+            });
+    mustNotClash(job, fates);
+    if (!job.begin(ImportExecution.steps(archive))) {
+      throw notPlanned(job);
+    }
+    Thread.ofVirtual()
+        .name("import-" + job.id())
+        .start(() -> execution.carryOut(job, archive, fates));
+    return job.told();
+  }
+
+  private static Refused notPlanned(ImportJob job) {
+    return new Refused(
+        new Refusal.Clash(
+            "Only an import that is planned can be started; this one is %s."
+                .formatted(job.told().state().name().toLowerCase(Locale.ROOT))));
+  }
+
+  private static void mustNotClash(ImportJob job, Fates fates) {
+    boolean clashes =
+        fates.of().values().stream().anyMatch(of -> of.containsValue(ImportPlan.Fate.CLASHING));
+    if (clashes && !job.copies()) {
+      throw new Refused(
+          new Refusal.Clash(
+              "Things of the archive clash with what is here; its plan names them. Send it again"
+                  + " with clashes=copy to have them beside what is here."));
+    }
+  }
+
+  /**
+   * Forgets an import; one that is being carried out ends before anything of it is kept.
+   *
+   * @throws Refused Clash where it was brought in, or is about to be
+   */
+  public void discard(Caller caller, StudioId studio, String id) {
+    ImportJob job = find(caller, studio, id);
+    if (!job.stop()) {
+      throw new Refused(
+          new Refusal.Clash("The archive has been brought in; that cannot be stopped any more."));
+    }
+    awaitEnd(job);
+    forget(job);
+  }
+
+  private static void awaitEnd(ImportJob job) {
+    try {
+      CountDownLatch end =
+          switch (job.told().state()) {
+            case CHECKING -> job.checked();
+            case RUNNING, COMMITTING -> job.over();
+            case PLANNED, FAULTY, FAILED, IMPORTED -> new CountDownLatch(0);
+          };
+      if (!end.await(ENDING.toMillis(), TimeUnit.MILLISECONDS)) {
+        LOG.warn("The import {} takes long to end", job.id());
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private void forgetOld() {
+    Instant before = clock.instant().minus(KEPT);
+    for (ImportJob job : List.copyOf(jobs.values())) {
+      if (job.begun().isBefore(before) && !job.isAtWork()) {
+        forget(job);
+      }
+    }
+  }
+
+  private void forget(ImportJob job) {
+    jobs.remove(job.id());
+    // Where it is at work still, the files go when that ends.
+    if (!job.isAtWork()) {
+      job.letFilesGo();
+    }
+  }
+
+  /** Ends whatever is being checked or carried out, before anything of it is kept. */
+  @Override
+  public void close() {
+    List<ImportJob> all = new ArrayList<>(jobs.values());
+    all.forEach(ImportJob::stop);
+    all.forEach(Importing::awaitEnd);
+    all.stream().filter(job -> !job.isAtWork()).forEach(this::forget);
+  }
+}

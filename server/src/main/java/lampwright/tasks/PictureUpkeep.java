@@ -1,0 +1,110 @@
+package lampwright.tasks;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.locks.ReentrantLock;
+import lampwright.store.Database;
+import lampwright.store.PictureFiles;
+import lampwright.store.Pictures;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Keeps the folder of pictures and the database in step. Files go to their place before the row
+ * that names them, and away after it, so that no crash leaves a row without its file; {@link
+ * #sweep} takes away what one left without a row. In between, nobody may find a file unneeded that
+ * a row is about to name, at this server or another: hence a lock of the database on the file's
+ * hash, which who adds pictures shares and who takes a file away holds alone.
+ */
+public final class PictureUpkeep {
+
+  private static final Logger LOG = LoggerFactory.getLogger(PictureUpkeep.class);
+
+  private final Database database;
+  private final PictureFiles files;
+  private final HeldPictures held = new HeldPictures();
+
+  /** Who takes away needs two connections: one at a time, so that nobody waits for a second. */
+  private final ReentrantLock takingAway = new ReentrantLock();
+
+  public PictureUpkeep(Database database, PictureFiles files) {
+    this.database = database;
+    this.files = files;
+  }
+
+  /** Takes away what a crash left without a row, and tells in the log which rows lost a file. */
+  public void sweep() {
+    Set<String> needed = database.asIndexer(Pictures::hashes);
+    for (String hash : files.hashes()) {
+      if (!needed.contains(hash)) {
+        takeAwayUnneeded(hash);
+      }
+    }
+    long missing =
+        needed.stream().filter(hash -> files.find(hash, PictureFiles.ORIGINAL).isEmpty()).count();
+    if (missing > 0) {
+      LOG.error("{} pictures have lost their files; bring the folder back from a backup", missing);
+    }
+  }
+
+  /** Why no picture can be kept now, for whoever runs the server; empty where one can. */
+  public Optional<String> trouble() {
+    return files.isUsable()
+        ? Optional.empty()
+        : Optional.of("The folder of pictures cannot be written. Is it still mounted?");
+  }
+
+  /** Files that stay where they are until this is closed, whatever becomes of their rows. */
+  final class Hold implements AutoCloseable {
+
+    private final Set<String> hashes;
+
+    private Hold(Set<String> hashes) {
+      this.hashes = Set.copyOf(hashes);
+    }
+
+    @Override
+    public void close() {
+      held.letGo(hashes).forEach(PictureUpkeep.this::takeAwayUnneeded);
+    }
+  }
+
+  /** Holds files at this server, those that are not there yet too. */
+  Hold hold(Set<String> hashes) {
+    // Who is taking one away now has done so before; see what is there afterwards.
+    takingAway.lock();
+    try {
+      held.hold(hashes);
+      return new Hold(hashes);
+    } finally {
+      takingAway.unlock();
+    }
+  }
+
+  /** Where the file as it came lies; empty where it is lost. */
+  Optional<Path> findOriginal(String sha256) {
+    return files.find(sha256, PictureFiles.ORIGINAL);
+  }
+
+  /** Takes a file away where no row of any studio names it and nobody holds it. */
+  void takeAwayUnneeded(String sha256) {
+    takingAway.lock();
+    try {
+      if (held.isHeld(sha256)) {
+        return;
+      }
+      database.anonymous(
+          in -> {
+            Pictures.holdFileAlone(in, sha256);
+            // A transaction of its own, begun with the lock held: an older one sees an older state.
+            if (!database.asIndexer(reader -> Pictures.isNeeded(reader, sha256))) {
+              files.delete(sha256);
+            }
+            return sha256;
+          });
+    } finally {
+      takingAway.unlock();
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package lampwright.web.pages;
+
+import java.util.Locale;
+import java.util.Optional;
+import lampwright.people.StudioId;
+import lampwright.picture.PictureSize;
+import lampwright.setup.PictureId;
+import lampwright.setup.PictureKind;
+import lampwright.setup.SetupId;
+import lampwright.tasks.Finding;
+import lampwright.tasks.KeptPicture;
+
+/**
+ * A picture as pages show it among others.
+ *
+ * @param path to its own page
+ * @param source the address of its bytes
+ * @param largeSource the same twice as large, for fine screens; empty where there is none
+ * @param alt what is seen on it, for those who do not see it
+ * @param kind what it is: "Behind the scenes"
+ * @param caption may be empty
+ * @param width of the bytes, in pixels, so that the page does not jump
+ * @param height of the bytes, in pixels
+ * @param isThere whether its file is where it belongs
+ */
+public record PictureTile(
+    String path,
+    String source,
+    String largeSource,
+    String alt,
+    String kind,
+    String caption,
+    int width,
+    int height,
+    boolean isThere) {
+
+  /** A picture at thumbnail size. */
+  static PictureTile small(StudioId studio, KeptPicture picture, boolean isThere) {
+    return tile(studio, picture, isThere, PictureSize.THUMBNAIL);
+  }
+
+  /** A picture at the size of a screen. */
+  static PictureTile large(StudioId studio, KeptPicture picture, boolean isThere) {
+    return tile(studio, picture, isThere, PictureSize.SCREEN);
+  }
+
+  private static PictureTile tile(
+      StudioId studio, KeptPicture picture, boolean isThere, PictureSize size) {
+    boolean large = size == PictureSize.SCREEN;
+    String api = apiPath(studio, picture.setup(), picture.id());
+    String caption = picture.note().caption().orElse("");
+    String kind = words(picture.note().kind());
+    int longer = Math.max(picture.width(), picture.height());
+    return new PictureTile(
+        PicturePages.path(studio, picture.setup()) + "/" + picture.id(),
+        api + (large ? "/screen" : "/thumbnail"),
+        large && longer > size.longerSide() ? api + "/screen?width=2560" : "",
+        caption.isEmpty() ? kind + ", without a caption" : caption,
+        kind,
+        caption,
+        side(picture.width(), longer, size),
+        side(picture.height(), longer, size),
+        isThere);
+  }
+
+  /** The finished picture of a setup that was found. */
+  static PictureTile of(StudioId studio, SetupId setup, Finding.FoundPicture picture) {
+    int longer = Math.max(picture.width(), picture.height());
+    return new PictureTile(
+        PicturePages.path(studio, setup) + "/" + picture.id(),
+        apiPath(studio, setup, picture.id()) + "/thumbnail",
+        "",
+        picture.caption().orElse(""),
+        words(PictureKind.FINAL),
+        picture.caption().orElse(""),
+        side(picture.width(), longer, PictureSize.THUMBNAIL),
+        side(picture.height(), longer, PictureSize.THUMBNAIL),
+        true);
+  }
+
+  private static int side(int whole, int longer, PictureSize size) {
+    double shrunk = Math.min(1, (double) size.longerSide() / longer);
+    return Math.max(1, (int) Math.round(whole * shrunk));
+  }
+
+  static String apiPath(StudioId studio, SetupId setup, PictureId picture) {
+    return "/api" + PicturePages.path(studio, setup) + "/" + picture;
+  }
+
+  static String words(PictureKind kind) {
+    return kind == PictureKind.FINAL
+        ? "Finished picture"
+        : Wording.sentence(kind.name().toLowerCase(Locale.ROOT));
+  }
+
+  /** The sources for an {@code img} by their widths; absent where there is but one. */
+  public Optional<String> sources() {
+    return largeSource.isEmpty()
+        ? Optional.empty()
+        : Optional.of(source + " 1x, " + largeSource + " 2x");
+  }
+}

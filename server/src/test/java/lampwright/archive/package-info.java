@@ -1,0 +1,4 @@
+@NullMarked
+package lampwright.archive;
+
+import org.jspecify.annotations.NullMarked;
