@@ -44,14 +44,13 @@ public final class GearCalibrating {
   /**
    * Makes what the readings say the gear's next revision.
    *
-   * @param basedOn the revision whose readings are meant; empty takes what is there
+   * @param basedOn the revision whose readings are meant
    * @throws Refused Clash where the readings do not tell it, or there are none
    */
-  public CalibratedGear adopt(
-      Caller caller, StudioId studio, GearId id, Optional<Integer> basedOn) {
+  public CalibratedGear adopt(Caller caller, StudioId studio, GearId id, int basedOn) {
     Before before = before(caller, studio, id, Permission.WRITE_KITS);
     int revision = before.gear().revision();
-    if (basedOn.filter(based -> based != revision).isPresent()) {
+    if (basedOn != revision) {
       throw Refused.stale(revision);
     }
     Calibration calibration = calibration(caller, studio, before);

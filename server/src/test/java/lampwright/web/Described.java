@@ -7,7 +7,9 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.net.http.HttpResponse;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -43,6 +45,46 @@ final class Described {
     return all;
   }
 
+  /** Whether a status of an operation is described by itself. */
+  boolean tells(String operation, int status) {
+    return map(verb(operation), "responses").containsKey(Integer.toString(status));
+  }
+
+  /** The media types of the bodies that an operation takes. */
+  Set<String> takes(String operation) {
+    Set<String> types = new TreeSet<>();
+    if (verb(operation).containsKey("requestBody")) {
+      map(verb(operation), "requestBody", "content")
+          .keySet()
+          .forEach(type -> types.add(type.toString()));
+    }
+    return types;
+  }
+
+  /** The parameters of an operation in one place: in the path, the query or the headers. */
+  List<Map<?, ?>> parameters(String operation, String place) {
+    if (!(verb(operation).get("parameters") instanceof List<?> all)) {
+      return List.of();
+    }
+    List<Map<?, ?>> found = new ArrayList<>();
+    for (Object one : all) {
+      Map<?, ?> parameter = resolved((Map<?, ?>) one);
+      if (place.equals(parameter.get("in"))) {
+        found.add(parameter);
+      }
+    }
+    return found;
+  }
+
+  private Map<?, ?> verb(String operation) {
+    int space = operation.indexOf(' ');
+    return map(
+        description,
+        "paths",
+        operation.substring(space + 1),
+        operation.substring(0, space).toLowerCase(Locale.ROOT));
+  }
+
   /** Those of which a reply that was no refusal was held against the description. */
   Set<String> done() {
     return done;
@@ -57,14 +99,7 @@ final class Described {
   HttpResponse<String> mustFit(String operation, int status, HttpResponse<String> reply) {
     String where = operation + " " + reply.statusCode() + ": " + reply.body();
     assertEquals(status, reply.statusCode(), where);
-    int space = operation.indexOf(' ');
-    Map<?, ?> verb =
-        map(
-            description,
-            "paths",
-            operation.substring(space + 1),
-            operation.substring(0, space).toLowerCase(Locale.ROOT));
-    Map<?, ?> responses = map(verb, "responses");
+    Map<?, ?> responses = map(verb(operation), "responses");
     assertTrue(responses.containsKey(Integer.toString(status)), where + " is not described");
     Map<?, ?> response = resolved(map(responses, Integer.toString(status)));
     if (response.containsKey("headers")) {

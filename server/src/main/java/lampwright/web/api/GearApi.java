@@ -156,13 +156,7 @@ public final class GearApi {
   }
 
   private int basedOn(Context context) {
-    Optional<Integer> based = Preconditions.based(context);
-    if (based.isPresent()) {
-      return based.get();
-    }
-    KeptGear current = current(context);
-    Preconditions.mustMatch(context, current.revision());
-    return current.revision();
+    return Preconditions.based(context, () -> current(context).revision());
   }
 
   static GearId gear(Context context) {

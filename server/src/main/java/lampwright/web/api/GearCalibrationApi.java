@@ -2,7 +2,6 @@ package lampwright.web.api;
 
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import lampwright.document.Forms;
 import lampwright.people.StudioId;
@@ -60,14 +59,11 @@ public final class GearCalibrationApi {
     context.json(Found.of(found));
   }
 
-  private Optional<Integer> basedOn(Context context) {
-    Optional<Integer> based = Preconditions.based(context);
-    if (based.isEmpty()) {
-      Preconditions.mustMatch(
-          context,
-          gear.get(door.caller(context), SetupApi.studio(context), GearApi.gear(context))
-              .revision());
-    }
-    return based;
+  private int basedOn(Context context) {
+    return Preconditions.based(
+        context,
+        () ->
+            gear.get(door.caller(context), SetupApi.studio(context), GearApi.gear(context))
+                .revision());
   }
 }

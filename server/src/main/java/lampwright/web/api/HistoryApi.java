@@ -164,19 +164,14 @@ public final class HistoryApi {
 
   /** Brings a revision back. */
   public void restore(Context context) {
-    Optional<Integer> based = Preconditions.based(context);
-    if (based.isEmpty()) {
-      int current = current(context);
-      Preconditions.mustMatch(context, current);
-      based = Optional.of(current);
-    }
+    int based = Preconditions.based(context, () -> current(context));
     Restoration wanted = Documents.read(context, Restoration.FORM);
     Catalogued restored =
         histories.restore(
             door.caller(context),
             SetupApi.studio(context),
             SetupApi.setup(context),
-            based,
+            Optional.of(based),
             wanted.revision(),
             Messages.of(context));
     SetupApi.showNow(context, restored);

@@ -75,7 +75,7 @@ public final class KitApi {
 
   /** One kit as it is now. */
   public void get(Context context) {
-    KeptKit kit = kits.get(door.caller(context), SetupApi.studio(context), kit(context));
+    KeptKit kit = current(context);
     if (!Preconditions.isKnown(context, kit.revision())) {
       context.json(One.of(kit));
     }
@@ -90,7 +90,7 @@ public final class KitApi {
   /** Changes what the body names of it. */
   public void change(Context context) {
     int based = basedOn(context);
-    KeptKit now = kits.get(door.caller(context), SetupApi.studio(context), kit(context));
+    KeptKit now = current(context);
     replace(
         context,
         based,
@@ -119,14 +119,12 @@ public final class KitApi {
     context.status(HttpStatus.NO_CONTENT);
   }
 
+  private KeptKit current(Context context) {
+    return kits.get(door.caller(context), SetupApi.studio(context), kit(context));
+  }
+
   private int basedOn(Context context) {
-    Optional<Integer> based = Preconditions.based(context);
-    if (based.isPresent()) {
-      return based.get();
-    }
-    KeptKit current = kits.get(door.caller(context), SetupApi.studio(context), kit(context));
-    Preconditions.mustMatch(context, current.revision());
-    return current.revision();
+    return Preconditions.based(context, () -> current(context).revision());
   }
 
   private static KitId kit(Context context) {

@@ -69,8 +69,7 @@ public final class LocationApi {
 
   /** One as it is now. */
   public void get(Context context) {
-    KeptLocation location =
-        locations.get(door.caller(context), SetupApi.studio(context), location(context));
+    KeptLocation location = current(context);
     if (!Preconditions.isKnown(context, location.revision())) {
       context.json(LocationJson.One.of(location));
     }
@@ -85,8 +84,7 @@ public final class LocationApi {
   /** Changes what the body names of it. */
   public void change(Context context) {
     int based = basedOn(context);
-    KeptLocation now =
-        locations.get(door.caller(context), SetupApi.studio(context), location(context));
+    KeptLocation now = current(context);
     replace(
         context,
         based,
@@ -155,15 +153,12 @@ public final class LocationApi {
             page.items().stream().map(LocationJson.SetupItem::of).toList(), page.next()));
   }
 
+  private KeptLocation current(Context context) {
+    return locations.get(door.caller(context), SetupApi.studio(context), location(context));
+  }
+
   private int basedOn(Context context) {
-    Optional<Integer> based = Preconditions.based(context);
-    if (based.isPresent()) {
-      return based.get();
-    }
-    KeptLocation current =
-        locations.get(door.caller(context), SetupApi.studio(context), location(context));
-    Preconditions.mustMatch(context, current.revision());
-    return current.revision();
+    return Preconditions.based(context, () -> current(context).revision());
   }
 
   private static LocationId location(Context context) {

@@ -133,13 +133,7 @@ public final class NoteApi {
   }
 
   private int basedOn(Context context) {
-    Optional<Integer> based = Preconditions.based(context);
-    if (based.isPresent()) {
-      return based.get();
-    }
-    int revision = current(context).revision();
-    Preconditions.mustMatch(context, revision);
-    return revision;
+    return Preconditions.based(context, () -> current(context).revision());
   }
 
   private static NoteId note(Context context) {

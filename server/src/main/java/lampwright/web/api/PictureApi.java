@@ -231,13 +231,7 @@ public final class PictureApi {
   }
 
   private int basedOn(Context context) {
-    Optional<Integer> based = Preconditions.based(context);
-    if (based.isPresent()) {
-      return based.get();
-    }
-    KeptPicture current = find(context);
-    Preconditions.mustMatch(context, current.revision());
-    return current.revision();
+    return Preconditions.based(context, () -> find(context).revision());
   }
 
   /** A small one, at most 320 pixels a side. */

@@ -261,13 +261,9 @@ public final class SetupApi {
 
   /** The revision a change is based on; where the header names several, the current one of them. */
   static int basedOn(Context context, Door door, Cataloguing cataloguing) {
-    Optional<Integer> based = Preconditions.based(context);
-    if (based.isPresent()) {
-      return based.get();
-    }
-    Catalogued current = cataloguing.get(door.caller(context), studio(context), setup(context));
-    Preconditions.mustMatch(context, current.revision());
-    return current.revision();
+    return Preconditions.based(
+        context,
+        () -> cataloguing.get(door.caller(context), studio(context), setup(context)).revision());
   }
 
   static StudioId studio(Context context) {

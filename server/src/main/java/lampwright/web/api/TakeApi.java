@@ -165,13 +165,7 @@ public final class TakeApi {
   }
 
   private int basedOn(Context context) {
-    Optional<Integer> based = Preconditions.based(context);
-    if (based.isPresent()) {
-      return based.get();
-    }
-    int revision = current(context).revision();
-    Preconditions.mustMatch(context, revision);
-    return revision;
+    return Preconditions.based(context, () -> current(context).revision());
   }
 
   private static TakeId take(Context context) {

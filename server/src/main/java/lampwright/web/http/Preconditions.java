@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntSupplier;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
 
@@ -64,19 +65,30 @@ public final class Preconditions {
    * @param current the revision that is current now
    * @throws Refused when the request does not say its revision, or names another
    */
-  public static void mustMatch(Context context, int current) {
+  private static void mustMatch(Context context, int current) {
     if (!matches(header(context), current)) {
       throw Refused.stale(current);
     }
   }
 
   /**
-   * The revision that a change says it is based on; empty where any will do ({@code *}) or the
-   * header lists several. Then compare with {@link #mustMatch}.
+   * The revision that a change says it is based on. Where any will do ({@code *}) or the header
+   * lists several, it is the current one, which must be among them.
    *
-   * @throws Refused when the request does not say
+   * @param current tells the revision that is current now; asked only where it is needed
+   * @throws Refused when the request does not say, or names others
    */
-  public static Optional<Integer> based(Context context) {
+  public static int based(Context context, IntSupplier current) {
+    Optional<Integer> named = named(context);
+    if (named.isPresent()) {
+      return named.get();
+    }
+    int now = current.getAsInt();
+    mustMatch(context, now);
+    return now;
+  }
+
+  private static Optional<Integer> named(Context context) {
     List<String> tags = tags(header(context));
     return tags.size() == 1 ? revision(tags.getFirst()) : Optional.empty();
   }
