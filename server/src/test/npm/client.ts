@@ -152,6 +152,9 @@ async function log(of: { studio: string; setup: string }): Promise<void> {
     params: { path: written, header: { "If-Match": note.etag } },
     body: { text: "Sandbag the boom twice." },
   }));
+  held("read a note", await client.GET("/api/studios/{studio}/setups/{setup}/notes/{note}", {
+    params: { path: written },
+  }));
   held("list notes", await client.GET("/api/studios/{studio}/setups/{setup}/notes", {
     params: { path: of },
   }));
@@ -172,6 +175,9 @@ async function log(of: { studio: string; setup: string }): Promise<void> {
       body: { kind: "reference", caption: "Grey." },
     },
   ));
+  held("read a picture", await client.GET("/api/studios/{studio}/setups/{setup}/pictures/{picture}", {
+    params: { path: added },
+  }));
   held("list pictures", await client.GET("/api/studios/{studio}/setups/{setup}/pictures", {
     params: { path: of },
   }));
