@@ -12,13 +12,12 @@ import lampwright.gear.stock.GearItem;
 import lampwright.gear.stock.WholeKit;
 import lampwright.gear.stock.WrittenKit;
 import lampwright.setup.Occasion;
+import lampwright.setup.PictureNote;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.takes.Take;
 
 /** What the things of an archive name: it must all be in the archive, and can be so only once. */
 final class Relations {
-
-  private static final int MOST_PICTURES = 500;
 
   private final Summary summary;
   private final Faults faults;
@@ -218,12 +217,12 @@ final class Relations {
     }
     ofSetup.forEach(
         (setup, count) -> {
-          if (count > MOST_PICTURES) {
+          if (count > PictureNote.MOST_OF_A_SETUP) {
             faults.add(
                 Fault.ofFile(
                     ArchiveKind.PICTURES.thingsFile(),
                     "The setup %s has %d pictures; at most %d are kept."
-                        .formatted(setup, count, MOST_PICTURES)));
+                        .formatted(setup, count, PictureNote.MOST_OF_A_SETUP)));
           }
         });
   }

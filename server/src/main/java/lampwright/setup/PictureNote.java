@@ -17,6 +17,9 @@ import lampwright.document.ObjectForm;
  */
 public record PictureNote(PictureKind kind, Optional<String> caption, boolean mayShowPlace) {
 
+  /** The most pictures that one setup has. */
+  public static final int MOST_OF_A_SETUP = 500;
+
   private static final Field<PictureNote, PictureKind> KIND =
       required(
           "kind", Forms.choice(PictureKind.values()), PictureNote::kind, "What the picture shows.");

@@ -36,8 +36,6 @@ record ImportExecution(
     Ids ids,
     Clock clock) {
 
-  private static final int MOST_KITS = 200;
-  private static final int MOST_LOCATIONS = 2_000;
   private static final Duration WAIT_FOR_INDEX = Duration.ofSeconds(30);
   private static final String CHANGED =
       "Somebody changed what the archive would change. Send it again.";
@@ -107,9 +105,9 @@ record ImportExecution(
       throw new Refused(new Refusal.Clash(CHANGED));
     }
     Map<SetupId, Integer> setups = new Arriving(in, now, copied, files, ids, job::stepOn).write();
-    mustNotBeTooMany("kits", new Kits(in).count(), MOST_KITS);
+    mustNotBeTooMany("kits", new Kits(in).count(), KitKeeping.MOST_KITS);
     mustNotBeTooMany("pieces of gear", new Gear(in).count(), GearKeeping.MOST_GEAR);
-    mustNotBeTooMany("locations", new Locations(in).count(), MOST_LOCATIONS);
+    mustNotBeTooMany("locations", new Locations(in).count(), LocationKeeping.MOST_LOCATIONS);
     job.commit();
     return setups;
   }

@@ -23,7 +23,7 @@ import lampwright.store.StudioTransaction;
 public final class KitKeeping {
 
   /** A studio has a dozen kits; more than this would be a mistake of somebody's script. */
-  private static final int MOST_KITS = 200;
+  static final int MOST_KITS = 200;
 
   private final Database database;
   private final Ids ids;

@@ -21,7 +21,7 @@ import lampwright.store.StudioTransaction;
 public final class LocationKeeping {
 
   /** A busy studio has some hundred; more than this would be a mistake of somebody's script. */
-  private static final int MOST_LOCATIONS = 2_000;
+  static final int MOST_LOCATIONS = 2_000;
 
   private static final String NAMED_AT = "/occasion/place/location";
 

@@ -41,7 +41,6 @@ public final class PictureAdding {
   /** The most bytes of one file. */
   public static final long MOST_BYTES = 64L << 20;
 
-  private static final int MOST_PICTURES = 500;
   private static final Duration WAIT_FOR_DECODER = Duration.ofSeconds(20);
 
   private static final Logger LOG = LoggerFactory.getLogger(PictureAdding.class);
@@ -198,10 +197,12 @@ public final class PictureAdding {
       Picture picture,
       PictureNote note) {
     Pictures stored = new Pictures(in);
-    if (stored.count(setup) >= MOST_PICTURES) {
+    if (stored.count(setup) >= PictureNote.MOST_OF_A_SETUP) {
       throw new Refused(
           new Refusal.Clash(
-              "The setup has " + MOST_PICTURES + " pictures already. Delete one first."));
+              "The setup has "
+                  + PictureNote.MOST_OF_A_SETUP
+                  + " pictures already. Delete one first."));
     }
     stored.holdFile(arrival.sha256());
     place(arrival, picture);

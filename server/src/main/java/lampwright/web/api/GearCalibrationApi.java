@@ -3,7 +3,6 @@ package lampwright.web.api;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Set;
-import lampwright.document.Forms;
 import lampwright.people.StudioId;
 import lampwright.tasks.CalibratedGear;
 import lampwright.tasks.GearCalibrating;
@@ -26,11 +25,6 @@ public final class GearCalibrationApi {
     this.calibrating = calibrating;
   }
 
-  private enum Answer {
-    FALSE,
-    TRUE
-  }
-
   private record Found(
       GearJson.One gear, boolean adopted, CalibrationJson calibration, List<String> assumed) {
 
@@ -46,8 +40,7 @@ public final class GearCalibrationApi {
   /** Computes it; with {@code ?adopt=true} the gear takes it over as its next revision. */
   public void calibrate(Context context) {
     Query query = new Query(context, Set.of(ADOPT));
-    boolean adopt =
-        query.text(ADOPT, Forms.choice(Answer.values())).orElse(Answer.FALSE) == Answer.TRUE;
+    boolean adopt = query.flag(ADOPT);
     query.mustBeSound();
     StudioId studio = SetupApi.studio(context);
     CalibratedGear found =

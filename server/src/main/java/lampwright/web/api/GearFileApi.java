@@ -1,9 +1,6 @@
 package lampwright.web.api;
 
 import io.javalin.http.Context;
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +20,6 @@ import lampwright.gear.stock.GearKind;
 import lampwright.tasks.GearImport;
 import lampwright.tasks.GearImporting;
 import lampwright.tasks.GearKeeping;
-import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
@@ -55,11 +51,6 @@ public final class GearFileApi {
   private enum Format {
     JSON,
     CSV
-  }
-
-  private enum Trial {
-    FALSE,
-    TRUE
   }
 
   private record FaultJson(Optional<Integer> column, String pointer, String message) {}
@@ -130,10 +121,12 @@ public final class GearFileApi {
   /** Takes a file in; with {@code ?trial=true} says what that would do. */
   public void take(Context context) {
     Query query = new Query(context, Set.of(TRIAL, MESSAGE));
-    boolean trial =
-        query.text(TRIAL, Forms.choice(Trial.values())).orElse(Trial.FALSE) == Trial.TRUE;
+    boolean trial = query.flag(TRIAL);
     query.mustBeSound();
-    GearFile file = isTable(context) ? GearTableReader.read(table(context)) : list(context);
+    GearFile file =
+        Body.isTable(context)
+            ? GearTableReader.read(Body.table(context))
+            : GearList.read(Body.json(context));
     context.json(
         ImportJson.of(
             importing.take(
@@ -142,36 +135,5 @@ public final class GearFileApi {
                 file,
                 trial,
                 Messages.of(context))));
-  }
-
-  private static GearFile list(Context context) {
-    return GearList.read(Body.json(context));
-  }
-
-  private static boolean isTable(Context context) {
-    String type = Optional.ofNullable(context.contentType()).orElse("").toLowerCase(Locale.ROOT);
-    if (!type.startsWith(CSV)) {
-      return false;
-    }
-    String parameters = type.substring(CSV.length()).replace("\"", "").replace(" ", "");
-    if (!parameters.isEmpty() && !parameters.matches(";charset=utf-8|;header=(present|absent)")) {
-      throw new Refused(new Refusal.WrongContentType(CSV));
-    }
-    return true;
-  }
-
-  private static String table(Context context) {
-    try {
-      byte[] bytes = context.req().getInputStream().readNBytes(Body.MOST_BYTES + 1);
-      if (bytes.length > Body.MOST_BYTES) {
-        throw new Refused(new Refusal.TooLarge(Body.MOST_BYTES));
-      }
-      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-    } catch (CharacterCodingException e) {
-      throw Refused.notReadable(
-          "The table is not UTF-8. Save it as CSV in UTF-8 and send it again.");
-    } catch (IOException e) {
-      throw Refused.notReadable("The body ended before it was complete. Send it again.");
-    }
   }
 }

@@ -54,6 +54,16 @@ final class Query {
     return written(name).flatMap(text -> form.read(numberOrText(text), at(name), problems));
   }
 
+  private enum Answer {
+    FALSE,
+    TRUE
+  }
+
+  /** Whether something is wished: true or false; not, where it is left out or faulty. */
+  boolean flag(String name) {
+    return text(name, Forms.choice(Answer.values())).orElse(Answer.FALSE) == Answer.TRUE;
+  }
+
   private Optional<String> written(String name) {
     return context.queryParams(name).stream().filter(value -> !value.isBlank()).findFirst();
   }

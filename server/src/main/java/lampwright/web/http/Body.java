@@ -14,7 +14,7 @@ import lampwright.document.Json;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
 
-/** What a request brings: JSON, a form or plain text, bounded, in strict UTF-8. */
+/** What a request brings: JSON, a form, a table or plain text, bounded, in strict UTF-8. */
 public final class Body {
 
   /** The most bytes that are read of a body. */
@@ -29,6 +29,7 @@ public final class Body {
   static final String JSON = "application/json";
   static final String MERGE_PATCH = "application/merge-patch+json";
   static final String TEXT = "text/plain";
+  static final String TABLE = "text/csv";
   static final String FORM = "application/x-www-form-urlencoded";
 
   private static final String READ = "lampwright.body";
@@ -83,6 +84,22 @@ public final class Body {
   public static String plainText(Context context) {
     mustBe(TEXT, context);
     return text(context);
+  }
+
+  /**
+   * The body as the text of a table (RFC 4180).
+   *
+   * @throws Refused when it is too large, or not said to be one
+   */
+  public static String table(Context context) {
+    mustBe(TABLE, context);
+    return text(context);
+  }
+
+  /** Whether the body is said to be a table, in whatever encoding. */
+  public static boolean isTable(Context context) {
+    String type = context.contentType();
+    return type != null && type.strip().toLowerCase(Locale.ROOT).startsWith(TABLE);
   }
 
   /**
