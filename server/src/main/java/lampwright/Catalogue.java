@@ -3,23 +3,16 @@ package lampwright;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
-import lampwright.document.Form;
-import lampwright.document.Reading;
-import lampwright.gear.stock.WrittenKit;
 import lampwright.people.Ids;
 import lampwright.search.Follower;
 import lampwright.search.FollowerState;
 import lampwright.search.Search;
 import lampwright.search.SetupIndex;
-import lampwright.setup.SetupDocument;
 import lampwright.store.Database;
 import lampwright.tasks.Adapting;
 import lampwright.tasks.Calibrating;
-import lampwright.tasks.Caller;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.Comparing;
-import lampwright.tasks.DemoLoader;
-import lampwright.tasks.DemoStudio;
 import lampwright.tasks.Exporting;
 import lampwright.tasks.Finding;
 import lampwright.tasks.GearCalibrating;
@@ -31,7 +24,6 @@ import lampwright.tasks.IndexedStudios;
 import lampwright.tasks.KitKeeping;
 import lampwright.tasks.LocationKeeping;
 import lampwright.tasks.NoteKeeping;
-import lampwright.tasks.Once;
 import lampwright.tasks.Recording;
 import lampwright.tasks.Stating;
 import lampwright.tasks.SunWatching;
@@ -201,27 +193,6 @@ final class Catalogue implements AutoCloseable {
 
   Importing importing() {
     return importing;
-  }
-
-  /** Loads the demo's setups and kits, where they are not there yet. */
-  void load(DemoLoader demo, Caller owner) {
-    demo.load(
-        new DemoLoader.Shelf(
-            () -> kits.namesEver(owner, DemoStudio.ID),
-            json ->
-                kits.create(owner, DemoStudio.ID, sound(WrittenKit.FORM, json), Once.unkeyed())),
-        new DemoLoader.Shelf(
-            () -> cataloguing.titlesEver(owner, DemoStudio.ID),
-            json ->
-                cataloguing.createProven(owner, DemoStudio.ID, sound(SetupDocument.FORM, json))));
-  }
-
-  private static <T> T sound(Form<T> form, Object json) {
-    return switch (form.read(json)) {
-      case Reading.Sound<T>(T value) -> value;
-      case Reading.Faulty<T> faulty ->
-          throw new IllegalStateException("Faulty seed data: " + faulty.problems());
-    };
   }
 
   /** Why a search might miss something now; empty where it does not. */

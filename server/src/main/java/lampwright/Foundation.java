@@ -36,6 +36,19 @@ record Foundation(WorkingDatabase database, Optional<EmbeddedPostgres> own)
     }
   }
 
+  /**
+   * Takes the demo studio away, as the owner of the tables.
+   *
+   * @return how many setups went
+   */
+  int removeDemo(Settings settings) {
+    return own.map(WorkingDatabase::removeDemo)
+        .orElseGet(
+            () ->
+                WorkingDatabase.removeDemo(
+                    settings.databaseOwner().or(settings::database).orElseThrow()));
+  }
+
   @Override
   public void close() {
     own.ifPresent(EmbeddedPostgres::close);

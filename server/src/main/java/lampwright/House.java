@@ -86,6 +86,8 @@ import lampwright.web.pages.Templates;
  */
 public final class House implements AutoCloseable {
 
+  private static final String DEMO_FOLDER = "demo";
+
   private final Settings settings;
   private final PrintStream console;
   private final Clock clock;
@@ -106,7 +108,7 @@ public final class House implements AutoCloseable {
       database = keep(new Database(where, Database.CONNECTIONS, clock));
       Ids ids = new Ids(random);
       Passwords passwords = new Passwords();
-      Closed closed = DemoStudio.closed(settings.demo());
+      Closed closed = DemoStudio.closed(settings.demo().isOpen());
       SigningIn signingIn =
           new SigningIn(database, ids, passwords, new FailedSignIns(clock), closed);
       Tokens tokens = new Tokens(database, ids, closed);
@@ -164,10 +166,15 @@ public final class House implements AutoCloseable {
             owner ->
                 firstOwner.ensure(
                     new FirstOwner.Wish("Studio", owner.name(), owner.email(), owner.password())));
-    if (settings.demo()) {
-      DemoLoader demo = new DemoLoader();
-      catalogue.load(demo, demoStudio.ensure(demo.studioName(), settings.demoPassword()));
-    }
+    settings.demo().part().ifPresent(this::bringDemo);
+  }
+
+  private void bringDemo(DemoStudio.Part part) {
+    DemoLoader loader =
+        new DemoLoader(
+            database, catalogue.importing(), clock, settings.data().resolve(DEMO_FOLDER));
+    loader.load(
+        demoStudio.ensure(loader.studioName(), settings.demoPassword()), part, console::println);
   }
 
   private HttpServer serve(SigningIn signingIn, Tokens tokens) {
@@ -234,7 +241,7 @@ public final class House implements AutoCloseable {
             visitors,
             templates,
             layouts,
-            settings.demo() ? Optional.of(settings.demoPassword()) : Optional.empty());
+            settings.demo().isOpen() ? Optional.of(settings.demoPassword()) : Optional.empty());
     ProblemPages problemPages = new ProblemPages(templates, layouts);
     LifePages life =
         new LifePages(
@@ -325,7 +332,7 @@ public final class House implements AutoCloseable {
   private void welcome() {
     String address = address();
     console.println("Lampwright is open at " + address + "/");
-    if (settings.demo()) {
+    if (settings.demo().isOpen()) {
       console.println(
           "The demo studio: sign in as %s with the password %s"
               .formatted(
@@ -333,7 +340,7 @@ public final class House implements AutoCloseable {
                       ", ", DemoStudio.MEMBERS.stream().map(DemoStudio.DemoMember::email).toList()),
                   settings.demoPassword()));
     }
-    if (!settings.demo() && firstOwner.isMissing()) {
+    if (!settings.demo().isOpen() && firstOwner.isMissing()) {
       console.println(
           "Nobody owns a studio here yet. This link makes its bearer the first owner; it works once and for 24 hours: %s/first-owner/%s"
               .formatted(address, firstOwner.invite()));

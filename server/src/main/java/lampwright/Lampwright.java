@@ -34,6 +34,11 @@ public final class Lampwright {
     Foundation foundation = Foundation.lay(settings);
     House house;
     try {
+      if (settings.demo() == Demo.REMOVED) {
+        System.out.println(
+            "The demo studio is not here any more: %d setups went."
+                .formatted(foundation.removeDemo(settings)));
+      }
       house = House.open(settings, foundation.database(), Clock.systemUTC(), System.out);
     } catch (RuntimeException | Error e) {
       foundation.close();

@@ -33,9 +33,10 @@ public enum Setting {
           + " them."),
   DEMO(
       "false",
-      "true or false",
-      "Whether the invented demo studio is there to try; only on a loopback address."),
-  DEMO_PASSWORD("four-heads-at-dusk", "text", "The password of the demo studio's four members."),
+      "true, few, false or removed",
+      "The invented demo studio to try, only on a loopback address: all of it, or a few of its"
+          + " setups at once; removed takes away what is there, for good."),
+  DEMO_PASSWORD("four-heads-at-dusk", "text", "The password of the demo studio's members."),
   OWNER_EMAIL("", "e-mail", "Makes the first owner at the first start, without a one-time link."),
   OWNER_PASSWORD("", "text of at least 12 characters", "The first owner's password."),
   OWNER_NAME("Owner", "text", "The first owner's name, as the crew knows them."),

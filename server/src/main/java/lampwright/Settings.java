@@ -21,7 +21,7 @@ import lampwright.tasks.Passwords;
  * @param pictures the folder of pictures, which several servers on one database share
  * @param database a PostgreSQL to work in; empty for the server's own
  * @param databaseOwner who owns the tables in it, where that is another user
- * @param demo whether the demo studio is there
+ * @param demo what is done about the demo studio
  * @param demoPassword the password of its members
  * @param firstOwner who owns a server that has nobody in it
  * @param publicUrl the address that visitors type, where it is not host and port
@@ -33,7 +33,7 @@ public record Settings(
     Path pictures,
     Optional<String> database,
     Optional<String> databaseOwner,
-    boolean demo,
+    Demo demo,
     String demoPassword,
     Optional<Owner> firstOwner,
     Optional<URI> publicUrl) {
@@ -71,7 +71,7 @@ public record Settings(
             pictures(environment),
             text(environment, Setting.DATABASE_URL),
             text(environment, Setting.DATABASE_OWNER_URL),
-            yesOrNo(value(environment, Setting.DEMO)),
+            demo(value(environment, Setting.DEMO)),
             value(environment, Setting.DEMO_PASSWORD),
             owner(environment),
             text(environment, Setting.PUBLIC_URL).map(Settings::address));
@@ -145,12 +145,12 @@ public record Settings(
     }
   }
 
-  private static boolean yesOrNo(String value) {
-    return switch (value) {
-      case "true" -> true;
-      case "false" -> false;
-      default -> throw SettingRefused.of(Setting.DEMO, value, "must be true or false.");
-    };
+  private static Demo demo(String value) {
+    return Demo.find(value)
+        .orElseThrow(
+            () ->
+                SettingRefused.of(
+                    Setting.DEMO, value, "must be true, few, false or removed. Maybe true?"));
   }
 
   private static Optional<Owner> owner(Map<String, String> environment) {
@@ -204,12 +204,12 @@ public record Settings(
           Setting.HOST, host, "must be a name or address of this machine. Maybe 127.0.0.1?");
     }
     // Its passwords are known to everybody who read the documentation.
-    if (demo && !address.isLoopbackAddress()) {
+    if (demo.isOpen() && !address.isLoopbackAddress()) {
       throw SettingRefused.of(
           Setting.HOST,
           host,
-          "must be a loopback address while %s is true. Take one of the two away."
-              .formatted(Setting.DEMO.key()));
+          "must be a loopback address while %s is %s. Take one of the two away."
+              .formatted(Setting.DEMO.key(), demo.word()));
     }
     if (databaseOwner.isPresent() && database.isEmpty()) {
       throw new SettingRefused(

@@ -32,7 +32,10 @@ final class ServerProcess implements AutoCloseable {
     this.address = address;
   }
 
-  /** Starts it on a data folder, with the demo, and waits until it says where it is open. */
+  /**
+   * Starts it on a data folder, with a few setups of the demo, and waits until it says where it is
+   * open.
+   */
   static ServerProcess start(Path data) throws IOException {
     return start(data, Map.of());
   }
@@ -52,7 +55,7 @@ final class ServerProcess implements AutoCloseable {
         .environment()
         .putAll(
             Map.of(
-                "LAMPWRIGHT_DEMO", "true",
+                "LAMPWRIGHT_DEMO", "few",
                 "LAMPWRIGHT_PORT", "0",
                 "LAMPWRIGHT_DATA", data.toString()));
     builder.environment().putAll(settings);

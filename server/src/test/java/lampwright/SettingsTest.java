@@ -20,7 +20,7 @@ class SettingsTest {
     assertEquals(8080, settings.port());
     assertEquals("127.0.0.1", settings.host());
     assertTrue(settings.database().isEmpty());
-    assertFalse(settings.demo());
+    assertFalse(settings.demo().isOpen());
     assertTrue(settings.firstOwner().isEmpty());
     assertTrue(settings.data().isAbsolute());
   }
@@ -33,7 +33,7 @@ class SettingsTest {
           LAMPWRIGHT_PORTS | 1 | LAMPWRIGHT_PORTS is no setting. Maybe LAMPWRIGHT_PORT?
           LAMPWRIGHT_PORT | 70000 | LAMPWRIGHT_PORT (70000) must be a whole number from 0 to 65535.
           LAMPWRIGHT_PORT | eighty | LAMPWRIGHT_PORT (eighty) must be a whole number
-          LAMPWRIGHT_DEMO | yes | LAMPWRIGHT_DEMO (yes) must be true or false.
+          LAMPWRIGHT_DEMO | yes | LAMPWRIGHT_DEMO (yes) must be true, few, false or removed. Maybe true?
           LAMPWRIGHT_HOST | no host at all | LAMPWRIGHT_HOST (no host at all) must be a name or address
           LAMPWRIGHT_PUBLIC_URL | ftp://light.example | LAMPWRIGHT_PUBLIC_URL (ftp://light.example) must be
           LAMPWRIGHT_PUBLIC_URL | https://light.example/a | LAMPWRIGHT_PUBLIC_URL (https://light.example/a) must
@@ -52,7 +52,8 @@ class SettingsTest {
     Map<String, String> open = Map.of("LAMPWRIGHT_DEMO", "true", "LAMPWRIGHT_HOST", "0.0.0.0");
     SettingRefused refused = assertThrows(SettingRefused.class, () -> Settings.read(open));
     assertTrue(String.valueOf(refused.getMessage()).contains("must be a loopback address"));
-    assertTrue(Settings.read(Map.of("LAMPWRIGHT_DEMO", "true", "LAMPWRIGHT_HOST", "::1")).demo());
+    assertTrue(
+        Settings.read(Map.of("LAMPWRIGHT_DEMO", "true", "LAMPWRIGHT_HOST", "::1")).demo().isOpen());
   }
 
   @Test

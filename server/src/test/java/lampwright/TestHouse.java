@@ -43,9 +43,9 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback {
     this.environment = environment;
   }
 
-  /** With the demo studio in it. */
+  /** With a few setups and kits of the demo studio in it. */
   public static TestHouse withDemo() {
-    return with(Map.of("LAMPWRIGHT_DEMO", "true", "LAMPWRIGHT_DEMO_PASSWORD", PASSWORD));
+    return with(Map.of("LAMPWRIGHT_DEMO", "few", "LAMPWRIGHT_DEMO_PASSWORD", PASSWORD));
   }
 
   /** With some settings. */
@@ -61,7 +61,11 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback {
   }
 
   private void open() {
-    Map<String, String> all = new TreeMap<>(environment);
+    open(environment);
+  }
+
+  private void open(Map<String, String> settings) {
+    Map<String, String> all = new TreeMap<>(settings);
     all.put("LAMPWRIGHT_PORT", "0");
     all.put("LAMPWRIGHT_DATA", there(data).toString());
     house =
@@ -76,6 +80,14 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback {
   public void reopen() {
     there(house).close();
     open();
+  }
+
+  /** The same with another answer to what becomes of the demo. */
+  public void reopen(String demo) {
+    there(house).close();
+    Map<String, String> other = new TreeMap<>(environment);
+    other.put("LAMPWRIGHT_DEMO", demo);
+    open(other);
   }
 
   @Override

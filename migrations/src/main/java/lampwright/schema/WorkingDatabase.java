@@ -3,6 +3,7 @@ package lampwright.schema;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.HexFormat;
@@ -39,14 +40,15 @@ public record WorkingDatabase(String jdbcUrl, String user, String password) {
 
   /** Migrates the server's own PostgreSQL and opens it. */
   public static WorkingDatabase in(EmbeddedPostgres postgres) {
-    return openAsOwner(
-        Address.parse(
-            "The server's own PostgreSQL",
-            "%s?user=%s&password=%s"
-                .formatted(
-                    postgres.jdbcUrl(EmbeddedPostgres.DATABASE),
-                    postgres.user(),
-                    postgres.password())));
+    return openAsOwner(ownerOf(postgres));
+  }
+
+  private static Address ownerOf(EmbeddedPostgres postgres) {
+    return Address.parse(
+        "The server's own PostgreSQL",
+        "%s?user=%s&password=%s"
+            .formatted(
+                postgres.jdbcUrl(EmbeddedPostgres.DATABASE), postgres.user(), postgres.password()));
   }
 
   /**
@@ -67,6 +69,40 @@ public record WorkingDatabase(String jdbcUrl, String user, String password) {
   public static WorkingDatabase at(String url, String ownerUrl) {
     migrate(Address.parse(OWNER_URL_SETTING, ownerUrl));
     return verified(Address.parse(URL_SETTING, url));
+  }
+
+  /**
+   * Takes the demo studio away from the server's own PostgreSQL, which must be migrated.
+   *
+   * @return how many setups went
+   */
+  public static int removeDemo(EmbeddedPostgres postgres) {
+    return removeDemo(ownerOf(postgres));
+  }
+
+  /**
+   * Takes the demo studio away from a migrated database.
+   *
+   * @param ownerUrl names the owner of its tables
+   * @return how many setups went
+   * @throws DatabaseRefused when it cannot be worked with
+   */
+  public static int removeDemo(String ownerUrl) {
+    return removeDemo(Address.parse(OWNER_URL_SETTING, ownerUrl));
+  }
+
+  private static int removeDemo(Address owner) {
+    try (Connection connection = owner.connect();
+        Statement statement = connection.createStatement();
+        ResultSet gone = statement.executeQuery("select lampwright.remove_demo()")) {
+      gone.next();
+      return gone.getInt(1);
+    } catch (SQLException e) {
+      throw new DatabaseRefused(
+          "%s: the demo studio could not be taken away: %s. Start again."
+              .formatted(owner.setting(), Address.firstLine(e)),
+          e);
+    }
   }
 
   private static WorkingDatabase openAsOwner(Address owner) {

@@ -26,11 +26,36 @@ public final class PictureReader {
     try {
       Parts parts = parts(new Bytes(file));
       mustBeBounded(parts);
-      ExifFacts exif = parts.exif().map(ExifReader::read).orElse(ExifFacts.NONE);
-      return picture(parts, exif, Decoder.decode(file, parts));
+      return picture(parts, exif(parts), Decoder.decode(file, parts));
     } catch (Unusable.Found found) {
       return found.unusable();
     }
+  }
+
+  /** Decodes a file to its end as {@link #read} does, and makes nothing of it. */
+  public static PictureExamination examine(ByteBuffer file) {
+    try {
+      Parts parts = parts(new Bytes(file));
+      mustBeBounded(parts);
+      Decoder.decode(file, parts);
+      return PictureFrame.of(parts, exif(parts).orientation());
+    } catch (Unusable.Found found) {
+      return found.unusable();
+    }
+  }
+
+  /** What a file says it is, without decoding it; empty where it is no picture. */
+  public static Optional<PictureFrame> frame(ByteBuffer file) {
+    try {
+      Parts parts = parts(new Bytes(file));
+      return Optional.of(PictureFrame.of(parts, exif(parts).orientation()));
+    } catch (Unusable.Found found) {
+      return Optional.empty();
+    }
+  }
+
+  private static ExifFacts exif(Parts parts) {
+    return parts.exif().map(ExifReader::read).orElse(ExifFacts.NONE);
   }
 
   static Parts parts(Bytes file) throws Unusable.Found {
@@ -76,14 +101,22 @@ public final class PictureReader {
       throws Unusable.Found {
     Orientation turn = exif.orientation();
     Map<PictureSize, byte[]> sizes = new EnumMap<>(PictureSize.class);
+    int longerSide = Math.max(parts.width(), parts.height());
+    byte[] smaller = {};
+    boolean isWhole = false;
     for (PictureSize size : PictureSize.values()) {
-      Pixels upright = turn.upright(decoded.shrunk(size.longerSide()));
-      sizes.put(size, JpegWriter.write(upright, JpegWriter.GOOD));
+      if (!isWhole) {
+        Pixels upright = turn.upright(decoded.shrunk(size.longerSide()));
+        smaller = JpegWriter.write(upright, JpegWriter.GOOD);
+        isWhole = size.longerSide() >= longerSide;
+      }
+      sizes.put(size, smaller);
     }
+    PictureFrame frame = PictureFrame.of(parts, turn);
     return new Picture(
         parts.format(),
-        turn.swapsSides() ? parts.height() : parts.width(),
-        turn.swapsSides() ? parts.width() : parts.height(),
+        frame.width(),
+        frame.height(),
         exif,
         ToneStatistics.of(decoded.shrunk(ToneStatistics.LONGER_SIDE).rgb()),
         sizes,

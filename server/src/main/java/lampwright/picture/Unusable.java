@@ -6,7 +6,8 @@ package lampwright.picture;
  * @param reason of what kind the trouble is
  * @param sentence about this file, for whoever sent it: what is wrong and what to do
  */
-public record Unusable(Reason reason, String sentence) implements PictureReading {
+public record Unusable(Reason reason, String sentence)
+    implements PictureReading, PictureExamination {
 
   /** The kinds of trouble. */
   public enum Reason {

@@ -175,7 +175,7 @@ final class Generation implements Closeable {
   void delete(String studio, String setup, int revision) throws IOException {
     Term key = EntryDocument.key(studio, setup);
     Optional<Revision> known = findRevision(key);
-    if (known.isEmpty() || known.get().number() <= revision) {
+    if (revision == Change.ERASED || known.isEmpty() || known.get().number() <= revision) {
       write(key, EntryDocument.gone(studio, setup, revision), new Revision(revision, true));
     }
   }

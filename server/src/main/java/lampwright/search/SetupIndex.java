@@ -86,7 +86,11 @@ public final class SetupIndex implements AutoCloseable {
     write(() -> live.put(entry));
   }
 
-  /** Forgets a setup whose last revision is told, unless the index knows a newer one. */
+  /**
+   * Forgets a setup, unless the index knows a newer revision of it.
+   *
+   * @param revision its last, or {@link Change#ERASED}
+   */
   public synchronized void delete(String studio, String setup, int revision) {
     write(() -> live.delete(studio, setup, revision));
   }

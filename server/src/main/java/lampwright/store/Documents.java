@@ -131,12 +131,12 @@ final class Documents {
   }
 
   /** What the documents are called, of deleted ones too. */
-  Set<String> labelsEver() {
+  Set<String> idsEver() {
     return in.sql()
-        .select(now.label())
+        .select(now.id())
         .from(now.table())
         .where(now.studio().eq(in.studio().text()))
-        .fetchSet(now.label());
+        .fetchSet(now.id());
   }
 
   int count() {

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import lampwright.gear.KitId;
 
 /** The kits of the studio that the transaction is in. */
@@ -42,11 +41,6 @@ public final class Kits {
         .map(Kits::kit)
         .sorted(Comparator.comparing(StoredKit::name).thenComparing(kit -> kit.id().text()))
         .toList();
-  }
-
-  /** The names that kits have now, and that deleted ones had last. */
-  public Set<String> namesEver() {
-    return documents.labelsEver();
   }
 
   public int count() {

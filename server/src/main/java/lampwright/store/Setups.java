@@ -116,9 +116,9 @@ public final class Setups {
                 .and(SETUP.DELETED_AT.isNull()));
   }
 
-  /** The titles that setups have now, and that deleted ones had last. */
-  public Set<String> titlesEver() {
-    return documents.labelsEver();
+  /** All setups that there are, deleted ones too. */
+  public Set<SetupId> idsEver() {
+    return documents.idsEver().stream().map(SetupId::new).collect(Collectors.toSet());
   }
 
   public int count() {

@@ -16,6 +16,7 @@ import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.adapting.AdaptationSearch;
 import lampwright.setup.adapting.Answer;
+import lampwright.setup.adapting.Patience;
 import lampwright.setup.adapting.Wishes;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
@@ -31,6 +32,9 @@ public final class Adapting {
 
   /** Most searches take milliseconds; a kit of hundreds of pieces may need to be cut short. */
   private static final Duration LONGEST_SEARCH = Duration.ofSeconds(2);
+
+  /** All that is tried out together, to say what would help. */
+  private static final Duration LONGEST_TRIALS = Duration.ofSeconds(1);
 
   /** A search and its writing down; more would keep people waiting. */
   private static final Duration LONGEST_WAIT = Duration.ofSeconds(5);
@@ -75,7 +79,7 @@ public final class Adapting {
   }
 
   private Answer adapt(SetupDocument setup, Kit kit, Wishes wishes) {
-    return inPlace(() -> AdaptationSearch.adapt(setup, kit, wishes, timeLimit()));
+    return inPlace(() -> AdaptationSearch.adapt(setup, kit, wishes, patience()));
   }
 
   /** A stored setup's levels over a plane. */
@@ -96,10 +100,13 @@ public final class Adapting {
     return inPlace(() -> SetupMap.of(setup, question));
   }
 
-  /** Says stop when somebody has waited long enough; the answer then tells its gap. */
-  private static BooleanSupplier timeLimit() {
+  private static Patience patience() {
+    return new Patience(limit(LONGEST_SEARCH), () -> limit(LONGEST_TRIALS));
+  }
+
+  private static BooleanSupplier limit(Duration longest) {
     long start = System.nanoTime();
-    return () -> System.nanoTime() - start > LONGEST_SEARCH.toNanos();
+    return () -> System.nanoTime() - start > longest.toNanos();
   }
 
   /** Computes what takes long, when a place is free. */

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import lampwright.people.Ids;
 import lampwright.people.Permission;
@@ -87,15 +86,6 @@ public final class Cataloguing {
       Message message,
       Once once) {
     return create(caller, studio, new Wanted(document, from, Standing.DRAFT, message), once);
-  }
-
-  /** Keeps a new setup that everybody may see from the start; for loading what was tried out. */
-  public Catalogued createProven(Caller caller, StudioId studio, SetupDocument document) {
-    return create(
-        caller,
-        studio,
-        new Wanted(document, Optional.empty(), Standing.PROVEN, Message.none()),
-        Once.unkeyed());
   }
 
   private record Wanted(
@@ -213,17 +203,6 @@ public final class Cataloguing {
                     readable(stored, names, Optional.ofNullable(parents.get(stored.id()))).stream())
             .toList(),
         page.next());
-  }
-
-  /** The titles of all setups that a studio has or has deleted; for loading what is missing. */
-  public Set<String> titlesEver(Caller caller, StudioId studio) {
-    return database.inStudio(
-        studio,
-        caller.person().id(),
-        in -> {
-          Leave.ask(in, Permission.READ_SETUPS);
-          return new Setups(in).titlesEver();
-        });
   }
 
   /**

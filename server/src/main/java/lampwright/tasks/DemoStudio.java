@@ -1,13 +1,14 @@
 package lampwright.tasks;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lampwright.people.Ids;
 import lampwright.people.Person;
 import lampwright.people.PersonId;
@@ -16,28 +17,72 @@ import lampwright.people.StudioId;
 import lampwright.store.AnonymousTransaction;
 import lampwright.store.Database;
 import lampwright.store.Members;
-import lampwright.store.People;
+import lampwright.store.People.WithPassword;
 import lampwright.store.StudioTransaction;
 
-/** The invented studio that one can try everything in, with a member of each role. */
+/** The invented studio that one can try everything in, with members of each role. */
 public final class DemoStudio {
 
   /** Its id. */
   public static final StudioId ID = new StudioId("demo");
 
-  /** A member of it as everybody may know them. */
-  public record DemoMember(String email, String name, Role role) {}
+  /** How much of it there is. */
+  public enum Part {
+    /** Ten setups and three kits, without a history: a first look, at once. */
+    FEW,
+    /** All of it. */
+    WHOLE
+  }
 
-  /** Its members, the one who may most first. */
+  /**
+   * A member of it as everybody may know them.
+   *
+   * @param key what its files call them
+   */
+  public record DemoMember(String key, String email, String name, Role role) {}
+
+  /** A member of each role, as whom one comes in; the one who may most first. */
   public static final List<DemoMember> MEMBERS =
       List.of(
-          new DemoMember("owner@demo.example", "Maren Tolliver", Role.OWNER),
-          new DemoMember("author@demo.example", "Ivo Castellane", Role.AUTHOR),
-          new DemoMember("crew@demo.example", "Sunniva Barrow", Role.CREW),
-          new DemoMember("reader@demo.example", "Teodor Wray", Role.READER));
+          new DemoMember("maren", "owner@demo.example", "Maren Tolliver", Role.OWNER),
+          new DemoMember("ivo", "author@demo.example", "Ivo Castellane", Role.AUTHOR),
+          new DemoMember("sunniva", "crew@demo.example", "Sunniva Barrow", Role.CREW),
+          new DemoMember("teodor", "reader@demo.example", "Teodor Wray", Role.READER));
+
+  /** Those who wrote and carried with them over the years. */
+  private static final List<DemoMember> COLLEAGUES =
+      List.of(
+          new DemoMember("haldis", "haldis@demo.example", "Haldis Quennell", Role.AUTHOR),
+          new DemoMember("bartel", "bartel@demo.example", "Bartel Osei-Lund", Role.AUTHOR),
+          new DemoMember("perrin", "perrin@demo.example", "Perrin Aske", Role.CREW),
+          new DemoMember("lio", "lio@demo.example", "Lio Maddern", Role.CREW));
+
+  private static final List<DemoMember> ALL =
+      Stream.concat(MEMBERS.stream(), COLLEAGUES.stream()).toList();
 
   static final Set<String> EMAILS =
-      MEMBERS.stream().map(DemoMember::email).collect(Collectors.toUnmodifiableSet());
+      ALL.stream().map(DemoMember::email).collect(Collectors.toUnmodifiableSet());
+
+  /**
+   * Who its members are here.
+   *
+   * @param owner as who asks
+   * @param byKey as its files call them
+   */
+  public record People(Caller owner, Map<String, Person> byKey) {
+
+    public People {
+      byKey = Map.copyOf(byKey);
+    }
+
+    /** The key of one in an archive of this server. */
+    String key(String inFiles) {
+      return Optional.ofNullable(byKey.get(inFiles))
+          .orElseThrow(() -> new IllegalStateException("Nobody of the demo is called " + inFiles))
+          .id()
+          .text();
+    }
+  }
 
   private final Database database;
   private final Ids ids;
@@ -58,31 +103,33 @@ public final class DemoStudio {
    * Sees to it that the studio and its members are there and have this password.
    *
    * @param studioName what it is called where it is founded now
-   * @return its owner, as who asks
+   * @return who they are
    */
-  public Caller ensure(String studioName, String password) {
+  public People ensure(String studioName, String password) {
     Optional<String> fresh =
         isPassword(password) ? Optional.empty() : Optional.of(passwords.hash(password));
     return database.anonymous(
         in -> {
-          Map<Role, Person> people = people(in, fresh);
-          Person owner = Objects.requireNonNull(people.get(Role.OWNER));
+          Map<DemoMember, Person> people = people(in, fresh);
+          Person owner = Objects.requireNonNull(people.get(MEMBERS.getFirst()));
           join(in.enter(ID, owner.id()), studioName, people);
-          return new Caller(owner, Caller.Way.SESSION);
+          Map<String, Person> byKey = new HashMap<>();
+          people.forEach((member, person) -> byKey.put(member.key(), person));
+          return new People(new Caller(owner, Caller.Way.SESSION), byKey);
         });
   }
 
-  /** All four have one hash, so that one comparison at each start will do. */
+  /** All of them have one hash, so that one comparison at each start will do. */
   private boolean isPassword(String password) {
-    Map<String, Optional<People.WithPassword>> found = new HashMap<>();
+    Map<String, Optional<WithPassword>> found = new HashMap<>();
     database.anonymous(
         in -> {
-          EMAILS.forEach(email -> found.put(email, new People(in).findByEmail(email)));
+          EMAILS.forEach(email -> found.put(email, stored(in).findByEmail(email)));
           return found;
         });
     Set<String> hashes =
         found.values().stream()
-            .map(person -> person.map(People.WithPassword::passwordHash).orElse(""))
+            .map(person -> person.map(WithPassword::passwordHash).orElse(""))
             .collect(Collectors.toSet());
     String hash = hashes.iterator().next();
     if (hashes.size() > 1 || hash.isEmpty()) {
@@ -92,34 +139,37 @@ public final class DemoStudio {
     return checked.right() && !checked.outdated();
   }
 
-  private Map<Role, Person> people(AnonymousTransaction in, Optional<String> fresh) {
-    People people = new People(in);
-    Map<Role, Person> found = new TreeMap<>();
-    for (DemoMember member : MEMBERS) {
-      Optional<Person> known = people.findByEmail(member.email()).map(People.WithPassword::person);
+  private static lampwright.store.People stored(AnonymousTransaction in) {
+    return new lampwright.store.People(in);
+  }
+
+  private Map<DemoMember, Person> people(AnonymousTransaction in, Optional<String> fresh) {
+    Map<DemoMember, Person> found = new LinkedHashMap<>();
+    for (DemoMember member : ALL) {
+      Optional<Person> known = stored(in).findByEmail(member.email()).map(WithPassword::person);
       if (known.isPresent() && fresh.isPresent()) {
-        people.changePassword(known.get().id(), fresh.get());
+        stored(in).changePassword(known.get().id(), fresh.get());
       }
-      found.put(
-          member.role(), known.or(() -> create(people, member, fresh.orElseThrow())).orElseThrow());
+      found.put(member, known.or(() -> create(in, member, fresh.orElseThrow())).orElseThrow());
     }
     return found;
   }
 
-  private Optional<Person> create(People people, DemoMember member, String hash) {
-    return people.create(new PersonId(ids.next()), member.email(), member.name(), hash);
+  private Optional<Person> create(AnonymousTransaction in, DemoMember member, String hash) {
+    return stored(in).create(new PersonId(ids.next()), member.email(), member.name(), hash);
   }
 
-  private static void join(StudioTransaction in, String studioName, Map<Role, Person> people) {
+  private static void join(
+      StudioTransaction in, String studioName, Map<DemoMember, Person> people) {
     Members members = new Members(in);
     if (!members.isFounded()) {
       members.found(studioName);
     }
     // Whoever was let go or given another role while trying things out is back at the next start.
     people.forEach(
-        (role, person) -> {
-          if (!members.add(person.id(), role)) {
-            members.changeRole(person.id(), role);
+        (member, person) -> {
+          if (!members.add(person.id(), member.role())) {
+            members.changeRole(person.id(), member.role());
           }
         });
   }

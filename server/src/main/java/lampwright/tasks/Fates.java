@@ -64,6 +64,34 @@ record Fates(Archive archive, Map<ArchiveKind, Map<String, Fate>> of, Set<String
     return new Fates(archive, of, archive.lostPictures());
   }
 
+  /** The same as a member wants clashes to be settled. */
+  static Fates find(StudioTransaction in, Archive archive, Importing.Clashes clashes) {
+    Fates found = find(in, archive);
+    return clashes == Importing.Clashes.KEEP ? found.keepingWhatIsHere() : found;
+  }
+
+  /** What clashes stays as it is here, and what hangs on such a setup does not come in either. */
+  private Fates keepingWhatIsHere() {
+    Set<String> clashing = clashingSetups();
+    Map<ArchiveKind, Map<String, Fate>> kept = new EnumMap<>(ArchiveKind.class);
+    of.forEach(
+        (kind, fates) -> {
+          Map<String, Fate> settled = new HashMap<>(fates);
+          archive
+              .of(kind)
+              .things()
+              .forEach(
+                  (id, thing) -> {
+                    boolean hangsOnOne = thing.setup().filter(clashing::contains).isPresent();
+                    if (of(kind, id) == Fate.CLASHING || hangsOnOne) {
+                      settled.put(id, Fate.SAME);
+                    }
+                  });
+          kept.put(kind, settled);
+        });
+    return new Fates(archive, kept, lost);
+  }
+
   private static Fate fate(String comes, Optional<String> here) {
     return here.map(print -> print.equals(comes) ? Fate.SAME : Fate.CLASHING).orElse(Fate.NEW);
   }

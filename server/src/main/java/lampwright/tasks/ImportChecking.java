@@ -12,7 +12,7 @@ import lampwright.archive.Unsound;
 import lampwright.document.Pointer;
 import lampwright.document.Problem;
 import lampwright.people.Permission;
-import lampwright.picture.Picture;
+import lampwright.picture.PictureFrame;
 import lampwright.picture.Unusable;
 import lampwright.store.Database;
 import lampwright.store.StudioTransaction;
@@ -106,12 +106,12 @@ record ImportChecking(Database database, PictureAdding adding) {
 
     @Override
     public Optional<String> fault(Path file, PictureFile said) {
-      return switch (adding.readInTurn(file)) {
+      return switch (adding.examineInTurn(file)) {
         case Unusable unusable -> Optional.of(unusable.sentence());
-        case Picture picture ->
-            picture.format().mediaType().equals(said.mediaType())
-                    && picture.width() == said.width()
-                    && picture.height() == said.height()
+        case PictureFrame frame ->
+            frame.format().mediaType().equals(said.mediaType())
+                    && frame.width() == said.width()
+                    && frame.height() == said.height()
                 ? Optional.empty()
                 : Optional.of("The picture is of another format or size than is said of it.");
       };

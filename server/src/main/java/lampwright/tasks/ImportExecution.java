@@ -4,10 +4,12 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import lampwright.archive.Archive;
 import lampwright.archive.ArchiveKind;
+import lampwright.gear.KitId;
 import lampwright.people.Ids;
 import lampwright.people.StudioId;
 import lampwright.setup.SetupId;
@@ -100,11 +102,12 @@ record ImportExecution(
     new Pictures(in).holdAllFiles();
     files.keySet().forEach(this::mustStillBeThere);
     ImportChecking.mayBring(in, planned.archive());
-    Fates now = Fates.find(in, planned.archive());
+    Fates now = Fates.find(in, planned.archive(), job.clashes());
     if (!now.of().equals(planned.of())) {
       throw new Refused(new Refusal.Clash(CHANGED));
     }
     Map<SetupId, Integer> setups = new Arriving(in, now, copied, files, ids, job::stepOn).write();
+    mustBeWhole(in, planned.archive());
     mustNotBeTooMany("kits", new Kits(in).count(), KitKeeping.MOST_KITS);
     mustNotBeTooMany("pieces of gear", new Gear(in).count(), GearKeeping.MOST_GEAR);
     mustNotBeTooMany("locations", new Locations(in).count(), LocationKeeping.MOST_LOCATIONS);
@@ -117,6 +120,23 @@ record ImportExecution(
     if (upkeep.findOriginal(sha256).isEmpty()) {
       throw new Refused(
           new Refusal.Clash("A picture's file was taken away meanwhile. Send the archive again."));
+    }
+  }
+
+  /** A kit that is new may name gear that stayed as it is here. */
+  private static void mustBeWhole(StudioTransaction in, Archive archive) {
+    for (String id : archive.of(ArchiveKind.KITS).things().keySet()) {
+      KitKeeping.find(in, new KitId(id))
+          .filter(
+              kit ->
+                  !Stock.of(in, List.of(kit.written())).whole(kit.written()).problems().isEmpty())
+          .ifPresent(
+              kit -> {
+                throw new Refused(
+                    new Refusal.Clash(
+                        "With the gear that is here the kit \"%s\" would be no whole one."
+                            .formatted(kit.written().name())));
+              });
     }
   }
 

@@ -96,6 +96,10 @@ final class ImportJob {
     }
   }
 
+  Importing.Clashes clashes() {
+    return clashes;
+  }
+
   boolean copies() {
     return clashes == Importing.Clashes.COPY;
   }

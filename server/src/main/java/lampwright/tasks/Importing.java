@@ -80,7 +80,9 @@ public final class Importing implements AutoCloseable {
     /** Nothing comes in at all. */
     REFUSE,
     /** They come in under other ids, beside what is here. */
-    COPY
+    COPY,
+    /** What is here stays as it is, and only what is not here comes in. */
+    KEEP
   }
 
   /** How far an import is. */
@@ -129,6 +131,11 @@ public final class Importing implements AutoCloseable {
    *     each with nothing kept; Clash where the studio has several waiting
    */
   public Told receive(Caller caller, StudioId studio, Clashes clashes, InputStream body) {
+    return firstAnswer(accept(caller, studio, clashes, body));
+  }
+
+  /** The same without waiting for what is found. */
+  ImportJob accept(Caller caller, StudioId studio, Clashes clashes, InputStream body) {
     askToImport(caller, studio);
     forgetOld();
     ImportJob job = waiting(caller, studio, clashes);
@@ -143,7 +150,7 @@ public final class Importing implements AutoCloseable {
       }
     }
     Thread.ofVirtual().name("import-check-" + job.id()).start(() -> checking.check(job));
-    return firstAnswer(job);
+    return job;
   }
 
   private synchronized ImportJob waiting(Caller caller, StudioId studio, Clashes clashes) {
@@ -255,7 +262,7 @@ public final class Importing implements AutoCloseable {
             caller.person().id(),
             in -> {
               ImportChecking.mayBring(in, archive);
-              return Fates.find(in, archive);
+              return Fates.find(in, archive, job.clashes());
             });
     mustNotClash(job, fates);
     if (!job.begin(ImportExecution.steps(archive))) {
@@ -277,11 +284,12 @@ public final class Importing implements AutoCloseable {
   private static void mustNotClash(ImportJob job, Fates fates) {
     boolean clashes =
         fates.of().values().stream().anyMatch(of -> of.containsValue(ImportPlan.Fate.CLASHING));
-    if (clashes && !job.copies()) {
+    if (clashes && job.clashes() == Clashes.REFUSE) {
       throw new Refused(
           new Refusal.Clash(
               "Things of the archive clash with what is here; its plan names them. Send it again"
-                  + " with clashes=copy to have them beside what is here."));
+                  + " with clashes=copy to have them beside what is here, or with clashes=keep to"
+                  + " leave what is here as it is."));
     }
   }
 

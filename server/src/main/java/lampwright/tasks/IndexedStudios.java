@@ -66,8 +66,11 @@ public final class IndexedStudios implements ChangeSource {
   }
 
   private static Change change(SetupChange change) {
+    // What is there again under the same id has lines of its own further on.
+    boolean isErased = change.revision() == Change.ERASED;
     return change
         .now()
+        .filter(_ -> !isErased)
         .flatMap(setup -> entry(change.studio(), setup))
         .<Change>map(entry -> new Change.Kept(bookmark(change.at()), entry))
         .orElseGet(

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import lampwright.gear.KitId;
 import lampwright.gear.stock.WrittenKit;
 import lampwright.people.Ids;
@@ -86,17 +85,6 @@ public final class KitKeeping {
 
   static Optional<KeptKit> find(StudioTransaction in, KitId id) {
     return new Kits(in).find(id).map(stored -> kept(in, stored));
-  }
-
-  /** The names of all kits that a studio has or has deleted; for loading what is missing. */
-  public Set<String> namesEver(Caller caller, StudioId studio) {
-    return database.inStudio(
-        studio,
-        caller.person().id(),
-        in -> {
-          Leave.ask(in, Permission.READ_SETUPS);
-          return new Kits(in).namesEver();
-        });
   }
 
   /** All kits of a studio, the last changed first. */

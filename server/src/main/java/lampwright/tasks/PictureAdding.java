@@ -20,8 +20,8 @@ import lampwright.people.Permission;
 import lampwright.people.Role;
 import lampwright.people.StudioId;
 import lampwright.picture.Picture;
+import lampwright.picture.PictureExamination;
 import lampwright.picture.PictureReader;
-import lampwright.picture.PictureReading;
 import lampwright.picture.Unusable;
 import lampwright.setup.PictureId;
 import lampwright.setup.PictureKind;
@@ -253,10 +253,14 @@ public final class PictureAdding {
   }
 
   /** What a file is; waits until the decoder is free. */
-  PictureReading readInTurn(Path file) {
+  PictureExamination examineInTurn(Path file) {
+    return inTurn(file, PictureReader::examine);
+  }
+
+  private <T> T inTurn(Path file, Function<ByteBuffer, T> work) {
     decoder.acquireUninterruptibly();
     try {
-      return mapped(file, PictureReader::read);
+      return mapped(file, work);
     } finally {
       decoder.release();
     }
@@ -270,7 +274,7 @@ public final class PictureAdding {
   StoredPicture.File placeHeld(InputStream in) throws IOException {
     try (PictureFiles.Arrival arrival =
         files.receive(in, MOST_BYTES).orElseThrow(() -> new IOException("Larger than it was"))) {
-      return switch (readInTurn(arrival.file())) {
+      return switch (inTurn(arrival.file(), PictureReader::read)) {
         case Unusable _ -> throw new IOException("A picture is no longer what it was");
         case Picture picture -> {
           place(arrival, picture);
@@ -290,7 +294,7 @@ public final class PictureAdding {
   }
 
   /** The file's bytes where the system keeps them, not in our memory. */
-  private static PictureReading mapped(Path file, Function<ByteBuffer, PictureReading> work) {
+  private static <T> T mapped(Path file, Function<ByteBuffer, T> work) {
     try (Arena arena = Arena.ofConfined();
         FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
       return work.apply(

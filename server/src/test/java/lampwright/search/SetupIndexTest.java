@@ -149,6 +149,20 @@ class SetupIndexTest {
   }
 
   @Test
+  void whatWentWithItsHistoryMayBeginAnewUnderTheSameId() {
+    build(folder, "catalogue");
+    try (SetupIndex index = SetupIndex.open(folder, "catalogue")) {
+      index.put(pier(7));
+      index.delete("demo", "pier", Change.ERASED);
+      index.refresh();
+      assertEquals(0, total(index, ""));
+      index.put(pier(1));
+      index.refresh();
+      assertEquals(1, total(index, ""));
+    }
+  }
+
+  @Test
   void whatWasNotCommittedIsGoneWithItsPlaceInTheLog() {
     build(folder, "catalogue");
     try (SetupIndex index = SetupIndex.open(folder, "catalogue")) {

@@ -4,18 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
-import java.util.stream.Stream;
-import lampwright.document.Form;
+import java.util.Set;
+import java.util.TreeMap;
 import lampwright.document.Json;
-import lampwright.document.Reading;
 import lampwright.engine.exposure.ShutterTime;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Body;
@@ -28,163 +24,163 @@ import lampwright.setup.figures.FiguresComputation;
 import lampwright.setup.figures.LightFigures;
 import org.junit.jupiter.api.Test;
 
-/** Holds the demo studio to what its README promises. */
+/** Holds the setups of the demo studio to what its README promises. */
 class DemoStudioTest {
-
-  /** The tests run in {@code server/}. */
-  private static final Path STUDIO = Path.of("../seed-data/studio");
 
   /** Farther from the model than a meter's scatter explains. */
   private static final double SCATTER_STOPS = 0.3;
 
+  private final DemoSeeds seeds = new DemoSeeds();
+
   @Test
-  void everySetupIsSoundAndWritesWhatItReads() throws Exception {
-    for (Map.Entry<String, SetupDocument> setup : setups().entrySet()) {
-      Object written = SetupDocument.FORM.write(setup.getValue());
-      assertEquals(setup.getValue(), sound(SetupDocument.FORM, written, setup.getKey()));
-    }
+  void everySetupIsSoundAndWritesWhatItReads() {
+    seeds
+        .setups()
+        .forEach(
+            (name, setup) ->
+                assertEquals(
+                    setup,
+                    DemoSeeds.sound(SetupDocument.FORM, SetupDocument.FORM.write(setup), name)));
   }
 
   @Test
-  void everyKitIsSoundAndWritesWhatItReads() throws Exception {
-    for (Map.Entry<String, Kit> kit : kits().entrySet()) {
-      Object written = Kit.FORM.write(kit.getValue());
-      assertEquals(kit.getValue(), sound(Kit.FORM, written, kit.getKey()));
+  void thereAreEnoughOfThemAtEnoughPlacesOfEveryKind() {
+    Set<String> places = new HashSet<>();
+    Set<String> moods = new HashSet<>();
+    Set<Integer> lights = new HashSet<>();
+    int moving = 0;
+    for (SetupDocument setup : seeds.setups().values()) {
+      Occasion.Place place = setup.occasion().flatMap(Occasion::place).orElseThrow();
+      places.add(place.location().orElseThrow().text());
+      moods.addAll(setup.moods());
+      lights.add(setup.lights().size());
+      moving += setup.subjects().stream().anyMatch(subject -> !subject.path().isEmpty()) ? 1 : 0;
     }
+    long proven = seeds.setups().keySet().stream().filter(seeds::isProven).count();
+    assertTrue(proven >= 60, proven + " proven");
+    assertTrue(seeds.setups().size() - proven >= 12, seeds.setups().size() + " with drafts");
+    assertTrue(places.size() >= 14, places.toString());
+    assertTrue(moods.size() >= 150, moods.size() + " moods");
+    assertTrue(lights.containsAll(Set.of(1, 2, 3, 4, 5, 6, 7, 8, 9)), lights.toString());
+    assertTrue(moving >= 20, moving + " with a subject that moves");
   }
 
   @Test
-  void theStudioNamesEveryFileOnce() throws Exception {
-    for (String folder : List.of("setups", "kits")) {
-      List<String> named = named(folder);
-      assertEquals(new TreeSet<>(named).size(), named.size(), folder);
-      try (Stream<Path> files = Files.list(STUDIO.resolve(folder))) {
-        assertEquals(
-            files.map(file -> String.valueOf(file.getFileName())).sorted().toList(),
-            named.stream().sorted().toList());
-      }
-    }
+  void everyFigureOfAProvenSetupCanBeComputed() {
+    seeds
+        .setups()
+        .forEach(
+            (name, setup) -> {
+              Figures figures = FiguresComputation.of(setup);
+              if (seeds.isProven(name)) {
+                assertEquals(List.of(), figures.needs(), name);
+              }
+              for (LightFigures light : figures.lights()) {
+                assertTrue(light.level().isPresent(), name + " " + light.light().id());
+              }
+            });
   }
 
+  /**
+   * The model's own uncertainty of a level that nobody metered, twice over as a meter's maker means
+   * it (two standard deviations), with the meter's.
+   */
   @Test
-  void everyFigureOfASetupCanBeComputed() throws Exception {
-    for (Map.Entry<String, SetupDocument> setup : setups().entrySet()) {
-      Figures figures = FiguresComputation.of(setup.getValue());
-      assertEquals(List.of(), figures.needs(), setup.getKey());
-      for (LightFigures light : figures.lights()) {
-        assertTrue(light.level().isPresent(), setup.getKey() + " " + light.light().id());
-      }
-    }
-  }
-
-  @Test
-  void aReadingFarFromTheModelIsOneThatTheOutcomeOwnsUpTo() throws Exception {
-    List<String> far = new ArrayList<>();
-    for (Map.Entry<String, SetupDocument> setup : setups().entrySet()) {
+  void everyReadingIsWithinItsUncertaintyOfTheModelOrIsOwnedUpTo() {
+    List<String> unexplained = new ArrayList<>();
+    Map<String, Double> far = new TreeMap<>();
+    for (Map.Entry<String, SetupDocument> setup : seeds.setups().entrySet()) {
       for (LightFigures light : FiguresComputation.of(setup.getValue()).lights()) {
         double miss = Math.abs(light.computedMinusMetered().map(Stops::value).orElse(0.0));
+        LightId id = light.light().id();
+        boolean isOwned =
+            setup.getValue().outcome().stream()
+                .anyMatch(said -> said.light().equals(Optional.of(id)));
         if (miss > SCATTER_STOPS) {
-          far.add(setup.getKey() + " " + light.light().id());
+          far.put(setup.getKey() + " " + id, miss);
+          if (!isOwned) {
+            unexplained.add(setup.getKey() + " " + id + " " + miss);
+          }
         }
       }
     }
-    assertEquals(
-        List.of(
-            "glass-after-rain.json sun-in",
-            "the-low-string.json south-two",
-            "above-the-ropeworks.json elder"),
-        far);
+    assertEquals(List.of(), unexplained);
+    assertTrue(far.size() >= 8 && far.size() <= 20, far.toString());
   }
 
   @Test
-  void noShutterIsFasterThanItsBodySyncs() throws Exception {
-    for (Map.Entry<String, SetupDocument> setup : setups().entrySet()) {
-      ShutterTime time = setup.getValue().exposure().time();
-      Body body = setup.getValue().camera().flatMap(Camera::body).orElseThrow();
-      assertTrue(time.stopsOver(body.sync()).value() > -1e-9, setup.getKey());
-    }
+  void noShutterIsFasterThanItsBodySyncs() {
+    seeds
+        .setups()
+        .forEach(
+            (name, setup) -> {
+              ShutterTime time = setup.exposure().time();
+              Body body = setup.camera().flatMap(Camera::body).orElseThrow();
+              assertTrue(time.stopsOver(body.sync()).value() > -1e-9, name);
+            });
   }
 
   @Test
-  void everyLightSaysWhyAndStandsInTheBuildOrder() throws Exception {
-    for (Map.Entry<String, SetupDocument> setup : setups().entrySet()) {
-      for (Light light : setup.getValue().lights()) {
-        String name = setup.getKey() + " " + light.id();
-        assertTrue(light.reason().isPresent(), name);
-        assertTrue(
-            setup.getValue().buildOrder().stream()
-                .anyMatch(step -> step.light().equals(Optional.of(light.id()))),
-            name);
-      }
-      assertFalse(setup.getValue().cautions().isEmpty(), setup.getKey());
-      assertFalse(setup.getValue().outcome().isEmpty(), setup.getKey());
-    }
+  void everyLightSaysWhyAndStandsInTheBuildOrder() {
+    seeds
+        .setups()
+        .forEach(
+            (file, setup) -> {
+              for (Light light : setup.lights()) {
+                String name = file + " " + light.id();
+                assertTrue(light.reason().isPresent(), name);
+                assertTrue(
+                    setup.buildOrder().stream()
+                        .anyMatch(step -> step.light().equals(Optional.of(light.id()))),
+                    name);
+              }
+              assertFalse(setup.cautions().isEmpty(), file);
+              assertTrue(!setup.outcome().isEmpty() || !seeds.isProven(file), file);
+            });
   }
 
   @Test
-  void theQuarryLeapCostsTheSatchelKitMoreThanAStopOfItsSky() throws Exception {
-    Answer answer = adapt("over-the-cut.json", "satchel-kit.json");
+  void noTwoOfThemBeginAlike() {
+    Set<String> beginnings = new HashSet<>();
+    seeds
+        .setups()
+        .forEach(
+            (name, setup) -> {
+              String[] words = setup.intent().orElseThrow().split(" ");
+              assertTrue(
+                  beginnings.add(String.join(" ", List.of(words).subList(0, 3))),
+                  name + " begins as another does");
+              assertTrue(words.length > 40, name + " says little of what is meant");
+            });
+  }
+
+  @Test
+  void theQuarryLeapCostsTheSatchelKitMoreThanAStopOfItsSky() {
+    Answer answer = adapt("over-the-cut", "satchel-kit");
     assertTrue(answer instanceof Answer.Adapted, answer.toString());
     Stops change = ((Answer.Adapted) answer).adaptations().getFirst().ambientChange().orElseThrow();
     assertTrue(change.value() > 1, change.toString());
   }
 
   @Test
-  void theVanKitHasTooFewHeadsForTheQuarryLeap() throws Exception {
-    Answer answer = adapt("over-the-cut.json", "van-kit.json");
+  void theVanKitHasTooFewHeadsForTheQuarryLeap() {
+    Answer answer = adapt("over-the-cut", "van-kit");
     assertTrue(answer instanceof Answer.NotEnoughGear, answer.toString());
     assertEquals(3, ((Answer.NotEnoughGear) answer).unlit().size());
   }
 
   @Test
-  void oneSetupHasTheMoodInTheVeryWordsAndAnotherInNoneOfThem() throws Exception {
+  void oneSetupHasTheMoodInTheVeryWordsAndAnotherInNoneOfThem() {
     assertTrue(
-        one("setups", SetupDocument.FORM, "last-boat-out.json")
-            .moods()
-            .containsAll(List.of("cold", "lonely", "first light")));
-    String other = Files.readString(STUDIO.resolve("setups/ebb-and-iron.json"));
+        seeds.setup("last-boat-out").moods().containsAll(List.of("cold", "lonely", "first light")));
+    String other = Json.print(SetupDocument.FORM.write(seeds.setup("ebb-and-iron")));
     for (String word : List.of("cold", "lonely", "first light")) {
       assertFalse(other.contains(word), word);
     }
   }
 
-  private static Answer adapt(String setup, String kit) throws Exception {
-    return AdaptationSearch.adapt(
-        one("setups", SetupDocument.FORM, setup), one("kits", Kit.FORM, kit), Wishes.none());
-  }
-
-  private static Map<String, SetupDocument> setups() throws Exception {
-    return read("setups", SetupDocument.FORM);
-  }
-
-  private static Map<String, Kit> kits() throws Exception {
-    return read("kits", Kit.FORM);
-  }
-
-  private static <T> Map<String, T> read(String folder, Form<T> form) throws Exception {
-    Map<String, T> documents = new LinkedHashMap<>();
-    for (String name : named(folder)) {
-      documents.put(name, one(folder, form, name));
-    }
-    return documents;
-  }
-
-  private static <T> T one(String folder, Form<T> form, String name) throws Exception {
-    return sound(form, Json.parse(Files.readString(STUDIO.resolve(folder).resolve(name))), name);
-  }
-
-  private static <T> T sound(Form<T> form, Object json, String name) {
-    return switch (form.read(json)) {
-      case Reading.Sound<T> sound -> sound.value();
-      case Reading.Faulty<T> faulty -> throw new AssertionError(name + ": " + faulty.problems());
-    };
-  }
-
-  private static List<String> named(String field) throws Exception {
-    Object studio = Json.parse(Files.readString(STUDIO.resolve("studio.json")));
-    if (studio instanceof Map<?, ?> fields && fields.get(field) instanceof List<?> names) {
-      return names.stream().map(String::valueOf).toList();
-    }
-    throw new AssertionError("studio.json has no list of " + field);
+  private Answer adapt(String setup, String kit) {
+    Kit whole = seeds.kit(kit);
+    return AdaptationSearch.adapt(seeds.setup(setup), whole, Wishes.none());
   }
 }

@@ -1,7 +1,6 @@
 package lampwright.tasks;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,9 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import lampwright.people.Membership;
@@ -62,12 +59,12 @@ class SessionsAndDemoTest {
 
   @Test
   void theDemoIsTheSameAtEachStartAndFollowsItsPassword() {
-    Caller owner = demo.ensure("Tidewrack", "first password");
+    DemoStudio.People people = demo.ensure("Tidewrack", "first password");
     PersonId crew = signed("crew@demo.example", "first password");
     database
         .open()
-        .inStudio(DemoStudio.ID, owner.person().id(), in -> new Members(in).remove(crew));
-    assertEquals(owner, demo.ensure("Tidewrack", "second password"));
+        .inStudio(DemoStudio.ID, people.owner().person().id(), in -> new Members(in).remove(crew));
+    assertEquals(people, demo.ensure("Tidewrack", "second password"));
     assertEquals(crew, signed("crew@demo.example", "second password"));
     assertThrows(Refused.class, () -> signIn("crew@demo.example", "first password"));
     List<Membership> memberships =
@@ -91,23 +88,6 @@ class SessionsAndDemoTest {
             .passwordHash();
     assertTrue(now.startsWith("$argon2id$v=19$m=19456,t=2,p=1$"), now);
     assertEquals(person, signed("old@light.example", "an older password"));
-  }
-
-  @Test
-  void theLoaderLeavesWhatIsThereAlready() {
-    DemoLoader loader = new DemoLoader();
-    assertFalse(loader.studioName().isBlank());
-    List<Object> kits = new ArrayList<>();
-    List<Object> setups = new ArrayList<>();
-    loader.load(
-        new DemoLoader.Shelf(Set::of, kits::add), new DemoLoader.Shelf(Set::of, setups::add));
-    assertTrue(kits.size() >= 3 && setups.size() >= 10, kits.size() + " " + setups.size());
-    String first = String.valueOf(((Map<?, ?>) setups.getFirst()).get("title"));
-    List<Object> again = new ArrayList<>();
-    loader.load(
-        new DemoLoader.Shelf(Set::of, _ -> {}),
-        new DemoLoader.Shelf(() -> Set.of(first), again::add));
-    assertEquals(setups.subList(1, setups.size()), again);
   }
 
   private String signIn(String email, String password) {

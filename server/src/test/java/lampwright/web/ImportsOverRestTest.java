@@ -214,6 +214,21 @@ class ImportsOverRestTest {
   }
 
   @Test
+  void whatIsHereStaysAsItIsWhereThatIsAskedFor() throws IOException {
+    String studio = newStudio();
+    bringIn(owner, planned(send(owner, studio, studioArchive)));
+    String setup = studio + place("setup").substring(DEMO.length());
+    HttpResponse<String> now = owner.get(setup);
+    Visitor withTag = owner.with("If-Match", now.headers().firstValue("ETag").orElseThrow());
+    assertEquals(200, withTag.patch(setup, "{\"title\":\"Our own\"}").statusCode());
+    Map<String, String> before = UnpackedBag.payload(archive(studio));
+    bringIn(
+        owner,
+        planned(send(owner, studio + "/imports?clashes=keep", "application/zip", studioArchive)));
+    assertEquals(before, UnpackedBag.payload(archive(studio)));
+  }
+
+  @Test
   void oneSetupComesInWithoutWhatItWasMadeFrom() throws IOException {
     String studio = newStudio();
     HttpResponse<String> answer = send(owner, studio, archive(place("child")));

@@ -27,16 +27,11 @@ public final class AdaptationSearch {
 
   /** Finds the best adaptations, however long it takes; deterministic. */
   public static Answer adapt(SetupDocument setup, Kit kit, Wishes wishes) {
-    return adapt(setup, kit, wishes, () -> false);
+    return adapt(setup, kit, wishes, Patience.endless());
   }
 
-  /**
-   * Finds the best adaptations.
-   *
-   * @param stop asked now and then; once it says yes the best that was found so far is the answer,
-   *     with the gap to what could still be better
-   */
-  public static Answer adapt(SetupDocument setup, Kit kit, Wishes wishes, BooleanSupplier stop) {
+  /** Finds the best adaptations that can be found while somebody waits. */
+  public static Answer adapt(SetupDocument setup, Kit kit, Wishes wishes, Patience patience) {
     NewConditions conditions = NewConditions.of(setup, wishes);
     List<String> contradictions = new ArrayList<>(conditions.contradictions());
     contradictions.addAll(Contradictions.of(setup, kit, wishes));
@@ -46,11 +41,11 @@ public final class AdaptationSearch {
     Figures original = FiguresComputation.of(setup);
     AdaptationProblem problem =
         new AdaptationProblem(setup, original, kit, wishes, conditions.ambient(), Trial.NONE);
-    SettingSearch.Found found = SettingSearch.find(problem, stop);
+    SettingSearch.Found found = SettingSearch.find(problem, patience.search());
     if (found.ways().isEmpty()) {
       return nothing(List.of(Contradictions.ambientNotHeld(wishes)));
     }
-    return answer(problem, kit, conditions, found);
+    return answer(new Trying(problem, kit, patience.remedies().get()), conditions, found);
   }
 
   private static Answer nothing(List<String> contradictions) {
@@ -58,11 +53,17 @@ public final class AdaptationSearch {
         contradictions, List.of(), List.of(), List.of(), new Proof(0, 0, false));
   }
 
-  private static Answer answer(
-      AdaptationProblem problem, Kit kit, NewConditions conditions, SettingSearch.Found found) {
-    Explaining explaining = new Explaining(problem, kit, conditions);
+  private record Trying(AdaptationProblem problem, Kit kit, BooleanSupplier stop) {
+
+    Trials of(AdaptationPlan plan) {
+      return new Trials(problem, kit, plan, stop);
+    }
+  }
+
+  private static Answer answer(Trying trying, NewConditions conditions, SettingSearch.Found found) {
+    Explaining explaining = new Explaining(trying.problem(), trying.kit(), conditions);
     AdaptationPlan best = found.ways().getFirst();
-    Trials trials = new Trials(problem, kit, best);
+    Trials trials = trying.of(best);
     Shortage shortage = new Shortage(trials);
     List<LightId> unlit = shortage.unlit();
     List<Remedy> remedies = Remedies.of(trials);
@@ -76,8 +77,8 @@ public final class AdaptationSearch {
       adaptations.add(
           explaining.of(
               way,
-              Ways.betterIn(way, best, problem.weights()),
-              Remedies.of(new Trials(problem, kit, way))));
+              Ways.betterIn(way, best, trying.problem().weights()),
+              Remedies.of(trying.of(way))));
     }
     return shortage.isNone()
         ? new Answer.Adapted(adaptations, found.proof())

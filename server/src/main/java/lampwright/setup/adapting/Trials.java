@@ -3,6 +3,7 @@ package lampwright.setup.adapting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.ShutterTime;
 import lampwright.engine.light.Point;
@@ -13,8 +14,12 @@ import lampwright.gear.Kit;
 import lampwright.gear.Modifier;
 import lampwright.setup.LightId;
 
-/** Solves a problem again with one change, at the plan's camera setting. */
-record Trials(AdaptationProblem problem, Kit kit, AdaptationPlan plan) {
+/**
+ * Solves a problem again with one change, at the plan's camera setting.
+ *
+ * @param stop ends a trial with the best that it has found
+ */
+record Trials(AdaptationProblem problem, Kit kit, AdaptationPlan plan, BooleanSupplier stop) {
 
   /** What a light still misses when it is changed; absent where it is then not made at all. */
   Optional<Stops> withTrial(Trial trial, int light) {
@@ -87,7 +92,7 @@ record Trials(AdaptationProblem problem, Kit kit, AdaptationPlan plan) {
   private AdaptationPlan solved(AdaptationProblem changed, ExposureSettings settings) {
     CameraChoice.Setting setting = new CameraChoice.Setting(settings, plan.setting().filter());
     return changed
-        .solve(plan.camera(), setting, changed.cameraCost(plan.camera(), settings), () -> false)
+        .solve(plan.camera(), setting, changed.cameraCost(plan.camera(), settings), stop)
         .plan();
   }
 

@@ -28,6 +28,7 @@ class WishesTest {
 
   private static final LightId KEY = new LightId("key");
   private static final LightId FILL = new LightId("fill");
+  private static final Patience HASTE = new Patience(() -> true, () -> () -> true);
 
   private static Map<String, Object> head(String name, double guideNumber, Object... more) {
     Map<String, Object> head = new LinkedHashMap<>();
@@ -432,7 +433,7 @@ class WishesTest {
   void toldToStopAtOnceItGivesTheBestAtHandAndTheGap() {
     Kit kit = Documents.kit(WorkedExamples.dancerKitB());
     SetupDocument dancer = WorkedExamples.dancer();
-    Answer hasty = AdaptationSearch.adapt(dancer, kit, Wishes.none(), () -> true);
+    Answer hasty = AdaptationSearch.adapt(dancer, kit, Wishes.none(), HASTE);
     Answer.Adapted whole =
         assertInstanceOf(Answer.Adapted.class, AdaptationSearch.adapt(dancer, kit, Wishes.none()));
     Proof proof =
