@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lampwright.people.PersonId;
 import org.junit.jupiter.api.BeforeAll;
@@ -71,6 +72,9 @@ class WholeDemoTest {
   @Test
   void anEmptyServerSaysHowFarItIs() {
     assertTrue(house.console().contains("The demo studio comes in: "), house.console());
+    assertTrue(
+        Pattern.compile("The demo studio: running, \\d+ of \\d+").matcher(house.console()).find(),
+        house.console());
   }
 
   @Test

@@ -1,8 +1,9 @@
 -- Takes the demo studio away with its members: all of it was invented, and whoever has seen enough
--- wants it gone. The server's role may delete no history, nor call this: the owner of the tables does,
--- at a start that was told so, and it deletes what is of one studio, named here. What is left is the bare row of the studio, which the change log names:
--- each server's index learns from that log that the setups are gone, by revision 0, which says that
--- there is no history any more: one that comes under the same id later begins at 1 again.
+-- wants it gone. The server's role may delete no history, nor call this: the owner of the tables
+-- does, at a start that was told so, and it deletes what is of one studio, named here. What is left
+-- is the bare row of the studio, which the change log names. Each server's index learns from that log
+-- that the setups are gone, by revision 0, which says that there is no history any more: one that
+-- comes under the same id later begins at 1 again.
 --
 -- Tells how many setups went. A member who wrote something in another studio stays a person there.
 create function lampwright.remove_demo() returns integer

@@ -2,6 +2,7 @@ package lampwright.archive;
 
 import static lampwright.document.Field.required;
 
+import java.util.HexFormat;
 import java.util.List;
 import lampwright.document.Field;
 import lampwright.document.Form;
@@ -68,6 +69,11 @@ public record PictureFile(String sha256, long bytes, String mediaType, int width
                   values.get(WIDTH),
                   values.get(HEIGHT)),
           List.of(SHA256, BYTES, MEDIA_TYPE, WIDTH, HEIGHT));
+
+  /** What a file of these bytes is called. */
+  public static String hash(byte[] bytes) {
+    return HexFormat.of().formatHex(Bag.sha256().digest(bytes));
+  }
 
   /** Where its bytes lie, within the bag. */
   public static String path(String sha256) {

@@ -85,11 +85,10 @@ public final class Cataloguing {
       Optional<From> from,
       Message message,
       Once once) {
-    return create(caller, studio, new Wanted(document, from, Standing.DRAFT, message), once);
+    return create(caller, studio, new Wanted(document, from, message), once);
   }
 
-  private record Wanted(
-      SetupDocument document, Optional<From> from, Standing standing, Message message) {}
+  private record Wanted(SetupDocument document, Optional<From> from, Message message) {}
 
   private Catalogued create(Caller caller, StudioId studio, Wanted wanted, Once once) {
     Catalogued created =
@@ -118,7 +117,7 @@ public final class Cataloguing {
     StoredSetup stored =
         parent
             .map(of -> setups.createFrom(of.id(), of.revision(), id, title, json, message))
-            .orElseGet(() -> setups.create(id, title, json, message, wanted.standing()));
+            .orElseGet(() -> setups.create(id, title, json, message, Standing.DRAFT));
     return catalogued(stored, caller.person().name(), parent, wanted.document());
   }
 

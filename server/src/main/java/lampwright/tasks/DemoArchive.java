@@ -5,13 +5,10 @@ import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -146,7 +143,7 @@ final class DemoArchive {
     PictureFrame frame =
         PictureReader.frame(ByteBuffer.wrap(bytes))
             .orElseThrow(() -> new IllegalStateException("A picture of the demo is none"));
-    String sha256 = sha256(bytes);
+    String sha256 = PictureFile.hash(bytes);
     Path file = folder.resolve(sha256);
     Files.write(file, bytes);
     payload.add(PayloadFile.ofPicture(sha256, bytes.length, file));
@@ -154,28 +151,14 @@ final class DemoArchive {
         sha256, bytes.length, frame.format().mediaType(), frame.width(), frame.height());
   }
 
-  private static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("Every Java has SHA-256", e);
-    }
-  }
-
-  /**
-   * Writes the archive.
-   *
-   * @param names what each author is called, by their key
-   */
-  void write(OutputStream out, Map<String, String> names, Instant now) throws IOException {
+  /** Writes the archive; its authors are members here and need no names. */
+  void write(OutputStream out, Instant now) throws IOException {
     List<Summary.Count> counts = new ArrayList<>();
     for (ArchiveKind kind : ArchiveKind.values()) {
       counts.add(spool(kind));
     }
     List<Summary.Author> authors =
-        lines.authors().stream()
-            .map(key -> new Summary.Author(key, names.getOrDefault(key, key)))
-            .toList();
+        lines.authors().stream().map(key -> new Summary.Author(key, key)).toList();
     Summary summary = new Summary(Summary.What.STUDIO, counts, authors, List.of(), List.of());
     payload.add(LinesFile.ofSummary(summary, folder));
     BagWriter.write(out, new BagWriter.About("studio-demo", files.studioName(), now), payload);

@@ -11,7 +11,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -99,7 +98,7 @@ public final class DemoLoader {
     }
     Path file = spool.resolve("demo.zip");
     try (OutputStream out = Files.newOutputStream(file)) {
-      archive.write(out, Map.of(), clock.instant());
+      archive.write(out, clock.instant());
     }
     say.accept(
         "The demo studio comes in: %d setups, %d pictures, %d takes and notes."

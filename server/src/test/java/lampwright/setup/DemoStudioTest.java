@@ -82,8 +82,8 @@ class DemoStudioTest {
   }
 
   /**
-   * The model's own uncertainty of a level that nobody metered, twice over as a meter's maker means
-   * it (two standard deviations), with the meter's.
+   * One bound for all, tighter than what the engine says of these levels where it does not know the
+   * readings: 0.38 to 0.86 stop.
    */
   @Test
   void everyReadingIsWithinItsUncertaintyOfTheModelOrIsOwnedUpTo() {
