@@ -11,6 +11,7 @@ import java.awt.image.DataBuffer;
 import java.awt.image.DataBufferByte;
 import java.awt.image.Raster;
 import java.awt.image.WritableRaster;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -71,18 +72,26 @@ final class Decoded {
 
   /** It at its own size. */
   Pixels whole() {
-    return shrunk(Math.max(image.getWidth(), image.getHeight()));
+    return shrunk(List.of(Math.max(image.getWidth(), image.getHeight()))).getFirst();
   }
 
-  /** It with a longer side of so many pixels, or as it is where that is less. */
-  Pixels shrunk(int longerSide) {
-    Shrinking shrinking = new Shrinking(image.getWidth(), image.getHeight(), longerSide);
+  /** It with longer sides of so many pixels, or as it is where that is less; read once for all. */
+  List<Pixels> shrunk(List<Integer> longerSides) {
+    List<Shrinking> all =
+        longerSides.stream()
+            .map(side -> new Shrinking(image.getWidth(), image.getHeight(), side))
+            .toList();
     int[] row = new int[image.getWidth()];
     for (int y = 0; y < image.getHeight(); y++) {
       read(y, row);
-      shrinking.add(row);
+      for (Shrinking shrinking : all) {
+        shrinking.add(row);
+      }
     }
-    Pixels small = shrinking.result();
+    return all.stream().map(Shrinking::result).map(this::shown).toList();
+  }
+
+  private Pixels shown(Pixels small) {
     return space.map(from -> converted(small, from)).orElse(small);
   }
 
@@ -98,6 +107,10 @@ final class Decoded {
       return;
     }
     Raster raster = image.getRaster();
+    if (PackedBytes.holds(raster)) {
+      PackedBytes.read(raster, y, row);
+      return;
+    }
     int bands = raster.getNumBands();
     int[] samples = raster.getPixels(0, y, row.length, 1, (int[]) null);
     int shift = raster.getSampleModel().getSampleSize(0) - 8;

@@ -29,6 +29,12 @@ final class Decoder {
       ImageReadParam how = reader.getDefaultReadParam();
       int step = step((long) parts.width() * parts.height());
       how.setSourceSubsampling(step, step, 0, 0);
+      if (parts.format() == PictureFormat.JPEG
+          && PackedBytes.suits(reader.getImageTypes(0).next())) {
+        how.setDestination(
+            PackedBytes.image(
+                (parts.width() + step - 1) / step, (parts.height() + step - 1) / step));
+      }
       BufferedImage image = reader.read(0, how);
       return Decoded.of(image, parts.profile());
     } catch (IOException | RuntimeException e) {

@@ -22,9 +22,7 @@ final class JpegWriter {
   private JpegWriter() {}
 
   static byte[] write(Pixels pixels, float quality) {
-    BufferedImage image =
-        new BufferedImage(pixels.width(), pixels.height(), BufferedImage.TYPE_INT_RGB);
-    image.setRGB(0, 0, pixels.width(), pixels.height(), pixels.rgb(), 0, pixels.width());
+    BufferedImage image = PackedBytes.image(pixels);
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {

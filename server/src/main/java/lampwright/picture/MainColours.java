@@ -5,10 +5,9 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import lampwright.engine.colour.LinearRgb;
 import lampwright.engine.colour.Oklab;
+import lampwright.engine.colour.SignalLight;
 import lampwright.engine.colour.Srgb;
 
 /**
@@ -29,8 +28,7 @@ final class MainColours {
 
     static final Group EMPTY = new Group(0, 0, 0, 0);
 
-    static Group of(int rgb) {
-      LinearRgb light = Srgb.ofBytes((rgb >> 16) & 0xff, (rgb >> 8) & 0xff, rgb & 0xff).toLinear();
+    static Group of(LinearRgb light) {
       return new Group(light.red(), light.green(), light.blue(), 1);
     }
 
@@ -59,8 +57,8 @@ final class MainColours {
 
   private MainColours() {}
 
-  static List<MainColour> of(int[] rgb) {
-    List<Group> cells = cells(rgb);
+  static List<MainColour> of(int[] rgb, SignalLight light) {
+    List<Group> cells = cells(rgb, light);
     List<Oklab> colours = cells.stream().map(Group::colour).toList();
     List<Group> groups = grouped(cells, colours, seeds(cells, colours));
     return joined(groups).stream()
@@ -70,12 +68,14 @@ final class MainColours {
         .toList();
   }
 
-  private static List<Group> cells(int[] rgb) {
-    Map<Integer, Group> cells = new TreeMap<>();
+  private static List<Group> cells(int[] rgb, SignalLight light) {
+    Group[] cells = new Group[1 << 15];
+    Arrays.fill(cells, Group.EMPTY);
     for (int pixel : rgb) {
-      cells.merge(pixel & 0xf8f8f8, Group.of(pixel), Group::plus);
+      int cell = (pixel >> 9 & 0x7c00) | (pixel >> 6 & 0x3e0) | (pixel >> 3 & 0x1f);
+      cells[cell] = cells[cell].plus(Group.of(light.of(pixel)));
     }
-    return List.copyOf(cells.values());
+    return Arrays.stream(cells).filter(cell -> cell.count() > 0).toList();
   }
 
   private static List<Oklab> seeds(List<Group> cells, List<Oklab> colours) {

@@ -1,9 +1,13 @@
 package lampwright.picture;
 
 import java.nio.ByteBuffer;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Reads a file as a picture, or says why not. The file's own bytes decide what it is; what it is
@@ -100,17 +104,24 @@ public final class PictureReader {
   private static Picture picture(Parts parts, ExifFacts exif, Decoded decoded)
       throws Unusable.Found {
     Orientation turn = exif.orientation();
-    Map<PictureSize, byte[]> sizes = new EnumMap<>(PictureSize.class);
     int longerSide = Math.max(parts.width(), parts.height());
-    byte[] smaller = {};
-    boolean isWhole = false;
+    List<Integer> sides =
+        Stream.concat(
+                Stream.of(ToneStatistics.LONGER_SIDE),
+                Arrays.stream(PictureSize.values()).map(PictureSize::longerSide))
+            .map(side -> Math.min(side, longerSide))
+            .distinct()
+            .toList();
+    List<Pixels> shrunk = decoded.shrunk(sides);
+    Map<Integer, byte[]> written = new HashMap<>();
+    Map<PictureSize, byte[]> sizes = new EnumMap<>(PictureSize.class);
     for (PictureSize size : PictureSize.values()) {
-      if (!isWhole) {
-        Pixels upright = turn.upright(decoded.shrunk(size.longerSide()));
-        smaller = JpegWriter.write(upright, JpegWriter.GOOD);
-        isWhole = size.longerSide() >= longerSide;
-      }
-      sizes.put(size, smaller);
+      int side = Math.min(size.longerSide(), longerSide);
+      Pixels pixels = shrunk.get(sides.indexOf(side));
+      sizes.put(
+          size,
+          written.computeIfAbsent(
+              side, _ -> JpegWriter.write(turn.upright(pixels), JpegWriter.GOOD)));
     }
     PictureFrame frame = PictureFrame.of(parts, turn);
     return new Picture(
@@ -118,7 +129,7 @@ public final class PictureReader {
         frame.width(),
         frame.height(),
         exif,
-        ToneStatistics.of(decoded.shrunk(ToneStatistics.LONGER_SIDE).rgb()),
+        ToneStatistics.of(shrunk.getFirst().rgb()),
         sizes,
         parts.format() == PictureFormat.TIFF
             ? Optional.of(JpegWriter.write(turn.upright(decoded.whole()), JpegWriter.BEST))

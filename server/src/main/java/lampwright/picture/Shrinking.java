@@ -38,6 +38,11 @@ final class Shrinking {
 
   /** Takes the next row of the source. */
   void add(int[] source) {
+    if (down == 1 && across == 1) {
+      System.arraycopy(source, 0, rgb, sourceRow * width, width);
+      sourceRow++;
+      return;
+    }
     shrinkLine(source);
     double top = sourceRow;
     double bottom = sourceRow + 1.0;
@@ -59,14 +64,17 @@ final class Shrinking {
     Arrays.fill(line, 0);
     int column = 0;
     for (int x = 0; x < sourceWidth; x++) {
+      float red = LIGHT[(source[x] >> 16) & 0xff];
+      float green = LIGHT[(source[x] >> 8) & 0xff];
+      float blue = LIGHT[source[x] & 0xff];
       double left = x;
       double right = x + 1.0;
       while (left < right - 1e-9) {
         double end = column == width - 1 ? right : Math.min(right, (column + 1) * across);
         double share = end - left;
-        line[3 * column] += share * LIGHT[(source[x] >> 16) & 0xff];
-        line[3 * column + 1] += share * LIGHT[(source[x] >> 8) & 0xff];
-        line[3 * column + 2] += share * LIGHT[source[x] & 0xff];
+        line[3 * column] += share * red;
+        line[3 * column + 1] += share * green;
+        line[3 * column + 2] += share * blue;
         if (column < width - 1 && end >= (column + 1) * across - 1e-9) {
           column++;
         }

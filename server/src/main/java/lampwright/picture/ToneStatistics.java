@@ -4,8 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import lampwright.engine.colour.Key;
 import lampwright.engine.colour.Lab;
+import lampwright.engine.colour.LinearRgb;
 import lampwright.engine.colour.PictureTones;
-import lampwright.engine.colour.Srgb;
+import lampwright.engine.colour.SignalLight;
+import lampwright.engine.colour.WhitePoint;
 import lampwright.engine.unit.BaseTwo;
 import lampwright.engine.unit.Stops;
 
@@ -53,11 +55,12 @@ public record ToneStatistics(
     double[] lightness = new double[rgb.length];
     double[] luminance = new double[rgb.length];
     double warmth = 0;
+    SignalLight light = new SignalLight();
     for (int i = 0; i < rgb.length; i++) {
-      Srgb colour = Srgb.ofBytes((rgb[i] >> 16) & 0xff, (rgb[i] >> 8) & 0xff, rgb[i] & 0xff);
-      Lab lab = colour.toLab();
+      LinearRgb linear = light.of(rgb[i]);
+      Lab lab = linear.toXyz().toLab(WhitePoint.D65);
       lightness[i] = lab.lightness();
-      luminance[i] = colour.toLinear().luminance();
+      luminance[i] = linear.luminance();
       warmth += lab.b();
     }
     Arrays.sort(lightness);
@@ -72,7 +75,7 @@ public record ToneStatistics(
                 Math.max(BLACK, percentile(luminance, 90))
                     / Math.max(BLACK, percentile(luminance, 10)))),
         warmth / rgb.length,
-        MainColours.of(rgb));
+        MainColours.of(rgb, light));
   }
 
   /** Straight between neighbours. */

@@ -31,16 +31,13 @@ public record PictureTones(
    */
   public static PictureTones of(int[] pixels) {
     Bounds.requirePositive("Number of pixels", pixels.length, "");
-    double[] light = lightOfSignals();
+    SignalLight light = new SignalLight();
     double[] luminance = new double[pixels.length];
     double[] lightness = new double[pixels.length];
     double[] a = new double[pixels.length];
     double[] b = new double[pixels.length];
     for (int i = 0; i < pixels.length; i++) {
-      int pixel = pixels[i];
-      Xyz xyz =
-          new LinearRgb(light[pixel >> 16 & 0xff], light[pixel >> 8 & 0xff], light[pixel & 0xff])
-              .toXyz();
+      Xyz xyz = light.of(pixels[i]).toXyz();
       Lab lab = xyz.toLab(WhitePoint.D65);
       luminance[i] = xyz.y();
       lightness[i] = lab.lightness();
@@ -58,14 +55,5 @@ public record PictureTones(
         Stops.ofRatio(Math.max(lightest, BLACK) / Math.max(darkest, BLACK)),
         mean == 0 ? 0 : sorted.deviation() / mean,
         sum == 0 ? 0 : (lightest - darkest) / sum);
-  }
-
-  /** Returns the light of each of the 256 signals. */
-  private static double[] lightOfSignals() {
-    double[] light = new double[256];
-    for (int signal = 0; signal < light.length; signal++) {
-      light[signal] = Srgb.linear(signal / 255.0);
-    }
-    return light;
   }
 }
