@@ -2,7 +2,10 @@ package lampwright;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.Optional;
+import lampwright.meaning.Meanings;
+import lampwright.meaning.Sentences;
 import lampwright.people.Ids;
 import lampwright.search.Follower;
 import lampwright.search.FollowerState;
@@ -23,8 +26,11 @@ import lampwright.tasks.Importing;
 import lampwright.tasks.IndexedStudios;
 import lampwright.tasks.KitKeeping;
 import lampwright.tasks.LocationKeeping;
+import lampwright.tasks.MeaningUpkeep;
 import lampwright.tasks.NoteKeeping;
 import lampwright.tasks.Recording;
+import lampwright.tasks.SignatureUpkeep;
+import lampwright.tasks.Signing;
 import lampwright.tasks.Stating;
 import lampwright.tasks.SunWatching;
 import lampwright.tasks.TakeLogging;
@@ -39,6 +45,8 @@ final class Catalogue implements AutoCloseable {
 
   private final SetupIndex index;
   private final Follower follower;
+  private final Optional<Sentences> sentences;
+  private final Optional<MeaningUpkeep> meaningUpkeep;
   private final Cataloguing cataloguing;
   private final KitKeeping kits;
   private final GearKeeping gear;
@@ -47,6 +55,8 @@ final class Catalogue implements AutoCloseable {
   private final PictureTasks pictures;
   private final Tracing tracing;
   private final Recording recording;
+  private final Signing signing;
+  private final SignatureUpkeep signatures;
   private final Histories histories;
   private final Stating stating;
   private final Comparing comparing;
@@ -61,12 +71,13 @@ final class Catalogue implements AutoCloseable {
   private final Importing importing;
 
   /**
-   * Where files are.
+   * Where files are, and how it searches.
    *
    * @param data this server's own
    * @param pictures may be that of several servers
+   * @param byMeaning whether searches go by what texts mean too
    */
-  record Folders(Path data, Path pictures) {}
+  record Choices(Path data, Path pictures, boolean byMeaning) {}
 
   /**
    * Opens the index in the data folder and lets it follow the database.
@@ -74,10 +85,12 @@ final class Catalogue implements AutoCloseable {
    * @throws lampwright.search.IndexFailure where another process has the folder, or it cannot be
    *     written
    */
-  Catalogue(Database database, Folders folders, Ids ids, Clock clock) {
+  Catalogue(Database database, Choices choices, Ids ids, Clock clock) {
     IndexedStudios studios = new IndexedStudios(database);
-    index = SetupIndex.open(folders.data().resolve(INDEX), studios.identity());
+    index = SetupIndex.open(choices.data().resolve(INDEX), studios.identity());
     follower = Follower.start(index, studios);
+    sentences = choices.byMeaning() ? Optional.of(Sentences.load()) : Optional.empty();
+    meaningUpkeep = sentences.map(loaded -> MeaningUpkeep.start(database, loaded));
     cataloguing = new Cataloguing(database, follower, ids);
     kits = new KitKeeping(database, ids);
     gear = new GearKeeping(database, ids);
@@ -86,13 +99,17 @@ final class Catalogue implements AutoCloseable {
     // A folder a database: what has no row in this one may well have one in another.
     pictures =
         PictureTasks.open(
-            database, folders.pictures().resolve(studios.identity()), cataloguing, ids);
+            database, choices.pictures().resolve(studios.identity()), cataloguing, ids);
     tracing = new Tracing(database);
     recording = new Recording(database, cataloguing);
+    signing = new Signing(database);
     histories = new Histories(database, cataloguing);
     stating = new Stating(database, cataloguing);
     comparing = new Comparing(database);
-    finding = new Finding(database, new Search(index));
+    finding =
+        new Finding(
+            database,
+            new Search(index, sentences.<Meanings>map(loaded -> loaded).orElse(Meanings.NONE)));
     adapting = new Adapting(database);
     locations = new LocationKeeping(database, ids);
     takes = new TakeLogging(database, cataloguing, ids);
@@ -103,7 +120,7 @@ final class Catalogue implements AutoCloseable {
         new Exporting(
             database,
             pictures.upkeep(),
-            folders.data().resolve(EXPORTS).resolve(studios.identity()));
+            choices.data().resolve(EXPORTS).resolve(studios.identity()));
     importing =
         new Importing(
             database,
@@ -112,7 +129,8 @@ final class Catalogue implements AutoCloseable {
             pictures.adding(),
             ids,
             clock,
-            folders.data().resolve(IMPORTS).resolve(studios.identity()));
+            choices.data().resolve(IMPORTS).resolve(studios.identity()));
+    signatures = SignatureUpkeep.start(database);
   }
 
   Cataloguing cataloguing() {
@@ -145,6 +163,10 @@ final class Catalogue implements AutoCloseable {
 
   Recording recording() {
     return recording;
+  }
+
+  Signing signing() {
+    return signing;
   }
 
   Histories histories() {
@@ -195,6 +217,11 @@ final class Catalogue implements AutoCloseable {
     return importing;
   }
 
+  /** For how long the search index may have lacked a change; zero where it lacks none. */
+  Duration indexLag() {
+    return follower.lag();
+  }
+
   /** Why a search might miss something now; empty where it does not. */
   Optional<String> trouble() {
     return switch (follower.state()) {
@@ -211,7 +238,10 @@ final class Catalogue implements AutoCloseable {
   @Override
   public void close() {
     importing.close();
+    signatures.close();
     pictures.close();
+    meaningUpkeep.ifPresent(MeaningUpkeep::close);
+    sentences.ifPresent(Sentences::close);
     follower.close();
     index.close();
   }

@@ -49,6 +49,7 @@ import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
+import lampwright.web.api.SignatureApi;
 import lampwright.web.api.StudioApi;
 import lampwright.web.api.SunApi;
 import lampwright.web.api.TakeApi;
@@ -118,7 +119,7 @@ public final class House implements AutoCloseable {
           keep(
               new Catalogue(
                   database,
-                  new Catalogue.Folders(settings.data(), settings.pictures()),
+                  new Catalogue.Choices(settings.data(), settings.pictures(), settings.byMeaning()),
                   ids,
                   clock));
       furnish();
@@ -194,7 +195,8 @@ public final class House implements AutoCloseable {
                 List.of(
                     new HealthApi.Check("database", this::databaseTrouble),
                     new HealthApi.Check("search", catalogue::trouble),
-                    new HealthApi.Check("pictures", catalogue.pictures().upkeep()::trouble))),
+                    new HealthApi.Check("pictures", catalogue.pictures().upkeep()::trouble)),
+                catalogue::indexLag),
             new SessionApi(door, signingIn, visitors),
             new TokenApi(door, tokens),
             new StudioApi(door, studios),
@@ -233,7 +235,8 @@ public final class House implements AutoCloseable {
             new GearApi(door, catalogue.gear()),
             new GearFileApi(door, catalogue.gear(), catalogue.gearImporting()),
             new GearCalibrationApi(door, catalogue.gear(), catalogue.gearCalibrating()),
-            new ArchiveApi(door, catalogue.exporting(), catalogue.importing()));
+            new ArchiveApi(door, catalogue.exporting(), catalogue.importing()),
+            new SignatureApi(door, catalogue.signing()));
     SignInPages signInPages =
         new SignInPages(
             door,
@@ -275,6 +278,7 @@ public final class House implements AutoCloseable {
                 catalogue.cataloguing(),
                 catalogue.tracing(),
                 catalogue.recording(),
+                catalogue.signing(),
                 catalogue.kits(),
                 templates,
                 studioLayouts,

@@ -19,6 +19,7 @@ import lampwright.tasks.Passwords;
  * @param host the name or address to listen on
  * @param data the folder of everything that the server keeps
  * @param pictures the folder of pictures, which several servers on one database share
+ * @param byMeaning whether searches go by what texts mean too
  * @param database a PostgreSQL to work in; empty for the server's own
  * @param databaseOwner who owns the tables in it, where that is another user
  * @param demo what is done about the demo studio
@@ -31,6 +32,7 @@ public record Settings(
     String host,
     Path data,
     Path pictures,
+    boolean byMeaning,
     Optional<String> database,
     Optional<String> databaseOwner,
     Demo demo,
@@ -69,6 +71,7 @@ public record Settings(
             value(environment, Setting.HOST),
             folder(Setting.DATA, value(environment, Setting.DATA)),
             pictures(environment),
+            yesOrNo(Setting.MEANING, value(environment, Setting.MEANING)),
             text(environment, Setting.DATABASE_URL),
             text(environment, Setting.DATABASE_OWNER_URL),
             demo(value(environment, Setting.DEMO)),
@@ -143,6 +146,14 @@ public record Settings(
     } catch (InvalidPathException e) {
       throw SettingRefused.of(setting, value, "must be the path of a folder. Maybe ./data?");
     }
+  }
+
+  private static boolean yesOrNo(Setting setting, String value) {
+    return switch (value) {
+      case "true" -> true;
+      case "false" -> false;
+      default -> throw SettingRefused.of(setting, value, "must be true or false. Maybe true?");
+    };
   }
 
   private static Demo demo(String value) {

@@ -56,6 +56,7 @@ final class ServerProcess implements AutoCloseable {
         .putAll(
             Map.of(
                 "LAMPWRIGHT_DEMO", "few",
+                "LAMPWRIGHT_MEANING", "false",
                 "LAMPWRIGHT_PORT", "0",
                 "LAMPWRIGHT_DATA", data.toString()));
     builder.environment().putAll(settings);

@@ -46,6 +46,8 @@ class RowLevelSecurityTest {
             .formatted(studio, person, person),
         "insert into lampwright.setup_revision values ('%s', 'setup1', 1, 'Harbour', '{}', now(), '%s', '', false)"
             .formatted(studio, person),
+        "insert into lampwright.setup_signature values ('%s', 'setup1', 1, 1, '{}')"
+            .formatted(studio),
         "insert into lampwright.kit (studio_id, id, revision, name, document, created_at, created_by, changed_at, changed_by) values ('%s', 'kit1', 1, 'Van', '{}', now(), '%s', now(), '%s')"
             .formatted(studio, person, person),
         "insert into lampwright.kit_revision values ('%s', 'kit1', 1, 'Van', '{}', now(), '%s', '', false)"
@@ -65,7 +67,16 @@ class RowLevelSecurityTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"studio", "member", "setup", "setup_revision", "kit", "kit_revision"})
+  @ValueSource(
+      strings = {
+        "studio",
+        "member",
+        "setup",
+        "setup_revision",
+        "setup_signature",
+        "kit",
+        "kit_revision"
+      })
   void withoutAStudioThereAreNoRows(String table) throws SQLException {
     try (Rows rows = Rows.as(working)) {
       assertEquals("0", rows.one("select count(*) from lampwright." + table));
@@ -73,7 +84,16 @@ class RowLevelSecurityTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"studio", "member", "setup", "setup_revision", "kit", "kit_revision"})
+  @ValueSource(
+      strings = {
+        "studio",
+        "member",
+        "setup",
+        "setup_revision",
+        "setup_signature",
+        "kit",
+        "kit_revision"
+      })
   void inAStudioThereAreItsOwnRowsOnly(String table) throws SQLException {
     String key = table.equals("studio") ? "id" : "studio_id";
     try (Rows rows = Rows.as(working)) {
@@ -102,7 +122,8 @@ class RowLevelSecurityTest {
             "insert into lampwright.member values ('studio2', 'nora0000', 'owner', now())",
             "insert into lampwright.studio values ('studio3', 'x', now())",
             "insert into lampwright.change_log (studio_id, kind, subject_id, revision, deleted)"
-                + " values ('studio2', 'setup', 'setup1', 2, true)")) {
+                + " values ('studio2', 'setup', 'setup1', 2, true)",
+            "insert into lampwright.setup_signature values ('studio2', 'setup1', 1, 1, '{}')")) {
       assertRefused(sql, "row-level security");
     }
     try (Rows rows = Rows.as(working)) {
@@ -117,6 +138,8 @@ class RowLevelSecurityTest {
       strings = {
         "delete from lampwright.setup_revision",
         "update lampwright.setup_revision set message = 'x'",
+        "delete from lampwright.setup_signature",
+        "update lampwright.setup_signature set revision = 2",
         "delete from lampwright.kit_revision",
         "update lampwright.kit_revision set message = 'x'",
         "delete from lampwright.change_log",
@@ -171,6 +194,7 @@ class RowLevelSecurityTest {
             "select password_hash from lampwright.person",
             "select person_id from lampwright.member",
             "update lampwright.setup set title = 'x'",
+            "update lampwright.setup_signature set version = 2",
             "delete from lampwright.change_log")) {
       try (Rows rows = Rows.as(working)) {
         rows.run("begin", "set local role lampwright_indexer");

@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.zip.CRC32C;
+import lampwright.search.filter.Filter;
 
 /**
  * Where a page ended, and how rare the question's words were when the first page was made.
@@ -21,12 +21,19 @@ import java.util.zip.CRC32C;
  * @param question what the cursor belongs to, as a checksum of the question's text and filters
  * @param setups how many setups the studio had
  * @param rarities one for each wish
+ * @param scale by which scores become shares
  * @param rank the last hit's rank
  * @param setup the last hit
  */
-record Cursor(long question, int setups, List<QueryPlan.Rarity> rarities, long rank, String setup) {
+record Cursor(
+    long question,
+    int setups,
+    List<QueryPlan.Rarity> rarities,
+    Fusion.Scale scale,
+    long rank,
+    String setup) {
 
-  private static final byte VERSION = 1;
+  private static final byte VERSION = 2;
   private static final int LONGEST = 4_000;
 
   /** What must be alike for a cursor to go on: everything but the page's length. */
@@ -34,10 +41,9 @@ record Cursor(long question, int setups, List<QueryPlan.Rarity> rarities, long r
     StringBuilder all = new StringBuilder();
     append(all, question.studio());
     append(all, question.text());
-    append(all, question.place().map(name -> "=" + name).orElse(""));
-    append(all, question.placeKind().map(kind -> "=" + kind).orElse(""));
     append(all, question.standing().toString());
-    new TreeSet<>(question.moods()).forEach(mood -> append(all, mood));
+    append(all, question.order().name());
+    question.filters().stream().map(Filter::bracket).sorted().forEach(f -> append(all, f));
     CRC32C checksum = new CRC32C();
     for (int i = 0; i < all.length(); i++) {
       checksum.update(all.charAt(i) >> 8);
@@ -61,6 +67,9 @@ record Cursor(long question, int setups, List<QueryPlan.Rarity> rarities, long r
         out.writeInt(rarity.setups());
         out.writeBoolean(rarity.misspelt());
       }
+      out.writeDouble(scale.words());
+      out.writeDouble(scale.meaning());
+      out.writeDouble(scale.share());
       out.writeLong(rank);
       out.writeUTF(setup);
     } catch (IOException e) {
@@ -86,11 +95,14 @@ record Cursor(long question, int setups, List<QueryPlan.Rarity> rarities, long r
       for (int i = 0; i < count; i++) {
         rarities.add(new QueryPlan.Rarity(in.readInt(), in.readBoolean()));
       }
-      Cursor cursor = new Cursor(of, setups, List.copyOf(rarities), in.readLong(), in.readUTF());
+      Fusion.Scale scale = new Fusion.Scale(in.readDouble(), in.readDouble(), in.readDouble());
+      Cursor cursor =
+          new Cursor(of, setups, List.copyOf(rarities), scale, in.readLong(), in.readUTF());
       boolean sound =
           of == checksum(question)
               && count == wishes
               && setups >= 0
+              && scale.isSound()
               && rarities.stream().allMatch(rarity -> rarity.setups() >= 0)
               && in.read() < 0;
       return sound ? Optional.of(cursor) : Optional.empty();

@@ -5,37 +5,47 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import lampwright.search.filter.Filter;
+import lampwright.search.filter.Trait;
+import lampwright.search.filter.Traits;
 import org.apache.lucene.document.Document;
+import org.apache.lucene.document.DoubleField;
 import org.apache.lucene.document.Field.Store;
-import org.apache.lucene.document.IntField;
+import org.apache.lucene.document.KnnFloatVectorField;
+import org.apache.lucene.document.LatLonDocValuesField;
+import org.apache.lucene.document.LatLonPoint;
 import org.apache.lucene.document.NumericDocValuesField;
 import org.apache.lucene.document.SortedDocValuesField;
 import org.apache.lucene.document.SortedSetDocValuesField;
 import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.index.VectorSimilarityFunction;
 import org.apache.lucene.util.BytesRef;
 
 /** An entry as Lucene keeps it. A change here needs a new {@link #VERSION}. */
 final class EntryDocument {
 
   /** Counts up when documents are laid out anew, so that older indexes are rebuilt. */
-  static final int VERSION = 2;
+  static final int VERSION = 3;
 
   static final String KEY = "key";
   static final String STUDIO = "studio";
   static final String SETUP = "setup";
   static final String REVISION = "revision";
   static final String CHANGED = "changed";
-  static final String MOOD_VALUE = "mood_value";
-  static final String PLACE_VALUE = "place_value";
-  static final String KIND_VALUE = "kind_value";
-  static final String STATE_VALUE = "state_value";
+  static final String LISTED = "listed";
+  static final String POINT = "point";
   static final String ARCHIVED = "archived";
   static final String FOR_ALL = "for_all";
+  static final String MEANING = "meaning";
   private static final String REVISION_STORED = "revision_stored";
-  private static final String LIGHT_COUNT = "light_count";
   private static final long MOST_SECONDS = 1L << 40;
+
+  /** More than any time in milliseconds. */
+  private static final long FINISHED_FIRST = 1L << 52;
+
+  private static final String FINISHED = "proven";
 
   private EntryDocument() {}
 
@@ -52,30 +62,30 @@ final class EntryDocument {
     document.add(new NumericDocValuesField(REVISION, entry.revision()));
     document.add(new StoredField(REVISION_STORED, entry.revision()));
     document.add(new NumericDocValuesField(CHANGED, milliseconds(entry.changedAt())));
-    document.add(new IntField(LIGHT_COUNT, entry.lightCount(), Store.NO));
-    for (String mood : entry.moods()) {
-      document.add(new SortedSetDocValuesField(MOOD_VALUE, new BytesRef(mood)));
-    }
-    entry
-        .placeName()
-        .ifPresent(
-            name -> document.add(new SortedSetDocValuesField(PLACE_VALUE, new BytesRef(name))));
-    entry
-        .placeKind()
-        .ifPresent(
-            kind -> document.add(new SortedSetDocValuesField(KIND_VALUE, new BytesRef(kind))));
-    document.add(new SortedSetDocValuesField(STATE_VALUE, new BytesRef(entry.state())));
+    document.add(new NumericDocValuesField(LISTED, listed(entry)));
+    addTraits(document, entry.traits());
     document.add(new StringField(ARCHIVED, Boolean.toString(entry.archived()), Store.NO));
     document.add(new StringField(FOR_ALL, Boolean.toString(entry.forAll()), Store.NO));
     texts(entry)
         .forEach(
             (field, texts) ->
                 texts.forEach(
-                    text ->
-                        // Kept as well: the words of a hit are read again to say why it matched.
+                    text -> {
+                      for (int i = 0; i < field.times; i++) {
                         document.add(
                             new org.apache.lucene.document.TextField(
-                                field.lucene(), text, Store.YES))));
+                                TextField.WORDS, text, Store.NO));
+                      }
+                      // Kept as well: the words of a hit are read again to say why it matched.
+                      document.add(new StoredField(field.lucene(), text));
+                    }));
+    entry
+        .meaning()
+        .ifPresent(
+            meaning ->
+                document.add(
+                    new KnnFloatVectorField(
+                        MEANING, meaning.direction(), VectorSimilarityFunction.DOT_PRODUCT)));
     return document;
   }
 
@@ -90,6 +100,47 @@ final class EntryDocument {
     document.add(new StringField(KEY, key(studio, setup).bytes(), Store.NO));
     document.add(new NumericDocValuesField(REVISION, revision));
     return document;
+  }
+
+  /** Where it stands in a list without words: what is finished first, then the newest change. */
+  private static long listed(IndexEntry entry) {
+    long changed = milliseconds(entry.changedAt());
+    return entry.state().equals(FINISHED) ? changed + FINISHED_FIRST : changed;
+  }
+
+  private static void addTraits(Document document, Traits traits) {
+    traits
+        .words()
+        .forEach(
+            (trait, words) -> {
+              for (String word : words) {
+                document.add(
+                    new SortedSetDocValuesField(words(trait), TraitValue.of(word).bytes()));
+                document.add(
+                    new StringField(words(trait), new BytesRef(Filter.key(word)), Store.NO));
+              }
+            });
+    traits
+        .numbers()
+        .forEach((trait, number) -> document.add(new DoubleField(number(trait), number, Store.NO)));
+    traits
+        .point()
+        .ifPresent(
+            point -> {
+              document.add(new LatLonPoint(POINT, point.latitudeDeg(), point.longitudeDeg()));
+              document.add(
+                  new LatLonDocValuesField(POINT, point.latitudeDeg(), point.longitudeDeg()));
+            });
+  }
+
+  /** The field of a trait's words. */
+  static String words(Trait trait) {
+    return "words_" + trait.name('_');
+  }
+
+  /** The field of a trait's number. */
+  static String number(Trait trait) {
+    return "number_" + trait.name('_');
   }
 
   /** No date that somebody made up may stop the index, so the absurd ones are drawn in. */

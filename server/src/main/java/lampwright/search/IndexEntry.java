@@ -5,6 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lampwright.meaning.Meaning;
+import lampwright.search.filter.Trait;
+import lampwright.search.filter.Traits;
 
 /**
  * What the index knows of one setup.
@@ -29,6 +34,8 @@ import java.util.Optional;
  * @param state the word for its state, as searches filter by it
  * @param archived whether it is put by
  * @param forAll whether those may see it who do not see everything
+ * @param meaning of its text as a whole, where it is known by now
+ * @param traits what it is filtered by and counted by; of the words and numbers above, those too
  */
 public record IndexEntry(
     String studio,
@@ -47,7 +54,9 @@ public record IndexEntry(
     int lightCount,
     String state,
     boolean archived,
-    boolean forAll) {
+    boolean forAll,
+    Optional<Meaning> meaning,
+    Traits traits) {
 
   /** Characters of an id. */
   public static final int LONGEST_ID = 200;
@@ -78,6 +87,47 @@ public record IndexEntry(
     written = texts(written);
     gear = texts(gear);
     roles = texts(roles).stream().map(IndexEntry::role).distinct().toList();
+  }
+
+  /**
+   * What the picture is about, as one text whose meaning can be told; the weightiest first, because
+   * a model reads the beginning only.
+   */
+  public String about() {
+    return Stream.of(
+            Stream.of(title, intent, String.join(", ", moods)),
+            placeName.stream(),
+            placeKind.stream(),
+            genre.stream(),
+            written.stream())
+        .flatMap(texts -> texts)
+        .filter(text -> !text.isBlank())
+        .map(String::strip)
+        .collect(Collectors.joining(". "));
+  }
+
+  /** The same with what its text means. */
+  public IndexEntry with(Meaning meaningNow) {
+    return new IndexEntry(
+        studio,
+        setup,
+        revision,
+        changedAt,
+        title,
+        intent,
+        moods,
+        genre,
+        placeName,
+        placeKind,
+        written,
+        gear,
+        roles,
+        lightCount,
+        state,
+        archived,
+        forAll,
+        Optional.of(meaningNow),
+        traits);
   }
 
   /** Starts an entry with what every setup has. */
@@ -140,6 +190,8 @@ public record IndexEntry(
     private String state = "proven";
     private boolean archived;
     private boolean forAll = true;
+    private Optional<Meaning> meaning = Optional.empty();
+    private Traits traits = Traits.NONE;
 
     private Builder(String studio, String setup, int revision, String title) {
       this.studio = studio;
@@ -207,6 +259,35 @@ public record IndexEntry(
       return this;
     }
 
+    public Builder meaning(Optional<Meaning> ofAll) {
+      meaning = ofAll;
+      return this;
+    }
+
+    /** What else it is filtered by; what the other methods take need not be told again. */
+    public Builder traits(Traits others) {
+      traits = others;
+      return this;
+    }
+
+    private Traits allTraits() {
+      Traits.Builder all = Traits.builder();
+      all.words(Trait.MOOD, moods.stream().map(IndexEntry::mood).toList());
+      all.words(Trait.GENRE, genre.stream().toList());
+      all.words(Trait.PLACE, placeName.stream().toList());
+      all.words(Trait.PLACE_KIND, placeKind.stream().toList());
+      all.words(Trait.STATE, state);
+      all.words(Trait.GEAR, gear);
+      all.words(Trait.ROLE, roles.stream().map(IndexEntry::role).toList());
+      if (lightCount > 0) {
+        all.number(Trait.LIGHTS, lightCount);
+      }
+      traits.words().forEach(all::words);
+      traits.numbers().forEach(all::number);
+      traits.point().ifPresent(all::point);
+      return all.build();
+    }
+
     public IndexEntry build() {
       return new IndexEntry(
           studio,
@@ -225,7 +306,9 @@ public record IndexEntry(
           lightCount,
           state,
           archived,
-          forAll);
+          forAll,
+          meaning,
+          allTraits());
     }
   }
 }

@@ -3,10 +3,13 @@ package lampwright.search;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.Set;
+import lampwright.search.filter.Trait;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.NumericDocValues;
@@ -16,32 +19,23 @@ import org.apache.lucene.search.ScoreMode;
 import org.apache.lucene.search.SimpleCollector;
 
 /**
- * Goes once through all setups of a studio that match the text, and comes back with a page, the
- * exact total and the counts. A studio's catalogue is small enough for exact counting to be cheaper
- * than the bookkeeping of shared facet tables, which would be rebuilt at each refresh.
+ * Goes once through all setups of a studio that match the text, and comes back with the exact total
+ * and the counts, and with a page where nothing but the last change orders them. A studio's
+ * catalogue is small enough for exact counting to be cheaper than the bookkeeping of shared facet
+ * tables, which would be rebuilt at each refresh.
  */
 final class PageCollector extends SimpleCollector {
 
-  /** Scores are compared in steps of this size, so that the order of a sum cannot move a page. */
-  private static final double STEPS = 10_000;
+  /** Those that not every setup passes; then those that are only counted. */
+  private final List<Dimension> filtering;
 
-  /** A place in the order: rank down, then id up. */
-  record Place(long rank, String setup, int document) {
-    static final Comparator<Place> ORDER =
-        Comparator.comparingLong(Place::rank).reversed().thenComparing(Place::setup);
-
-    double score() {
-      return rank / STEPS;
-    }
-  }
-
-  private final Dimension moods;
-  private final Dimension places;
-  private final Dimension kinds;
-  private final Dimension states;
-  private final boolean byScore;
+  private final List<Dimension> counting;
+  private final boolean[] isCounted;
+  private final long[] failedOnly;
+  private final Optional<Fusion> byScore;
   private final int size;
   private final Optional<Place> after;
+  private final Optional<PointDimension> nearestFirst;
   private final PriorityQueue<Place> best = new PriorityQueue<>(Place.ORDER.reversed());
 
   private Optional<Scorable> scorer = Optional.empty();
@@ -51,23 +45,42 @@ final class PageCollector extends SimpleCollector {
   private long total;
 
   /**
-   * @param byScore by score, or else newest change first
+   * What is counted and passed.
+   *
+   * @param filtering whose filters decide what is found
+   * @param counted which of them are counted too
+   * @param counting what else is counted
+   */
+  record Traversal(List<Dimension> filtering, Set<Trait> counted, List<Dimension> counting) {
+    Traversal {
+      filtering = List.copyOf(filtering);
+      counted = Set.copyOf(counted);
+      counting = List.copyOf(counting);
+    }
+  }
+
+  /**
+   * @param byScore takes what passes with its score; where there is none, this keeps a page of it,
+   *     as the list stands
+   * @param nearestFirst what the distances come from where they are the order
    * @param size how many places to keep
    * @param after only places behind this one are kept; all are counted
    */
   PageCollector(
-      Dimension moods,
-      Dimension places,
-      Dimension kinds,
-      Dimension states,
-      boolean byScore,
+      Traversal traversal,
+      Optional<Fusion> byScore,
+      Optional<PointDimension> nearestFirst,
       int size,
       Optional<Place> after) {
-    this.moods = moods;
-    this.places = places;
-    this.kinds = kinds;
-    this.states = states;
+    this.filtering = traversal.filtering();
+    this.counting = traversal.counting();
+    this.isCounted = new boolean[filtering.size()];
+    this.failedOnly = new long[filtering.size()];
+    for (int i = 0; i < isCounted.length; i++) {
+      isCounted[i] = traversal.counted().contains(filtering.get(i).trait());
+    }
     this.byScore = byScore;
+    this.nearestFirst = nearestFirst;
     this.size = size;
     this.after = after;
   }
@@ -75,12 +88,14 @@ final class PageCollector extends SimpleCollector {
   @Override
   protected void doSetNextReader(LeafReaderContext leaf) throws IOException {
     base = leaf.docBase;
-    changes = DocValues.getNumeric(leaf.reader(), EntryDocument.CHANGED);
+    changes = DocValues.getNumeric(leaf.reader(), EntryDocument.LISTED);
     setups = DocValues.getSorted(leaf.reader(), EntryDocument.SETUP);
-    moods.enter(leaf.reader());
-    places.enter(leaf.reader());
-    kinds.enter(leaf.reader());
-    states.enter(leaf.reader());
+    for (Dimension dimension : filtering) {
+      dimension.enter(leaf.reader());
+    }
+    for (Dimension dimension : counting) {
+      dimension.enter(leaf.reader());
+    }
   }
 
   @Override
@@ -90,26 +105,45 @@ final class PageCollector extends SimpleCollector {
 
   @Override
   public void collect(int document) throws IOException {
-    boolean mood = moods.passes(document);
-    boolean place = places.passes(document);
-    boolean kind = kinds.passes(document);
-    boolean state = states.passes(document);
-    // Each filter's values are counted under the other filters.
-    int passed = (mood ? 1 : 0) + (place ? 1 : 0) + (kind ? 1 : 0) + (state ? 1 : 0);
-    countIf(passed - (mood ? 1 : 0) == 3, moods);
-    countIf(passed - (place ? 1 : 0) == 3, places);
-    countIf(passed - (kind ? 1 : 0) == 3, kinds);
-    countIf(passed - (state ? 1 : 0) == 3, states);
-    if (passed == 4) {
-      total++;
+    boolean passes = countAndPass(document);
+    if (byScore.isPresent()) {
+      score(byScore.get(), document, passes);
+    } else if (passes) {
       keep(document);
     }
   }
 
-  private static void countIf(boolean othersPass, Dimension dimension) {
-    if (othersPass) {
-      dimension.count();
+  /** Counts it where it counts, and tells whether it passes every filter. */
+  private boolean countAndPass(int document) throws IOException {
+    int failed = -1;
+    for (int i = 0; i < filtering.size(); i++) {
+      if (!filtering.get(i).passes(document)) {
+        if (failed >= 0) {
+          return false;
+        }
+        failed = i;
+      }
     }
+    if (failed >= 0) {
+      // Each trait's values are counted under the filters of the other traits.
+      failedOnly[failed]++;
+      if (isCounted[failed]) {
+        filtering.get(failed).count();
+      }
+      return false;
+    }
+    for (int i = 0; i < filtering.size(); i++) {
+      if (isCounted[i]) {
+        filtering.get(i).count();
+      }
+    }
+    for (Dimension dimension : counting) {
+      if (dimension.passes(document)) {
+        dimension.count();
+      }
+    }
+    total++;
+    return true;
   }
 
   private void keep(int document) throws IOException {
@@ -134,16 +168,25 @@ final class PageCollector extends SimpleCollector {
     }
   }
 
+  private void score(Fusion fusion, int document, boolean passes) throws IOException {
+    float score = scorer.isPresent() ? scorer.get().score() : 0;
+    fusion.see(score);
+    if (passes) {
+      fusion.add(base + document, score);
+    }
+  }
+
   private long rank(int document) throws IOException {
-    if (byScore) {
-      return scorer.isPresent() ? Math.round(scorer.get().score() * STEPS) : 0;
+    if (nearestFirst.isPresent()) {
+      // In centimetres, as exactly as points are kept.
+      return -Math.round(nearestFirst.get().metres() * 100);
     }
     return changes.advanceExact(document) ? changes.longValue() : 0;
   }
 
   @Override
   public ScoreMode scoreMode() {
-    return byScore ? ScoreMode.COMPLETE : ScoreMode.COMPLETE_NO_SCORES;
+    return byScore.isPresent() ? ScoreMode.COMPLETE : ScoreMode.COMPLETE_NO_SCORES;
   }
 
   long total() {
@@ -157,12 +200,23 @@ final class PageCollector extends SimpleCollector {
     return page;
   }
 
+  /** How many setups fail the filters of this trait alone. */
+  long failedOnly(Dimension dimension) {
+    return failedOnly[filtering.indexOf(dimension)];
+  }
+
   SearchResult.Facets facets() throws IOException {
-    moods.leave();
-    places.leave();
-    kinds.leave();
-    states.leave();
-    return new SearchResult.Facets(
-        moods.counts(), places.counts(), kinds.counts(), states.counts());
+    Map<Trait, List<FacetCount>> counts = new EnumMap<>(Trait.class);
+    for (int i = 0; i < filtering.size(); i++) {
+      filtering.get(i).leave();
+      if (isCounted[i]) {
+        counts.put(filtering.get(i).trait(), filtering.get(i).counts());
+      }
+    }
+    for (Dimension dimension : counting) {
+      dimension.leave();
+      counts.put(dimension.trait(), dimension.counts());
+    }
+    return new SearchResult.Facets(counts);
   }
 }

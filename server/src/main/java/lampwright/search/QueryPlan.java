@@ -17,17 +17,22 @@ import org.apache.lucene.search.PhraseQuery;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.SynonymQuery;
 import org.apache.lucene.search.TermQuery;
-import org.apache.lucene.util.BytesRef;
 
 /** Turns wishes into one Lucene query, each wish weighed by how rare it is in the studio. */
 final class QueryPlan {
 
-  /** A word in a second field adds a little, so that title and text together win over the title. */
-  private static final float SECOND_FIELD = 0.1f;
+  /** To grant a wish in a second way adds a little. */
+  private static final float SECOND_WAY = 0.1f;
 
   private static final float WORDS_APART = 0.05f;
   private static final float ONE_SLIP = 0.6f;
   private static final int MOST_SPELLINGS = 20;
+
+  /** Of one word's weight. Measured, see benchmarks.md. */
+  private static final float PAIR = 0.3f;
+
+  private static final int BETWEEN_PAIR = 1;
+  private static final int MOST_PAIRS = 30;
   private static final int SHARED_START = 1;
 
   /** Fewer clauses than Lucene's own bound (1024), with room for the filters. */
@@ -76,14 +81,12 @@ final class QueryPlan {
     int optional = 0;
     for (int i = 0; i < wishes.size(); i++) {
       Wish wish = wishes.get(i);
-      Rarity rarity = rarities.get(i);
       clauses += cost(wish);
       if (clauses > MOST_CLAUSES) {
         break;
       }
-      double n = Math.min(rarity.setups(), setups);
-      float weight = (float) Math.log1p((setups - n + 0.5) / (n + 0.5));
-      Query weighed = new BoostQuery(granting(wish, rarity.misspelt()), weight);
+      Query granting = granting(wish, rarities.get(i).misspelt());
+      Query weighed = new BoostQuery(granting, weight(rarities.get(i), setups) * wish.times());
       if (wish.required()) {
         all.add(weighed, Occur.MUST);
       } else {
@@ -97,14 +100,41 @@ final class QueryPlan {
     } else if (optional > 0) {
       all.add(some.setMinimumNumberShouldMatch(least(optional)).build(), Occur.MUST);
     }
+    addPairs(all, wishes, rarities, setups);
     return all.build();
   }
 
+  /** What is rare says more. */
+  private static float weight(Rarity rarity, int setups) {
+    double n = Math.min(rarity.setups(), setups);
+    return (float) Math.log1p((setups - n + 0.5) / (n + 0.5));
+  }
+
   /**
-   * Of up to three words one is enough, of five two, of more two in five: the order tells the rest.
+   * Two words that stand beside each other in the question count for more where they do so in a
+   * setup (D. Metzler and B. Croft, "A Markov random field model for term dependencies", 2005).
    */
+  private static void addPairs(
+      BooleanQuery.Builder all, List<Wish> wishes, List<Rarity> rarities, int setups) {
+    for (int i = 1; i < Math.min(wishes.size(), MOST_PAIRS); i++) {
+      Wish one = wishes.get(i - 1);
+      Wish next = wishes.get(i);
+      if (one.isPlainWord() && next.isPlainWord()) {
+        float both = weight(rarities.get(i - 1), setups) + weight(rarities.get(i), setups);
+        Query pair =
+            new PhraseQuery(
+                BETWEEN_PAIR,
+                TextField.WORDS,
+                one.literal().terms().getFirst(),
+                next.literal().terms().getFirst());
+        all.add(new BoostQuery(pair, PAIR * both / 2), Occur.SHOULD);
+      }
+    }
+  }
+
+  /** Of up to three words one is enough, of more two: the order tells the rest. */
   static int least(int wishes) {
-    return wishes <= 3 ? 1 : Math.max(2, (int) Math.ceil(wishes * 0.4));
+    return wishes <= 3 ? 1 : 2;
   }
 
   private static int cost(Wish wish) {
@@ -113,7 +143,7 @@ final class QueryPlan {
             .filter(phrase -> !phrase.isOneWord())
             .count();
     int words = wish.literal().isOneWord() ? 0 : wish.literal().terms().size();
-    return (int) (TextField.values().length * (2 + phrases + words));
+    return (int) (1 + wish.alternatives().size() + wish.guesses().size() + phrases + words);
   }
 
   static Map<Phrase, Float> others(Wish wish, boolean misspelt) {
@@ -127,63 +157,44 @@ final class QueryPlan {
 
   private static Query granting(Wish wish, boolean misspelt) {
     List<Query> ways = new ArrayList<>();
-    Map<Phrase, Float> others = others(wish, misspelt);
-    for (TextField field : TextField.values()) {
-      addWords(ways, wish, others, field);
-      addPhrases(ways, wish, others, field);
-      if (misspelt) {
-        FuzzyQuery near =
-            new FuzzyQuery(
-                new Term(field.lucene(), wish.literal().terms().getFirst()),
-                1,
-                SHARED_START,
-                MOST_SPELLINGS,
-                true);
-        ways.add(new BoostQuery(near, field.weight * ONE_SLIP));
-      }
+    ways.add(phrase(wish.literal()));
+    addOthers(ways, others(wish, misspelt));
+    if (misspelt) {
+      FuzzyQuery near =
+          new FuzzyQuery(
+              word(wish.literal().terms().getFirst()), 1, SHARED_START, MOST_SPELLINGS, true);
+      ways.add(new BoostQuery(near, ONE_SLIP));
     }
     if (!wish.literal().isOneWord() && !wish.required()) {
       ways.add(new BoostQuery(wordsApart(wish.literal()), WORDS_APART));
     }
-    return new DisjunctionMaxQuery(ways, SECOND_FIELD);
+    return ways.size() == 1 ? ways.getFirst() : new DisjunctionMaxQuery(ways, SECOND_WAY);
   }
 
-  private static void addWords(
-      List<Query> ways, Wish wish, Map<Phrase, Float> others, TextField field) {
-    SynonymQuery.Builder words = new SynonymQuery.Builder(field.lucene());
-    boolean any = false;
-    if (wish.literal().isOneWord()) {
-      words.addTerm(new BytesRef(wish.literal().terms().getFirst()), 1f);
-      any = true;
-    }
+  /** What stands for a wish counts like the wish itself, but only so much of it. */
+  private static void addOthers(List<Query> ways, Map<Phrase, Float> others) {
+    Map<Float, SynonymQuery.Builder> words = new LinkedHashMap<>();
     for (Map.Entry<Phrase, Float> other : others.entrySet()) {
-      if (other.getKey().isOneWord()) {
-        words.addTerm(new BytesRef(other.getKey().terms().getFirst()), other.getValue());
-        any = true;
+      Phrase phrase = other.getKey();
+      float part = FixedScale.part(other.getValue());
+      if (phrase.isOneWord()) {
+        words
+            .computeIfAbsent(part, _ -> new SynonymQuery.Builder(TextField.WORDS))
+            .addTerm(word(phrase.terms().getFirst()));
+      } else {
+        ways.add(new BoostQuery(phrase(phrase), part));
       }
     }
-    if (any) {
-      ways.add(new BoostQuery(words.build(), field.weight));
-    }
+    words.forEach((part, query) -> ways.add(new BoostQuery(query.build(), part)));
   }
 
-  private static void addPhrases(
-      List<Query> ways, Wish wish, Map<Phrase, Float> others, TextField field) {
-    if (!wish.literal().isOneWord()) {
-      ways.add(new BoostQuery(phrase(wish.literal(), field), field.weight));
+  private static Query phrase(Phrase phrase) {
+    if (phrase.isOneWord()) {
+      return new TermQuery(word(phrase.terms().getFirst()));
     }
-    for (Map.Entry<Phrase, Float> other : others.entrySet()) {
-      if (!other.getKey().isOneWord()) {
-        Query near = phrase(other.getKey(), field);
-        ways.add(new BoostQuery(near, field.weight * FixedScale.part(other.getValue())));
-      }
-    }
-  }
-
-  private static Query phrase(Phrase phrase, TextField field) {
     PhraseQuery.Builder builder = new PhraseQuery.Builder();
     for (int i = 0; i < phrase.terms().size(); i++) {
-      builder.add(new Term(field.lucene(), phrase.terms().get(i)), phrase.positions().get(i));
+      builder.add(word(phrase.terms().get(i)), phrase.positions().get(i));
     }
     return builder.build();
   }
@@ -192,12 +203,12 @@ final class QueryPlan {
   private static Query wordsApart(Phrase phrase) {
     BooleanQuery.Builder each = new BooleanQuery.Builder();
     for (String term : phrase.terms()) {
-      List<Query> anywhere = new ArrayList<>();
-      for (TextField field : TextField.values()) {
-        anywhere.add(new TermQuery(new Term(field.lucene(), term)));
-      }
-      each.add(new DisjunctionMaxQuery(anywhere, 0), Occur.MUST);
+      each.add(new TermQuery(word(term)), Occur.MUST);
     }
     return each.build();
+  }
+
+  private static Term word(String term) {
+    return new Term(TextField.WORDS, term);
   }
 }

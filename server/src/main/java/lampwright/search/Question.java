@@ -1,17 +1,21 @@
 package lampwright.search;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import lampwright.search.filter.Filter;
+import lampwright.search.filter.Trait;
 
 /**
  * What somebody wants to find.
  *
  * @param studio the studio that is searched; always applied
- * @param text words and "phrases in quotes"; blank lists everything, newest change first
- * @param moods a setup must have one of them; empty: any
- * @param place the location's name, as written
- * @param placeKind the kind of place, as written
+ * @param text words and "phrases in quotes", without brackets; blank lists everything
+ * @param filters all of which a setup must pass; places in them are looked up already
+ * @param facets which traits to count
+ * @param order of what is found
  * @param limit 1 to 100 hits a page
  * @param cursor where the page starts: {@link SearchResult.Answer#next} of the page before
  * @param onlyThese only setups with these ids, for what was decided elsewhere
@@ -20,9 +24,9 @@ import java.util.stream.Collectors;
 public record Question(
     String studio,
     String text,
-    Set<String> moods,
-    Optional<String> place,
-    Optional<String> placeKind,
+    List<Filter> filters,
+    Set<Trait> facets,
+    Order order,
     int limit,
     Optional<String> cursor,
     Optional<Set<String>> onlyThese,
@@ -31,21 +35,35 @@ public record Question(
   /** The longest page. */
   public static final int LARGEST_LIMIT = 100;
 
+  /** More filters than anybody sets. */
+  public static final int MOST_FILTERS = 40;
+
+  /** What is counted where nobody says what. */
+  public static final Set<Trait> USUAL_FACETS =
+      Set.of(Trait.MOOD, Trait.PLACE, Trait.PLACE_KIND, Trait.STATE);
+
   /** Characters that are read; more says nothing about what is wanted. */
   private static final int LONGEST_TEXT = 2_000;
+
+  /** How what is found is put in order. */
+  public enum Order {
+    /** What fits the words best; without words what is proven first, then the newest change. */
+    BEST,
+    /** The nearest to the place of the first distance first. */
+    NEAR
+  }
 
   /**
    * By where setups stand.
    *
-   * @param state the word for it, as {@link IndexEntry#state}; empty: any
    * @param archived only those that are put by, or only those that are not
    * @param onlyForAll only those that everybody may see: others are not even counted, and no word
    *     of theirs counts in a score
    */
-  public record StandingWanted(Optional<String> state, boolean archived, boolean onlyForAll) {
+  public record StandingWanted(boolean archived, boolean onlyForAll) {
 
     /** Whatever is not put by. */
-    public static final StandingWanted ANY = new StandingWanted(Optional.empty(), false, false);
+    public static final StandingWanted ANY = new StandingWanted(false, false);
   }
 
   public Question {
@@ -54,8 +72,19 @@ public record Question(
       throw new IllegalArgumentException(
           "Limit (" + limit + ") must be 1 to " + LARGEST_LIMIT + ". Maybe 20?");
     }
+    if (filters.size() > MOST_FILTERS) {
+      throw new IllegalArgumentException(
+          "Filters (" + filters.size() + ") must be at most " + MOST_FILTERS + ".");
+    }
+    if (facets.contains(Trait.NEAR)) {
+      throw new IllegalArgumentException("Distances are not counted.");
+    }
+    if (order == Order.NEAR && filters.stream().noneMatch(Filter.Near.class::isInstance)) {
+      throw new IllegalArgumentException("To put the nearest first there must be a place.");
+    }
     text = IndexEntry.cut(text, LONGEST_TEXT);
-    moods = moods.stream().map(IndexEntry::mood).collect(Collectors.toUnmodifiableSet());
+    filters = List.copyOf(filters);
+    facets = Set.copyOf(facets);
     onlyThese = onlyThese.map(Set::copyOf);
   }
 
@@ -64,49 +93,55 @@ public record Question(
     return new Question(
         studio,
         text,
-        Set.of(),
-        Optional.empty(),
-        Optional.empty(),
+        List.of(),
+        USUAL_FACETS,
+        Order.BEST,
         20,
         Optional.empty(),
         Optional.empty(),
         StandingWanted.ANY);
   }
 
-  public Question withMoods(Set<String> words) {
-    return new Question(studio, text, words, place, placeKind, limit, cursor, onlyThese, standing);
+  /** The same question with these filters only. */
+  public Question withFilters(List<Filter> others) {
+    return new Question(studio, text, others, facets, order, limit, cursor, onlyThese, standing);
   }
 
-  public Question withPlace(String name) {
-    return new Question(
-        studio, text, moods, Optional.of(name), placeKind, limit, cursor, onlyThese, standing);
+  /** The same question with filters more. */
+  public Question and(Filter... more) {
+    List<Filter> all = new ArrayList<>(filters);
+    all.addAll(Arrays.asList(more));
+    return withFilters(all);
   }
 
-  public Question withPlaceKind(String kind) {
-    return new Question(
-        studio, text, moods, place, Optional.of(kind), limit, cursor, onlyThese, standing);
+  public Question withFacets(Set<Trait> counted) {
+    return new Question(studio, text, filters, counted, order, limit, cursor, onlyThese, standing);
+  }
+
+  public Question withOrder(Order wanted) {
+    return new Question(studio, text, filters, facets, wanted, limit, cursor, onlyThese, standing);
   }
 
   public Question withLimit(int hits) {
-    return new Question(studio, text, moods, place, placeKind, hits, cursor, onlyThese, standing);
+    return new Question(studio, text, filters, facets, order, hits, cursor, onlyThese, standing);
   }
 
   public Question withCursor(String start) {
     return new Question(
-        studio, text, moods, place, placeKind, limit, Optional.of(start), onlyThese, standing);
+        studio, text, filters, facets, order, limit, Optional.of(start), onlyThese, standing);
   }
 
   public Question withOnlyThese(Set<String> setups) {
     return new Question(
-        studio, text, moods, place, placeKind, limit, cursor, Optional.of(setups), standing);
+        studio, text, filters, facets, order, limit, cursor, Optional.of(setups), standing);
   }
 
   public Question withStanding(StandingWanted wanted) {
-    return new Question(studio, text, moods, place, placeKind, limit, cursor, onlyThese, wanted);
+    return new Question(studio, text, filters, facets, order, limit, cursor, onlyThese, wanted);
   }
 
   /** The same question by somebody who sees only what all may see. */
   public Question onlyForAll() {
-    return withStanding(new StandingWanted(standing.state(), standing.archived(), true));
+    return withStanding(new StandingWanted(standing.archived(), true));
   }
 }

@@ -1,12 +1,14 @@
 package lampwright.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.lucene.document.Document;
 
 /** Says in plain words which of the wishes a setup grants, and where. */
@@ -91,6 +93,18 @@ final class Reasons {
     return reasons;
   }
 
+  /** Why a setup was found none of whose words grants a wish: it begins so. */
+  static String nearInMeaning(Document setup) {
+    String begins =
+        Stream.of(TextField.INTENT, TextField.TITLE)
+            .flatMap(field -> Arrays.stream(setup.getValues(field.lucene())))
+            .filter(text -> !text.isBlank())
+            .findFirst()
+            .orElse("");
+    return "near in meaning: "
+        + IndexEntry.cut(begins.strip().replaceAll("\\s+", " "), LONGEST_QUOTE);
+  }
+
   private Text read(String text) {
     List<Words.Word> found = words.of(text);
     Map<String, List<Words.Word>> byTerm = new HashMap<>();
@@ -108,8 +122,7 @@ final class Reasons {
           for (Text text : all) {
             text.find(wish.literal())
                 .ifPresent(
-                    quote ->
-                        found.add(new Evidence(field, quote, Kind.LITERAL, 10 * field.weight)));
+                    quote -> found.add(new Evidence(field, quote, Kind.LITERAL, 10 * field.times)));
             QueryPlan.others(wish, misspelt)
                 .forEach(
                     (other, weight) ->
@@ -118,11 +131,11 @@ final class Reasons {
                                 quote ->
                                     found.add(
                                         new Evidence(
-                                            field, quote, Kind.NEAR, weight * field.weight))));
+                                            field, quote, Kind.NEAR, weight * field.times))));
             if (misspelt) {
               text.findSlip(wish.literal().terms().getFirst())
                   .ifPresent(
-                      quote -> found.add(new Evidence(field, quote, Kind.SPELLED, field.weight)));
+                      quote -> found.add(new Evidence(field, quote, Kind.SPELLED, field.times)));
             }
           }
         });

@@ -6,12 +6,15 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lampwright.meaning.Meaning;
+import lampwright.meaning.Meanings;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.CollectorManager;
 import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.MatchAllDocsQuery;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermInSetQuery;
 import org.apache.lucene.search.TermQuery;
@@ -20,19 +23,24 @@ import org.apache.lucene.util.BytesRef;
 /**
  * Finds setups of one studio.
  *
- * <p>Words are joined by "or"; {@link QueryPlan#least} of them must match. A word that means the
- * same or nearly the same counts below the word itself. Phrases in quotes must occur. A text
- * without any word that is kept ("the", punctuation) asks for nothing, and lists everything like a
- * blank one.
+ * <p>Words are joined by "or"; {@link QueryPlan#least} of them must match, or the text as a whole
+ * must lie near in meaning. A word that means the same or nearly the same counts below the word
+ * itself. Phrases in quotes must occur. A text without any word that is kept ("the", punctuation)
+ * asks for nothing, and lists everything like a blank one.
  */
 public final class Search {
 
   private final SetupIndex index;
   private final Understanding understanding;
   private final Reasons reasons;
+  private final Meanings meanings;
 
-  public Search(SetupIndex index) {
+  /**
+   * @param meanings what questions mean
+   */
+  public Search(SetupIndex index, Meanings meanings) {
     this.index = index;
+    this.meanings = meanings;
     this.understanding = new Understanding(index.words(), Thesaurus.load(index.words()));
     this.reasons = new Reasons(index.words());
   }
@@ -49,68 +57,128 @@ public final class Search {
     if (question.cursor().isPresent() && cursor.isEmpty()) {
       return new SearchResult.UnreadableCursor();
     }
-    return index.read(searcher -> answer(searcher, question, wishes, cursor));
+    Optional<Meaning> asked = wishes.isEmpty() ? Optional.empty() : meanings.find(question.text());
+    return index.read(searcher -> answer(searcher, question, wishes, asked, cursor));
   }
 
   private SearchResult answer(
-      IndexSearcher searcher, Question question, List<Wish> wishes, Optional<Cursor> cursor)
+      IndexSearcher searcher,
+      Question question,
+      List<Wish> wishes,
+      Optional<Meaning> asked,
+      Optional<Cursor> cursor)
       throws IOException {
     Query studio = seen(question);
-    int setups = cursor.isPresent() ? cursor.get().setups() : searcher.count(studio);
+    int seen = searcher.count(studio);
+    int setups = cursor.isPresent() ? cursor.get().setups() : seen;
     List<QueryPlan.Rarity> rarities =
         cursor.isPresent() ? cursor.get().rarities() : QueryPlan.rarities(searcher, wishes, studio);
-    BooleanQuery.Builder query = new BooleanQuery.Builder().add(studio, Occur.FILTER);
-    query.add(
-        term(EntryDocument.ARCHIVED, Boolean.toString(question.standing().archived())),
-        Occur.FILTER);
-    question.onlyThese().ifPresent(these -> query.add(oneOf(these), Occur.FILTER));
-    if (!wishes.isEmpty()) {
-      query.add(QueryPlan.query(wishes, rarities, setups), Occur.MUST);
-    }
+    Query base = base(question, studio);
+    NearInMeaning near =
+        asked.isPresent()
+            ? NearInMeaning.find(searcher, studio, seen, asked.get())
+            : NearInMeaning.none();
+    Query words =
+        wishes.isEmpty()
+            ? MatchAllDocsQuery.INSTANCE
+            : either(wishes, QueryPlan.query(wishes, rarities, setups), near);
+    Narrowing narrowing = Narrowing.of(question);
+    Query query =
+        new BooleanQuery.Builder()
+            .add(base, Occur.FILTER)
+            .add(narrowing.query(), Occur.FILTER)
+            .add(words, wishes.isEmpty() ? Occur.FILTER : Occur.MUST)
+            .build();
 
-    Optional<PageCollector.Place> after =
-        cursor.map(at -> new PageCollector.Place(at.rank(), at.setup(), 0));
+    Optional<Place> after = cursor.map(at -> new Place(at.rank(), at.setup(), 0));
+    Optional<Fusion> fusion =
+        wishes.isEmpty() || narrowing.nearestFirst().isPresent()
+            ? Optional.empty()
+            : Optional.of(new Fusion());
     PageCollector found =
         searcher.search(
-            query.build(),
+            query,
             new OneCollector(
                 new PageCollector(
-                    new Dimension(EntryDocument.MOOD_VALUE, question.moods()),
-                    new Dimension(EntryDocument.PLACE_VALUE, set(question.place())),
-                    new Dimension(EntryDocument.KIND_VALUE, set(question.placeKind())),
-                    new Dimension(EntryDocument.STATE_VALUE, set(question.standing().state())),
-                    !wishes.isEmpty(),
+                    narrowing.traversal(),
+                    fusion,
+                    narrowing.nearestFirst(),
                     question.limit() + 1,
                     after)));
 
-    List<PageCollector.Place> places = found.page();
+    if (fusion.isPresent() && asked.isPresent()) {
+      near = near.and(searcher, fusion.get().bestByWords(), asked.get());
+    }
+    Fusion.Scale scale =
+        cursor.isPresent()
+            ? cursor.get().scale()
+            : new Fusion.Scale(
+                fusion.map(Fusion::best).orElse(0.0),
+                near.nearest(),
+                Fusion.share(wishes, rarities));
+    int wanted = question.limit() + 1;
+    List<Place> places =
+        fusion.isPresent() ? fusion.get().page(searcher, scale, near, wanted, after) : found.page();
     boolean more = places.size() > question.limit();
-    List<PageCollector.Place> page = more ? places.subList(0, question.limit()) : places;
+    List<Place> page = more ? places.subList(0, question.limit()) : places;
     Optional<String> next = Optional.empty();
     if (more) {
-      PageCollector.Place last = page.getLast();
+      Place last = page.getLast();
       long checksum = Cursor.checksum(question);
-      next = Optional.of(new Cursor(checksum, setups, rarities, last.rank(), last.setup()).write());
+      next =
+          Optional.of(
+              new Cursor(checksum, setups, rarities, scale, last.rank(), last.setup()).write());
     }
     List<SearchResult.Hit> hits = new ArrayList<>();
-    for (PageCollector.Place place : page) {
-      hits.add(hit(searcher, wishes, rarities, place));
+    for (Place place : page) {
+      double score = fusion.isPresent() ? place.score() : 0;
+      hits.add(hit(searcher, wishes, rarities, place, score));
     }
-    return new SearchResult.Answer(hits, found.total(), found.facets(), next);
+    List<Instead> instead =
+        found.total() > 0 ? List.of() : new Loosening(searcher, question, base, words).list();
+    return new SearchResult.Answer(
+        hits, found.total(), found.facets(), next, !wishes.isEmpty() && asked.isEmpty(), instead);
+  }
+
+  /** What matches by words, or by meaning alone where nothing is required. */
+  private static Query either(List<Wish> wishes, Query words, NearInMeaning near) {
+    return wishes.stream().anyMatch(Wish::required)
+        ? words
+        : new BooleanQuery.Builder()
+            .add(words, Occur.SHOULD)
+            .add(near.query(), Occur.SHOULD)
+            .setMinimumNumberShouldMatch(1)
+            .build();
+  }
+
+  /** What is looked at at all, whatever is asked of it. */
+  private static Query base(Question question, Query studio) {
+    BooleanQuery.Builder base = new BooleanQuery.Builder().add(studio, Occur.FILTER);
+    base.add(
+        term(EntryDocument.ARCHIVED, Boolean.toString(question.standing().archived())),
+        Occur.FILTER);
+    question.onlyThese().ifPresent(these -> base.add(oneOf(these), Occur.FILTER));
+    return base.build();
   }
 
   private SearchResult.Hit hit(
       IndexSearcher searcher,
       List<Wish> wishes,
       List<QueryPlan.Rarity> rarities,
-      PageCollector.Place place)
+      Place place,
+      double score)
       throws IOException {
     Document setup = searcher.storedFields().document(place.document());
     return new SearchResult.Hit(
         place.setup(),
         EntryDocument.revision(setup),
-        wishes.isEmpty() ? 0 : place.score(),
-        wishes.isEmpty() ? List.of() : reasons.of(wishes, rarities, setup));
+        score,
+        wishes.isEmpty() ? List.of() : why(wishes, rarities, setup));
+  }
+
+  private List<String> why(List<Wish> wishes, List<QueryPlan.Rarity> rarities, Document setup) {
+    List<String> words = reasons.of(wishes, rarities, setup);
+    return words.isEmpty() ? List.of(Reasons.nearInMeaning(setup)) : words;
   }
 
   /** What the asker may see of the studio: nothing else has a part in any count or score. */
@@ -133,12 +201,8 @@ public final class Search {
         EntryDocument.SETUP, setups.stream().map(setup -> new BytesRef(setup)).toList());
   }
 
-  private static Set<String> set(Optional<String> value) {
-    return value.map(Set::of).orElse(Set.of());
-  }
-
   /** Hands Lucene our collector: the searcher has no threads of its own, so there is just one. */
-  private record OneCollector(PageCollector collector)
+  record OneCollector(PageCollector collector)
       implements CollectorManager<PageCollector, PageCollector> {
 
     @Override

@@ -1,8 +1,12 @@
 package lampwright.search;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
+import lampwright.search.filter.Trait;
 
 /** What a search comes to. */
 public sealed interface SearchResult {
@@ -12,13 +16,23 @@ public sealed interface SearchResult {
    *
    * @param items the page, best first
    * @param total how many setups match in all
-   * @param facets how many there are by mood and place
+   * @param facets how many there are by each trait that was asked for
    * @param next the cursor of the next page, absent on the last
+   * @param byWordsAlone whether what the question means could not be told, so that only its words
+   *     were looked for
+   * @param instead where nothing was found: what would be found by asking for less
    */
-  record Answer(List<Hit> items, long total, Facets facets, Optional<String> next)
+  record Answer(
+      List<Hit> items,
+      long total,
+      Facets facets,
+      Optional<String> next,
+      boolean byWordsAlone,
+      List<Instead> instead)
       implements SearchResult {
     public Answer {
       items = List.copyOf(items);
+      instead = List.copyOf(instead);
     }
   }
 
@@ -28,7 +42,8 @@ public sealed interface SearchResult {
   /**
    * A setup that matches.
    *
-   * @param score higher is better; comparable within one question only; 0 where there is no text
+   * @param score 0 to 1, higher is better; comparable within one question only; 0 where there is no
+   *     text
    * @param reasons why it matched, in plain words: {@code mood: lonely — near “bleak”}
    */
   record Hit(String setup, int revision, double score, List<String> reasons) {
@@ -38,12 +53,25 @@ public sealed interface SearchResult {
   }
 
   /**
-   * Counts, the largest first, then by name. Each is counted under the other filters, so that it
-   * says what choosing another value would give.
+   * Counts by trait. Each is counted under the filters of the other traits, so that it says what
+   * choosing another value would give.
    */
-  record Facets(
-      SequencedMap<String, Long> moods,
-      SequencedMap<String, Long> places,
-      SequencedMap<String, Long> placeKinds,
-      SequencedMap<String, Long> states) {}
+  record Facets(Map<Trait, List<FacetCount>> counts) {
+
+    public Facets {
+      counts = Map.copyOf(counts);
+    }
+
+    /** The counts of a trait in its order; none where it was not asked for. */
+    public List<FacetCount> of(Trait trait) {
+      return counts.getOrDefault(trait, List.of());
+    }
+
+    /** The same by value. */
+    public SequencedMap<String, Long> byValue(Trait trait) {
+      SequencedMap<String, Long> byValue = new LinkedHashMap<>();
+      of(trait).forEach(count -> byValue.put(count.value(), count.count()));
+      return Collections.unmodifiableSequencedMap(byValue);
+    }
+  }
 }

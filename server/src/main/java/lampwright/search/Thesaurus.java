@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -29,6 +30,7 @@ final class Thesaurus {
 
   private final Map<Phrase, Map<Phrase, Float>> alternatives = new HashMap<>();
   private final Map<String, Integer> longestFrom = new HashMap<>();
+  private final Map<String, Phrase> spelled = new HashMap<>();
 
   private Thesaurus() {}
 
@@ -44,6 +46,11 @@ final class Thesaurus {
     return alternatives.getOrDefault(phrase, Map.of());
   }
 
+  /** Whether it is the trade's name of a thing, rather than a word of mood. */
+  boolean isOfTheTrade(Phrase phrase) {
+    return alternativesOf(phrase).containsValue(SAME_THING);
+  }
+
   boolean knows(Phrase phrase) {
     return alternatives.containsKey(phrase);
   }
@@ -53,12 +60,17 @@ final class Thesaurus {
     return longestFrom.getOrDefault(term, 1);
   }
 
-  /** A single known word one slip of the pen away. */
-  Optional<Phrase> findMisspelt(String term) {
-    return alternatives.keySet().stream()
-        .filter(Phrase::isOneWord)
-        .filter(known -> Slip.isOneApart(known.terms().getFirst(), term))
-        .min((a, b) -> a.terms().getFirst().compareTo(b.terms().getFirst()));
+  /**
+   * A single known word one slip of the pen away.
+   *
+   * @param spoken as it was typed: stems hide slips
+   */
+  Optional<Phrase> findMisspelt(String spoken) {
+    String typed = spoken.toLowerCase(Locale.ROOT);
+    return spelled.entrySet().stream()
+        .filter(known -> Slip.isOneApart(known.getKey(), typed))
+        .min(Map.Entry.comparingByKey())
+        .map(Map.Entry::getValue);
   }
 
   /** The families of one list as written, for the tests of the lists. */
@@ -92,7 +104,11 @@ final class Thesaurus {
                   + member
                   + "\" holds nothing that the index keeps.");
         }
-        members.add(Phrase.of(parts));
+        Phrase phrase = Phrase.of(parts);
+        members.add(phrase);
+        if (phrase.isOneWord()) {
+          spelled.put(member.toLowerCase(Locale.ROOT), phrase);
+        }
       }
       for (Phrase member : members) {
         longestFrom.merge(member.terms().getFirst(), member.terms().size(), Math::max);

@@ -14,7 +14,10 @@ import java.util.regex.Pattern;
 final class Understanding {
 
   /** Enough for anybody's sentence; it bounds the work of one question. */
-  static final int MOST_WISHES = 20;
+  static final int MOST_WISHES = 60;
+
+  /** In a whole sentence with more words than these, quotes only stress what they hold. */
+  private static final int MOST_BESIDE_QUOTES = 6;
 
   private static final int SHORTEST_MISSPELT = 5;
   private static final Pattern QUOTED = Pattern.compile("[\"“”„]([^\"“”„]*)[\"“”„]");
@@ -37,11 +40,25 @@ final class Understanding {
       if (!inside.isEmpty()) {
         Phrase phrase = Phrase.of(inside);
         wishes.put(
-            phrase, new Wish(quotes.group(1).strip(), phrase, Map.of(), Map.of(), true, false));
+            phrase,
+            new Wish(
+                quotes.group(1).strip(),
+                phrase,
+                Map.of(),
+                Map.of(),
+                true,
+                false,
+                isEveryday(phrase),
+                1));
       }
     }
     quotes.appendTail(unquoted);
+    int quoted = wishes.size();
     readWords(unquoted.toString(), wishes);
+    if (quoted > 0 && wishes.size() - quoted > MOST_BESIDE_QUOTES) {
+      wishes.clear();
+      readWords(text, wishes);
+    }
     return wishes.values().stream().limit(MOST_WISHES).toList();
   }
 
@@ -65,17 +82,25 @@ final class Understanding {
               && spoken.length() >= SHORTEST_MISSPELT
               && spoken.codePoints().allMatch(Character::isLetter)
               && !thesaurus.knows(literal);
-      Map<Phrase, Float> guesses = mayBeMisspelt ? guesses(literal) : Map.of();
-      wishes.putIfAbsent(
-          literal, new Wish(spoken, literal, alternatives, guesses, false, mayBeMisspelt));
+      Map<Phrase, Float> guesses = mayBeMisspelt ? guesses(spoken) : Map.of();
+      wishes.merge(
+          literal,
+          new Wish(
+              spoken, literal, alternatives, guesses, false, mayBeMisspelt, isEveryday(literal), 1),
+          (before, _) -> before.again());
       at += length;
     }
   }
 
-  private Map<Phrase, Float> guesses(Phrase typed) {
+  private boolean isEveryday(Phrase phrase) {
+    return !thesaurus.isOfTheTrade(phrase)
+        && phrase.terms().stream().noneMatch(term -> term.chars().anyMatch(Character::isDigit));
+  }
+
+  private Map<Phrase, Float> guesses(String typed) {
     Map<Phrase, Float> guesses = new LinkedHashMap<>();
     thesaurus
-        .findMisspelt(typed.terms().getFirst())
+        .findMisspelt(typed)
         .ifPresent(
             meant -> {
               thesaurus

@@ -15,21 +15,29 @@ import org.apache.lucene.analysis.TokenStream;
 import org.apache.lucene.analysis.en.EnglishAnalyzer;
 import org.apache.lucene.analysis.en.EnglishPossessiveFilter;
 import org.apache.lucene.analysis.en.KStemFilter;
+import org.apache.lucene.analysis.en.PorterStemFilter;
 import org.apache.lucene.analysis.miscellaneous.ASCIIFoldingFilter;
+import org.apache.lucene.analysis.miscellaneous.PatternKeywordMarkerFilter;
 import org.apache.lucene.analysis.standard.StandardTokenizer;
 import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 import org.apache.lucene.analysis.tokenattributes.OffsetAttribute;
 import org.apache.lucene.analysis.tokenattributes.PositionIncrementAttribute;
 
 /**
- * Cuts text into words as the index keeps them: lower case, accents folded, English stems, and the
- * trade's numbers whole. {@code f/5.6}, {@code f 5.6} and {@code f5.6} are one word, which {@code
- * 5.6} finds; so are {@code 1/125 s} and {@code 400 W·s}.
+ * Cuts text into words as the index keeps them: lower case, accents folded, English stems (R.
+ * Krovetz 1993, then M. Porter 1980), and the trade's numbers whole. {@code f/5.6}, {@code f 5.6}
+ * and {@code f5.6} are one word, which {@code 5.6} finds; so are {@code 1/125 s} and {@code 400
+ * W·s}.
  */
 final class Words extends Analyzer {
 
   /** Counts up when the same text would give other words, so that older indexes are rebuilt. */
-  static final int VERSION = 1;
+  static final int VERSION = 2;
+
+  private static final int BETWEEN_TEXTS = 100;
+
+  /** Numbers and their units have no stems. */
+  private static final Pattern NUMBER = Pattern.compile(".*\\d.*");
 
   /** One word of a text: where it stands, and the piece of the text it was made from. */
   record Word(String term, int position, int start, int end) {}
@@ -47,8 +55,16 @@ final class Words extends Analyzer {
     chain = new WithoutJoints(chain);
     chain = new ASCIIFoldingFilter(chain);
     chain = new StopFilter(chain, EnglishAnalyzer.ENGLISH_STOP_WORDS_SET);
+    chain = new PatternKeywordMarkerFilter(chain, NUMBER);
     chain = new KStemFilter(chain);
+    chain = new PorterStemFilter(chain);
     return new TokenStreamComponents(words, new BareNumbers(chain));
+  }
+
+  /** No phrase goes from one text of a setup into the next. */
+  @Override
+  public int getPositionIncrementGap(String fieldName) {
+    return BETWEEN_TEXTS;
   }
 
   /** All words of a text, in order. */

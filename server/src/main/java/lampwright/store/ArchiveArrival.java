@@ -16,6 +16,8 @@ import lampwright.archive.Thing;
 import lampwright.archive.Version;
 import lampwright.document.Json;
 import lampwright.people.PersonId;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.SetupId;
 import lampwright.setup.takes.Take;
 import org.jooq.Field;
 import org.jooq.JSONB;
@@ -29,6 +31,7 @@ public final class ArchiveArrival {
 
   private final StudioTransaction in;
   private final Function<String, PersonId> authors;
+  private final Signatures signatures;
 
   /**
    * Begins; no other archive comes into the studio until the transaction ends.
@@ -38,6 +41,7 @@ public final class ArchiveArrival {
   public ArchiveArrival(StudioTransaction in, Function<String, PersonId> authors) {
     this.in = in;
     this.authors = authors;
+    this.signatures = new Signatures(in);
     in.sql().execute("set constraints lampwright.setup_comes_from_revision deferred");
   }
 
@@ -65,6 +69,9 @@ public final class ArchiveArrival {
       begin(kind, thing, version, label, more(kind, thing, version, document, file));
     }
     remember(shelf.history(), version, label, kind == ArchiveKind.SETUPS);
+    if (document instanceof SetupDocument setup && !version.deleted()) {
+      signatures.keep(new SetupId(version.id()), version.revision(), setup);
+    }
     if (version.revision() == thing.revision()) {
       settle(shelf, version, label, kind == ArchiveKind.SETUPS);
     }

@@ -3,6 +3,8 @@ package lampwright.store;
 import static lampwright.schema.generated.Tables.CATALOGUE;
 import static lampwright.schema.generated.Tables.CHANGE_LOG;
 import static lampwright.schema.generated.Tables.SETUP;
+import static lampwright.schema.generated.Tables.SETUP_MEANING;
+import static lampwright.schema.generated.Tables.SETUP_SIGNATURE;
 import static org.jooq.impl.DSL.row;
 
 import java.util.List;
@@ -85,12 +87,19 @@ public final class ChangeLog {
         .select(CHANGE_LOG.TRANSACTION_ID, CHANGE_LOG.SEQ, CHANGE_LOG.STUDIO_ID)
         .select(CHANGE_LOG.SUBJECT_ID, CHANGE_LOG.REVISION)
         .select(SETUP.ID, SETUP.REVISION, SETUP.TITLE, SETUP.DOCUMENT)
-        .select(SETUP.CHANGED_AT, SETUP.CHANGED_BY, SETUP.STATE, SETUP.ARCHIVED)
+        .select(SETUP.CHANGED_AT, SETUP.CHANGED_BY, SETUP.CREATED_BY, SETUP.STATE, SETUP.ARCHIVED)
+        .select(SETUP_MEANING.MODEL, SETUP_MEANING.NUMBERS)
+        .select(SETUP_SIGNATURE.VERSION, SETUP_SIGNATURE.SIGNATURE)
         .from(CHANGE_LOG)
         .leftJoin(SETUP)
         .on(SETUP.STUDIO_ID.eq(CHANGE_LOG.STUDIO_ID))
         .and(SETUP.ID.eq(CHANGE_LOG.SUBJECT_ID))
         .and(SETUP.DELETED_AT.isNull())
+        .leftJoin(SETUP_MEANING)
+        .on(SETUP_MEANING.STUDIO_ID.eq(SETUP.STUDIO_ID))
+        .and(SETUP_MEANING.SETUP_ID.eq(SETUP.ID))
+        .leftJoin(SETUP_SIGNATURE)
+        .on(isOfCurrentRevision())
         .where(SETTLED)
         .and(CHANGE_LOG.KIND.eq(ChangedKind.SETUP.word()))
         .and(
@@ -111,13 +120,28 @@ public final class ChangeLog {
     return in
         .sql()
         .select(SETUP.STUDIO_ID, SETUP.ID, SETUP.REVISION, SETUP.TITLE, SETUP.DOCUMENT)
-        .select(SETUP.CHANGED_AT, SETUP.CHANGED_BY, SETUP.STATE, SETUP.ARCHIVED)
+        .select(SETUP.CHANGED_AT, SETUP.CHANGED_BY, SETUP.CREATED_BY, SETUP.STATE, SETUP.ARCHIVED)
+        .select(SETUP_MEANING.MODEL, SETUP_MEANING.NUMBERS)
+        .select(SETUP_SIGNATURE.VERSION, SETUP_SIGNATURE.SIGNATURE)
         .from(SETUP)
+        .leftJoin(SETUP_MEANING)
+        .on(SETUP_MEANING.STUDIO_ID.eq(SETUP.STUDIO_ID))
+        .and(SETUP_MEANING.SETUP_ID.eq(SETUP.ID))
+        .leftJoin(SETUP_SIGNATURE)
+        .on(isOfCurrentRevision())
         .where(SETUP.DELETED_AT.isNull())
         .orderBy(SETUP.STUDIO_ID, SETUP.ID)
         .fetchSize(ROWS_AT_A_TIME)
         .stream()
-        .map(found -> new SetupOfStudio(new StudioId(found.get(SETUP.STUDIO_ID)), setup(found)));
+        .map(found -> ofStudio(new StudioId(found.get(SETUP.STUDIO_ID)), found));
+  }
+
+  static Condition isOfCurrentRevision() {
+    return SETUP_SIGNATURE
+        .STUDIO_ID
+        .eq(SETUP.STUDIO_ID)
+        .and(SETUP_SIGNATURE.SETUP_ID.eq(SETUP.ID))
+        .and(SETUP_SIGNATURE.REVISION.eq(SETUP.REVISION));
   }
 
   private static Bookmark bookmark(Record found) {
@@ -126,12 +150,22 @@ public final class ChangeLog {
 
   private static SetupChange change(Record found) {
     boolean living = found.get(SETUP.ID) != null;
+    StudioId studio = new StudioId(found.get(CHANGE_LOG.STUDIO_ID));
     return new SetupChange(
         bookmark(found),
-        new StudioId(found.get(CHANGE_LOG.STUDIO_ID)),
+        studio,
         new SetupId(found.get(CHANGE_LOG.SUBJECT_ID)),
         found.get(CHANGE_LOG.REVISION),
-        living ? Optional.of(setup(found)) : Optional.empty());
+        living ? Optional.of(ofStudio(studio, found)) : Optional.empty());
+  }
+
+  static SetupOfStudio ofStudio(StudioId studio, Record found) {
+    return new SetupOfStudio(
+        studio,
+        setup(found),
+        new PersonId(found.get(SETUP.CREATED_BY)),
+        SetupMeanings.meaning(found),
+        Signatures.stored(found));
   }
 
   private static StoredSetup setup(Record found) {

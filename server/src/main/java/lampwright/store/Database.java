@@ -83,6 +83,11 @@ public final class Database implements AutoCloseable {
     return transact(sql -> work.apply(new PersonTransaction(sql, now(), person)));
   }
 
+  /** For the server itself in a studio. */
+  public <T> T inStudioForUpkeep(StudioId studio, Function<UpkeepTransaction, T> work) {
+    return transact(sql -> work.apply(new UpkeepTransaction(sql, now(), studio)));
+  }
+
   /** For nobody yet. */
   public <T> T anonymous(Function<AnonymousTransaction, T> work) {
     return transact(sql -> work.apply(new AnonymousTransaction(sql, now())));

@@ -2,6 +2,7 @@ package lampwright.store;
 
 import static lampwright.schema.generated.Tables.LOCATION;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import lampwright.place.LocationId;
@@ -50,6 +51,19 @@ public final class Locations {
   public Page<StoredLocation> list(Optional<Page.Place> after, int limit) {
     Page<Documents.Stored> page = documents.list(after, limit);
     return new Page<>(page.items().stream().map(Locations::location).toList(), page.next());
+  }
+
+  /** The names and ids of all, by name. */
+  public Map<LocationId, String> names() {
+    Map<LocationId, String> names = new LinkedHashMap<>();
+    in.sql()
+        .select(LOCATION.ID, LOCATION.NAME)
+        .from(LOCATION)
+        .where(LOCATION.STUDIO_ID.eq(in.studio().text()))
+        .and(LOCATION.DELETED_AT.isNull())
+        .orderBy(LOCATION.NAME, LOCATION.ID)
+        .forEach(found -> names.put(new LocationId(found.value1()), found.value2()));
+    return names;
   }
 
   public int count() {

@@ -12,4 +12,4 @@ import lampwright.setup.SetupId;
  * @param now the setup as it is, maybe changed again since; absent where it is deleted
  */
 public record SetupChange(
-    Bookmark at, StudioId studio, SetupId setup, int revision, Optional<StoredSetup> now) {}
+    Bookmark at, StudioId studio, SetupId setup, int revision, Optional<SetupOfStudio> now) {}

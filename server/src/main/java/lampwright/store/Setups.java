@@ -22,10 +22,12 @@ public final class Setups {
 
   private final StudioTransaction in;
   private final Documents documents;
+  private final Signatures signatures;
 
   public Setups(StudioTransaction in) {
     this.in = in;
     this.documents = new Documents(in, Shelf.SETUPS);
+    this.signatures = new Signatures(in);
   }
 
   /**
@@ -40,7 +42,22 @@ public final class Setups {
   /** The same where it does not begin as a draft. */
   public StoredSetup create(
       SetupId id, String title, String document, String message, Standing standing) {
-    return setup(documents.create(id.text(), title, document, message, columns(standing)));
+    return create(id, title, document, message, columns(standing));
+  }
+
+  private StoredSetup create(
+      SetupId id, String title, String document, String message, Map<Field<?>, Object> more) {
+    StoredSetup created = setup(documents.create(id.text(), title, document, message, more));
+    signatures.keep(id, created.revision(), document);
+    return created;
+  }
+
+  /** Signs the revision that a change made. */
+  private Saving signed(SetupId id, String document, Saving saving) {
+    if (saving instanceof Saving.Saved(int revision)) {
+      signatures.keep(id, revision, document);
+    }
+    return saving;
   }
 
   /**
@@ -57,16 +74,15 @@ public final class Setups {
       String title,
       String document,
       String message) {
-    return setup(
-        documents.create(
-            id.text(),
-            title,
-            document,
-            message,
-            Map.of(
-                SETUP.PARENT_ID, parent.text(),
-                SETUP.PARENT_REVISION, parentRevision,
-                SETUP.STATE, Standing.DRAFT.state().word())));
+    return create(
+        id,
+        title,
+        document,
+        message,
+        Map.of(
+            SETUP.PARENT_ID, parent.text(),
+            SETUP.PARENT_REVISION, parentRevision,
+            SETUP.STATE, Standing.DRAFT.state().word()));
   }
 
   public Optional<StoredSetup> find(SetupId id) {
@@ -127,7 +143,8 @@ public final class Setups {
 
   /** Puts another document in the place of the revision that it was made from. */
   public Saving replace(SetupId id, int basedOn, String title, String document, String message) {
-    return documents.replace(id.text(), basedOn, title, document, message, Map.of());
+    return signed(
+        id, document, documents.replace(id.text(), basedOn, title, document, message, Map.of()));
   }
 
   /**
@@ -137,13 +154,16 @@ public final class Setups {
    */
   public Saving replaceByUsed(
       SetupId id, int basedOn, int planned, String title, String document, String message) {
-    return documents.replace(
-        id.text(),
-        basedOn,
-        title,
+    return signed(
+        id,
         document,
-        message,
-        Map.of(SETUP_REVISION.PLANNED_REVISION, planned));
+        documents.replace(
+            id.text(),
+            basedOn,
+            title,
+            document,
+            message,
+            Map.of(SETUP_REVISION.PLANNED_REVISION, planned)));
   }
 
   /** The revision that was planned, where a revision tells what was really used of it. */
@@ -228,7 +248,8 @@ public final class Setups {
 
   /** Says where a setup stands from now on; its document stays. */
   public Saving stand(SetupId id, int basedOn, Standing standing, String message) {
-    return documents.mark(id.text(), basedOn, message, columns(standing));
+    Saving saving = documents.mark(id.text(), basedOn, message, columns(standing));
+    return find(id).map(now -> signed(id, now.document(), saving)).orElse(saving);
   }
 
   /**
@@ -240,8 +261,16 @@ public final class Setups {
    */
   public Saving restore(
       SetupId id, int basedOn, int from, String title, String document, String message) {
-    return documents.restore(
-        id.text(), basedOn, title, document, message, Map.of(SETUP_REVISION.RESTORED_FROM, from));
+    return signed(
+        id,
+        document,
+        documents.restore(
+            id.text(),
+            basedOn,
+            title,
+            document,
+            message,
+            Map.of(SETUP_REVISION.RESTORED_FROM, from)));
   }
 
   private static Map<Field<?>, Object> columns(Standing standing) {

@@ -10,7 +10,7 @@ import org.jooq.DSLContext;
  * hands it to: all that is done with it is kept or lost together.
  */
 public abstract sealed class Transaction
-    permits AnonymousTransaction, PersonTransaction, IndexerTransaction {
+    permits AnonymousTransaction, PersonTransaction, IndexerTransaction, UpkeepTransaction {
 
   private final DSLContext sql;
   private final Instant now;

@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lampwright.people.StudioId;
+import lampwright.search.Instead;
 import lampwright.search.Question;
 import lampwright.search.Search;
 import lampwright.search.SearchResult;
+import lampwright.search.filter.Filter;
+import lampwright.search.filter.ReadFilter;
 import lampwright.setup.PictureId;
 import lampwright.setup.PictureNote;
 import lampwright.setup.SetupId;
@@ -48,9 +51,16 @@ public final class Finding {
    * A page of what was found.
    *
    * @param total how many setups match in all
+   * @param byWordsAlone whether what the question means could not be told
+   * @param instead where nothing was found: what would be found by asking for less
    */
   public record FoundPage(
-      List<Found> items, long total, SearchResult.Facets facets, Optional<String> next) {}
+      List<Found> items,
+      long total,
+      SearchResult.Facets facets,
+      Optional<String> next,
+      boolean byWordsAlone,
+      List<Instead> instead) {}
 
   /**
    * Searches the question's studio.
@@ -66,7 +76,10 @@ public final class Finding {
           if (!question.studio().equals(studio.text())) {
             throw new IllegalArgumentException("The question is about another studio.");
           }
-          return switch (search.search(sight.isWhole() ? question : question.onlyForAll())) {
+          Authors authors = new Authors(Cataloguing.names(in));
+          Question byIds =
+              question.withFilters(question.filters().stream().map(authors::toIds).toList());
+          return switch (search.search(sight.isWhole() ? byIds : byIds.onlyForAll())) {
             case SearchResult.UnreadableCursor unreadable ->
                 throw Refused.invalid(
                     "/cursor", "Cursor was not made by this search. Start again without it.");
@@ -77,11 +90,55 @@ public final class Finding {
               yield new FoundPage(
                   found(answer, living, new Pictures(in).finals(living.keySet())),
                   answer.total(),
-                  answer.facets(),
-                  answer.next());
+                  authors.toNames(answer.facets()),
+                  answer.next(),
+                  answer.byWordsAlone(),
+                  answer.instead().stream()
+                      .map(one -> authors.toNames(one, question.filters()))
+                      .toList());
             }
           };
         });
+  }
+
+  /**
+   * Looks up the studio's locations that filters name.
+   *
+   * @return for each filter the same with its place, or why there is none
+   */
+  public List<ReadFilter> locate(Caller caller, StudioId studio, List<Filter> filters) {
+    if (filters.stream().noneMatch(filter -> locationOf(filter).isPresent())) {
+      return filters.stream().<ReadFilter>map(ReadFilter.Understood::new).toList();
+    }
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Sight.ask(in);
+          Whereabouts whereabouts = new Whereabouts(in);
+          return filters.stream().map(whereabouts::locate).toList();
+        });
+  }
+
+  /** Up to five filters that find some of the setups that one may see, but not all of them. */
+  public List<Filter> examples(Caller caller, StudioId studio) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Question everything = Question.of(studio.text(), "");
+          boolean whole = Sight.ask(in).isWhole();
+          return new SearchExamples(
+                  search, whole ? everything : everything.onlyForAll(), new Whereabouts(in))
+              .list();
+        });
+  }
+
+  static Optional<Filter.Spot.Location> locationOf(Filter filter) {
+    return filter instanceof Filter.Near near
+            && near.spot() instanceof Filter.Spot.Location location
+        ? Optional.of(location)
+        : Optional.empty();
   }
 
   private static List<Found> found(

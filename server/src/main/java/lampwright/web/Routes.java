@@ -22,6 +22,7 @@ import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
+import lampwright.web.api.SignatureApi;
 import lampwright.web.api.StudioApi;
 import lampwright.web.api.SunApi;
 import lampwright.web.api.TakeApi;
@@ -69,7 +70,8 @@ public record Routes(Api api, Pages pages) {
       GearApi gear,
       GearFileApi gearFiles,
       GearCalibrationApi gearCalibrations,
-      ArchiveApi archives) {}
+      ArchiveApi archives,
+      SignatureApi signatures) {}
 
   /** What people visit. */
   public record Pages(
@@ -133,6 +135,11 @@ public record Routes(Api api, Pages pages) {
     routes.get(pictures + "/{picture}/screen", api.pictures()::screen, SIGNED_IN);
     routes.get(pictures + "/{picture}/original", api.pictures()::original, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}/figures", api.computing()::figures, SIGNED_IN);
+    routes.get("/api/studios/{studio}/setups/{setup}/signature", api.signatures()::get, SIGNED_IN);
+    routes.get(
+        "/api/studios/{studio}/setups/{setup}/revisions/{revision}/signature",
+        api.signatures()::getOfRevision,
+        SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}/sun", api.sun()::show, SIGNED_IN);
     routes.post(
         "/api/studios/{studio}/setups/{setup}/adaptations", api.computing()::adapt, SIGNED_IN);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import lampwright.meaning.Meanings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -75,7 +76,7 @@ class SearchFuzzTest {
     long seed = 20_261_124;
     Random random = new Random(seed);
     try (SetupIndex index = SetupIndex.open(folder, "catalogue")) {
-      Search search = new Search(index);
+      Search search = new Search(index, Meanings.NONE);
       for (int i = 0; i < 60; i++) {
         index.put(
             IndexEntry.of("demo", "s" + i, 1, text(random, 8))
@@ -103,7 +104,7 @@ class SearchFuzzTest {
     try (SetupIndex index = SetupIndex.open(folder, "catalogue")) {
       index.put(IndexEntry.of("demo", "s", 1, "Dusk").build());
       index.refresh();
-      Search search = new Search(index);
+      Search search = new Search(index, Meanings.NONE);
       StringBuilder everything = new StringBuilder();
       for (List<String> family : Thesaurus.families("mood-words.txt").reversed()) {
         everything.append(family.getFirst()).append(' ').append(family.getLast()).append(' ');

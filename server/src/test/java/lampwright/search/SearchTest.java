@@ -13,8 +13,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lampwright.meaning.Meanings;
 import lampwright.search.SearchResult.Answer;
 import lampwright.search.SearchResult.Hit;
+import lampwright.search.filter.Filter;
+import lampwright.search.filter.Trait;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -33,7 +36,7 @@ class SearchTest {
   @BeforeEach
   void open() {
     index = SetupIndex.open(folder, "catalogue");
-    search = new Search(index);
+    search = new Search(index, Meanings.NONE);
   }
 
   @AfterEach
@@ -175,16 +178,21 @@ class SearchTest {
     put(entry("4", "Barn").moods(List.of("lonely")).placeName("North quay").placeKind("harbour"));
 
     Answer answer =
-        ask(Question.of("demo", "pier").withMoods(Set.of("LONELY")).withPlaceKind("harbour"));
+        ask(
+            Question.of("demo", "pier")
+                .and(
+                    Filter.OneOf.of(Trait.MOOD, "LONELY"),
+                    Filter.OneOf.of(Trait.PLACE_KIND, "harbour")));
 
     assertEquals(List.of("1"), ids(answer));
     assertEquals(1, answer.total());
-    assertEquals(Map.of("lonely", 1L, "cold", 1L, "tender", 1L), answer.facets().moods());
-    assertEquals(Map.of("harbour", 1L, "factory", 1L), answer.facets().placeKinds());
-    assertEquals(Map.of("North quay", 1L), answer.facets().places());
+    assertEquals(
+        Map.of("lonely", 1L, "cold", 1L, "tender", 1L), answer.facets().byValue(Trait.MOOD));
+    assertEquals(Map.of("harbour", 1L, "factory", 1L), answer.facets().byValue(Trait.PLACE_KIND));
+    assertEquals(Map.of("North quay", 1L), answer.facets().byValue(Trait.PLACE));
     assertEquals(
         List.of("lonely", "cold", "tender"),
-        List.copyOf(ask(Question.of("demo", "")).facets().moods().sequencedKeySet()));
+        List.copyOf(ask(Question.of("demo", "")).facets().byValue(Trait.MOOD).sequencedKeySet()));
   }
 
   @Test
@@ -209,12 +217,14 @@ class SearchTest {
     for (String text : List.of("", "pier", "secret", "secrte", "\"secret pier\"")) {
       Answer answer = ask(Question.of("demo", text));
       assertTrue(answer.total() <= 1);
-      assertTrue(answer.facets().moods().keySet().stream().allMatch("calm"::equals));
-      assertTrue(answer.facets().places().isEmpty());
-      assertTrue(answer.facets().placeKinds().isEmpty());
+      assertTrue(answer.facets().byValue(Trait.MOOD).keySet().stream().allMatch("calm"::equals));
+      assertTrue(answer.facets().byValue(Trait.PLACE).isEmpty());
+      assertTrue(answer.facets().byValue(Trait.PLACE_KIND).isEmpty());
     }
     assertEquals(List.of(), found("secret"));
-    assertEquals(List.of(), ids(ask(Question.of("demo", "pier").withPlace("Vault"))));
+    assertEquals(
+        List.of(),
+        ids(ask(Question.of("demo", "pier").and(Filter.OneOf.of(Trait.PLACE, "Vault")))));
   }
 
   @Test
@@ -280,7 +290,7 @@ class SearchTest {
         List.of(
             Question.of("demo", "crane").withCursor(cursor),
             Question.of("rival", "pier").withCursor(cursor),
-            question.withMoods(Set.of("calm")).withCursor(cursor),
+            question.and(Filter.OneOf.of(Trait.MOOD, "calm")).withCursor(cursor),
             question.withCursor(""),
             question.withCursor("%%%"),
             question.withCursor(cursor.substring(1)),

@@ -18,6 +18,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
+import lampwright.meaning.Meanings;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.store.FilterDirectory;
 import org.apache.lucene.store.IOContext;
@@ -275,7 +276,8 @@ class SetupIndexTest {
 
   static long total(SetupIndex index, String text) {
     return assertInstanceOf(
-            SearchResult.Answer.class, new Search(index).search(Question.of("demo", text)))
+            SearchResult.Answer.class,
+            new Search(index, Meanings.NONE).search(Question.of("demo", text)))
         .total();
   }
 

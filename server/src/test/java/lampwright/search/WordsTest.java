@@ -22,7 +22,7 @@ class WordsTest {
         "400 W·s|400ws 400|400 W·s",
         "400Ws|400ws 400|400Ws",
         "Café's|cafe|Café's",
-        "LONELY harbours|lonely harbour|LONELY harbours",
+        "LONELY harbours|lone harbour|LONELY harbours",
         "if 5|5|5",
         "soft\u00adbox|softbox|soft\u00adbox",
       })

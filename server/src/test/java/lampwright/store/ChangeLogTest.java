@@ -74,7 +74,9 @@ class ChangeLogTest {
   private static String described(SetupChange change) {
     return "%s %d %s"
         .formatted(
-            change.setup(), change.revision(), change.now().map(StoredSetup::title).orElse("gone"));
+            change.setup(),
+            change.revision(),
+            change.now().map(found -> found.setup().title()).orElse("gone"));
   }
 
   @Test

@@ -258,6 +258,12 @@ class OpenApiTest {
       described.mustFit("GET " + IN_STUDIO + "/setups/{setup}/sun", 200, author.get(path + "/sun"));
       described.mustFit(
           "GET " + IN_STUDIO + "/setups/{setup}/sun", 422, author.get(path + "/sun?days=0"));
+      String signature = "GET " + IN_STUDIO + "/setups/{setup}/signature";
+      described.mustFit(signature, 200, author.get(path + "/signature"));
+      described.mustFit(signature, 404, author.get(STUDIO + "/setups/zzzz/signature"));
+      String ofRevision = "GET " + IN_STUDIO + "/setups/{setup}/revisions/{revision}/signature";
+      described.mustFit(ofRevision, 200, author.get(path + "/revisions/1/signature"));
+      described.mustFit(ofRevision, 404, author.get(path + "/revisions/99/signature"));
       described.mustFit("GET " + figures, 200, author.get(path + "/figures?workings=true"));
       described.mustFit("GET " + figures, 422, author.get(path + "/figures?workings=perhaps"));
       for (Object kit : kits) {

@@ -1,6 +1,7 @@
 package lampwright.web.api;
 
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -9,11 +10,17 @@ import java.util.function.Supplier;
 public final class HealthApi {
 
   private static final int UNAVAILABLE = 503;
+  private static final double MILLIS = 1_000;
 
   private final List<Check> checks;
+  private final Supplier<Duration> indexLag;
 
-  public HealthApi(List<Check> checks) {
+  /**
+   * @param indexLag for how long the search index may have lacked a change
+   */
+  public HealthApi(List<Check> checks, Supplier<Duration> indexLag) {
     this.checks = List.copyOf(checks);
+    this.indexLag = indexLag;
   }
 
   /**
@@ -25,13 +32,13 @@ public final class HealthApi {
    */
   public record Check(String name, Supplier<Optional<String>> ask) {}
 
-  private record Answer(String status, List<Reason> reasons) {}
+  private record Answer(String status, List<Reason> reasons, Optional<Double> indexLagS) {}
 
   private record Reason(String name, String reason) {}
 
   /** The process answers. */
   public void live(Context context) {
-    context.json(new Answer("live", List.of()));
+    context.json(new Answer("live", List.of(), Optional.empty()));
   }
 
   /** All that it needs can be used. */
@@ -44,6 +51,10 @@ public final class HealthApi {
     if (!reasons.isEmpty()) {
       context.status(UNAVAILABLE).header("Retry-After", "5");
     }
-    context.json(new Answer(reasons.isEmpty() ? "ready" : "not_ready", reasons));
+    context.json(
+        new Answer(
+            reasons.isEmpty() ? "ready" : "not_ready",
+            reasons,
+            Optional.of(indexLag.get().toMillis() / MILLIS)));
   }
 }

@@ -154,7 +154,8 @@ public final class HistoryApi {
     }
   }
 
-  private static int revision(Context context) {
+  /** The revision that an address names. */
+  static int revision(Context context) {
     String written = context.pathParam("revision");
     if (!written.matches("[1-9]\\d{0,8}")) {
       throw Refused.notFound();

@@ -35,6 +35,7 @@ public final class OpenApi {
           "setups",
           "histories",
           "figures",
+          "signature",
           "reading-maps",
           "adapting",
           "kits",

@@ -10,33 +10,41 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.Function;
 import lampwright.document.Problem;
 import lampwright.people.StudioId;
 import lampwright.search.Question;
-import lampwright.setup.Standing;
+import lampwright.search.filter.Filter;
+import lampwright.search.filter.Nearest;
+import lampwright.search.filter.ReadFilter;
+import lampwright.search.filter.Trait;
 import lampwright.tasks.Refused;
 
 /**
  * A search as it stands in an address: {@code
- * ?q=&mood=&place=&place_kind=&state=&archived=&limit=&cursor=}.
+ * ?q=&filter=&mood=&place=&place_kind=&state=&archived=&facets=&sort=&limit=&cursor=}.
  */
 public final class SearchQuery {
 
-  private static final String TEXT = "q";
-  private static final String MOOD = "mood";
-  private static final String PLACE = "place";
-  private static final String PLACE_KIND = "place_kind";
-  private static final String STATE = "state";
   private static final String ARCHIVED = "archived";
+  private static final String FACETS = "facets";
+  private static final String SORT = "sort";
   private static final String LIMIT = "limit";
   private static final String CURSOR = "cursor";
-  private static final Set<String> KNOWN =
-      Set.of(TEXT, MOOD, PLACE, PLACE_KIND, STATE, ARCHIVED, LIMIT, CURSOR);
-  private static final Set<String> STATES =
-      Arrays.stream(Standing.State.values())
-          .map(Standing.State::word)
-          .collect(Collectors.toUnmodifiableSet());
+  private static final List<String> KNOWN =
+      List.of(
+          AskedSearch.TEXT,
+          AskedSearch.FILTER,
+          AskedSearch.MOOD,
+          AskedSearch.PLACE,
+          AskedSearch.PLACE_KIND,
+          AskedSearch.STATE,
+          ARCHIVED,
+          FACETS,
+          SORT,
+          LIMIT,
+          CURSOR);
+  private static final String NOTHING = "none";
   private static final Set<String> FLAGS = Set.of("true", "false");
   private static final int USUAL_LIMIT = 20;
 
@@ -45,50 +53,109 @@ public final class SearchQuery {
   /**
    * Reads it.
    *
-   * @throws Refused Invalid for an unknown name or a limit out of bounds
+   * @param locate looks up the places of filters, one answer for each
+   * @throws Refused Invalid for an unknown name, a filter that says nothing that is known, a limit
+   *     out of bounds
    */
-  public static Question question(Context context, StudioId studio) {
+  public static Question question(
+      Context context, StudioId studio, Function<List<Filter>, List<ReadFilter>> locate) {
     List<Problem> problems = new ArrayList<>();
     for (String name : context.queryParamMap().keySet()) {
       if (!KNOWN.contains(name)) {
         problems.add(
             new Problem(
                 "/" + name,
-                "There is no search by this name. Known are: q, mood, place,"
-                    + " place_kind, state, archived, limit, cursor."));
+                "There is no search by this name. Known are: " + String.join(", ", KNOWN) + "."));
       }
     }
     int limit = limit(context, problems);
-    Question.StandingWanted standing = standing(context, problems);
+    boolean archived = archived(context, problems);
+    Set<Trait> facets = facets(context, problems);
+    AskedSearch asked = AskedSearch.of(context, locate);
+    problems.addAll(asked.problems());
+    Question.Order order = order(context, asked.filters(), problems);
     if (!problems.isEmpty()) {
       throw Refused.invalid(problems);
     }
     return new Question(
         studio.text(),
-        first(context, TEXT).orElse(""),
-        new LinkedHashSet<>(context.queryParams(MOOD)),
-        first(context, PLACE),
-        first(context, PLACE_KIND),
+        asked.words(),
+        asked.filters(),
+        facets,
+        order,
         limit,
         first(context, CURSOR),
         Optional.empty(),
-        standing);
+        new Question.StandingWanted(archived, false));
   }
 
-  private static Question.StandingWanted standing(Context context, List<Problem> problems) {
-    Optional<String> state = first(context, STATE);
+  private static boolean archived(Context context, List<Problem> problems) {
     Optional<String> archived = first(context, ARCHIVED);
-    if (state.isPresent() && !STATES.contains(state.get())) {
-      problems.add(new Problem("/" + STATE, "State must be draft or proven. Maybe proven?"));
-    }
     if (archived.isPresent() && !FLAGS.contains(archived.get())) {
       problems.add(new Problem("/" + ARCHIVED, "Archived must be true or false. Maybe false?"));
     }
-    return new Question.StandingWanted(state, archived.filter("true"::equals).isPresent(), false);
+    return archived.filter("true"::equals).isPresent();
+  }
+
+  private static Set<Trait> facets(Context context, List<Problem> problems) {
+    List<String> names =
+        context.queryParams(FACETS).stream()
+            .flatMap(list -> Arrays.stream(list.split(",")))
+            .map(String::strip)
+            .filter(name -> !name.isEmpty())
+            .toList();
+    if (names.isEmpty()) {
+      return Question.USUAL_FACETS;
+    }
+    Set<Trait> facets = new LinkedHashSet<>();
+    for (String name : names) {
+      Optional<Trait> trait = Trait.find(name).filter(Trait::isCounted);
+      if (trait.isPresent()) {
+        facets.add(trait.get());
+      } else if (!name.equals(NOTHING)) {
+        problems.add(new Problem("/" + FACETS, uncounted(name)));
+      }
+    }
+    return facets;
+  }
+
+  private static String uncounted(String name) {
+    List<String> known =
+        Arrays.stream(Trait.values())
+            .filter(Trait::isCounted)
+            .map(trait -> trait.name('_'))
+            .toList();
+    return "Nothing can be counted by this name. "
+        + Nearest.find(name, known)
+            .map(near -> "Maybe " + near + "?")
+            .orElseGet(() -> "Known are: " + String.join(", ", known) + ", none.");
+  }
+
+  private static Question.Order order(
+      Context context, List<Filter> filters, List<Problem> problems) {
+    Optional<String> written = first(context, SORT);
+    if (written.isEmpty() || written.get().equals("best")) {
+      return Question.Order.BEST;
+    }
+    if (!written.get().equals("near")) {
+      problems.add(new Problem("/" + SORT, "Sort must be best or near. Maybe best?"));
+      return Question.Order.BEST;
+    }
+    if (filters.stream().anyMatch(Filter.Near.class::isInstance)) {
+      return Question.Order.NEAR;
+    }
+    // A place that could not be read is told already.
+    if (problems.isEmpty()) {
+      problems.add(
+          new Problem(
+              "/" + SORT,
+              "To put the nearest first, say where. Maybe filter=within 20 km of a location?"));
+    }
+    return Question.Order.BEST;
   }
 
   private static Optional<String> first(Context context, String name) {
-    return context.queryParams(name).stream().filter(value -> !value.isBlank()).findFirst();
+    return AskedSearch.first(context, name);
   }
 
   private static int limit(Context context, List<Problem> problems) {

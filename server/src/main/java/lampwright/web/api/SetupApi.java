@@ -3,16 +3,19 @@ package lampwright.web.api;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lampwright.people.StudioId;
 import lampwright.search.Question;
 import lampwright.search.SearchResult;
+import lampwright.search.filter.Trait;
 import lampwright.setup.Child;
 import lampwright.setup.Parent;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
+import lampwright.tasks.Caller;
 import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.Finding;
@@ -124,24 +127,32 @@ public final class SetupApi {
     }
   }
 
-  private record Facets(
-      Map<String, Long> mood,
-      Map<String, Long> place,
-      Map<String, Long> placeKind,
-      Map<String, Long> state) {
-
-    static Facets of(SearchResult.Facets facets) {
-      return new Facets(facets.moods(), facets.places(), facets.placeKinds(), facets.states());
+  /** By trait, then by value, in the order of the trait. */
+  private static Map<String, Map<String, Long>> facets(SearchResult.Facets facets) {
+    Map<String, Map<String, Long>> all = new LinkedHashMap<>();
+    for (Trait trait : Trait.values()) {
+      if (facets.counts().containsKey(trait)) {
+        all.put(trait.name('_'), facets.byValue(trait));
+      }
     }
+    return all;
   }
 
-  private record Found(List<Item> items, long total, Facets facets, Optional<String> next) {}
+  private record Found(
+      List<Item> items,
+      long total,
+      Map<String, Map<String, Long>> facets,
+      Optional<String> next,
+      boolean byWordsAlone,
+      List<InsteadJson> instead) {}
 
-  /** Searches; without words lists all, the last changed first. */
+  /** Searches; without words lists all: what is proven first, then what was changed last. */
   public void find(Context context) {
     StudioId studio = studio(context);
-    Question question = SearchQuery.question(context, studio);
-    Finding.FoundPage page = finding.find(door.caller(context), studio, question);
+    Caller caller = door.caller(context);
+    Question question =
+        SearchQuery.question(context, studio, filters -> finding.locate(caller, studio, filters));
+    Finding.FoundPage page = finding.find(caller, studio, question);
     page.next()
         .ifPresent(
             cursor ->
@@ -151,8 +162,10 @@ public final class SetupApi {
         new Found(
             page.items().stream().map(Item::of).toList(),
             page.total(),
-            Facets.of(page.facets()),
-            page.next()));
+            facets(page.facets()),
+            page.next(),
+            page.byWordsAlone(),
+            page.instead().stream().map(InsteadJson::of).toList()));
   }
 
   /** Keeps a new setup: {@code ?parent=&parent_revision=} say what it was made from. */

@@ -7,42 +7,81 @@ import java.util.Optional;
  * The studio's setups: all of them, or what a search found.
  *
  * @param action where the search box asks, with {@code q}
- * @param query what was asked; empty for all
- * @param kept other parts of the search that the box must send along (active facets)
+ * @param query what stands in the box: words, and brackets that could not be read
+ * @param kept other parts of the search that the box must send along (filters)
+ * @param faults what is wrong with the search, a line each
+ * @param marks the filters that hold now, each with the search without it
+ * @param facets the most telling ways to narrow the list
+ * @param moreFacets the others
  * @param total how many there are, in words ("41 setups")
  * @param clearPath all setups again
+ * @param order the other order, where there is one
  * @param next the following page of the list
- * @param suggestions searches that would find something, where this one found nothing
+ * @param remark what is to be known of how it was searched
+ * @param instead searches that would find something, where this one found nothing
+ * @param examples searches with brackets that find something
  */
 public record FindPage(
     Layout layout,
     String action,
     String query,
     List<Kept> kept,
+    List<String> faults,
+    List<Link> marks,
     List<Facet> facets,
+    List<Facet> moreFacets,
     List<Hit> hits,
     String total,
     String clearPath,
+    Optional<Link> order,
     Optional<String> next,
-    List<Link> suggestions) {
+    Optional<String> remark,
+    List<Lack> instead,
+    List<Example> examples) {
 
   public FindPage {
     kept = List.copyOf(kept);
+    faults = List.copyOf(faults);
+    marks = List.copyOf(marks);
     facets = List.copyOf(facets);
+    moreFacets = List.copyOf(moreFacets);
     hits = List.copyOf(hits);
-    suggestions = List.copyOf(suggestions);
+    instead = List.copyOf(instead);
+    examples = List.copyOf(examples);
   }
 
   /** A part of the search that stays while the words change. */
   public record Kept(String name, String value) {}
 
-  /** The facet choices that narrow the search now. */
-  public List<Facet.Choice> active() {
-    return facets.stream().flatMap(f -> f.choices().stream()).filter(Facet.Choice::active).toList();
+  /**
+   * What there is none of, and what there is for it.
+   *
+   * @param words {@code No setup with 2 lights}
+   */
+  public record Lack(String words, List<Offer> offers) {
+    public Lack {
+      offers = List.copyOf(offers);
+    }
   }
+
+  /** Another search and how many it finds. */
+  public record Offer(String words, long count, String path) {}
+
+  /**
+   * A search to learn from.
+   *
+   * @param typed as it would be typed, with its bracket
+   * @param words what it means
+   */
+  public record Example(String typed, String words, String path) {}
 
   /** Whether anything was asked at all. */
   public boolean isSearch() {
-    return !query.isEmpty() || !active().isEmpty();
+    return !query.isEmpty() || !marks.isEmpty();
+  }
+
+  /** Whether a filter that holds is among those behind "more". */
+  public boolean isMoreInUse() {
+    return moreFacets.stream().flatMap(f -> f.choices().stream()).anyMatch(Facet.Choice::active);
   }
 }

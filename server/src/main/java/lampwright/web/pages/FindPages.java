@@ -6,28 +6,29 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SequencedMap;
-import java.util.Set;
-import java.util.function.Function;
+import lampwright.document.Problem;
 import lampwright.drawing.Plan;
 import lampwright.people.StudioId;
+import lampwright.search.Instead;
 import lampwright.search.Question;
+import lampwright.search.filter.Filter;
+import lampwright.search.filter.FilterWriter;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
+import lampwright.tasks.Caller;
 import lampwright.tasks.Finding;
 import lampwright.tasks.Leave;
 import lampwright.tasks.PictureGiving;
+import lampwright.web.api.AskedSearch;
 import lampwright.web.http.Door;
 
-/** The page where setups are found: {@code /studios/{studio}/setups?q=…&mood=…}. */
+/** The page where setups are found: {@code /studios/{studio}/setups?q=…&filter=…}. */
 public final class FindPages {
 
   private static final int HITS_A_PAGE = 20;
-  private static final String STATE = "state";
-  private static final String ARCHIVED = "archived";
-  private static final Set<String> STATES = Set.of("draft", "proven");
-  private static final int MOST_CHOICES = 14;
+  private static final String BY_WORDS_ALONE =
+      "Searched by words alone: this server cannot tell what texts mean.";
 
   private final Door door;
   private final Finding finding;
@@ -48,100 +49,29 @@ public final class FindPages {
     this.layouts = layouts;
   }
 
-  /** What the visitor asked, as it stands in the address. */
-  private record Asked(
-      String path,
-      String text,
-      List<String> moods,
-      Optional<String> place,
-      Optional<String> kind,
-      Optional<String> state,
-      boolean archived) {
-
-    static Asked of(Context context) {
-      return new Asked(
-          context.path(),
-          first(context, "q").orElse(""),
-          context.queryParams("mood").stream().filter(mood -> !mood.isBlank()).limit(20).toList(),
-          first(context, "place"),
-          first(context, "place_kind"),
-          first(context, STATE).filter(STATES::contains),
-          first(context, ARCHIVED).filter("true"::equals).isPresent());
-    }
-
-    private static Optional<String> first(Context context, String name) {
-      return context.queryParams(name).stream().filter(value -> !value.isBlank()).findFirst();
-    }
-
-    Asked withMoods(List<String> other) {
-      return new Asked(path, text, other, place, kind, state, archived);
-    }
-
-    Asked withPlace(Optional<String> other) {
-      return new Asked(path, text, moods, other, kind, state, archived);
-    }
-
-    Asked withKind(Optional<String> other) {
-      return new Asked(path, text, moods, place, other, state, archived);
-    }
-
-    Asked withState(Optional<String> other) {
-      return new Asked(path, text, moods, place, kind, other, archived);
-    }
-
-    Question.StandingWanted standing() {
-      return new Question.StandingWanted(state, archived, false);
-    }
-
-    Address address() {
-      Address address = Address.of(path);
-      if (!text.isEmpty()) {
-        address = address.with("q", text);
-      }
-      for (String mood : moods) {
-        address = address.with("mood", mood);
-      }
-      if (place.isPresent()) {
-        address = address.with("place", place.get());
-      }
-      if (kind.isPresent()) {
-        address = address.with("place_kind", kind.get());
-      }
-      if (state.isPresent()) {
-        address = address.with(STATE, state.get());
-      }
-      return archived ? address.with(ARCHIVED, "true") : address;
-    }
-
-    List<FindPage.Kept> kept() {
-      List<FindPage.Kept> kept = new ArrayList<>();
-      moods.forEach(mood -> kept.add(new FindPage.Kept("mood", mood)));
-      place.ifPresent(name -> kept.add(new FindPage.Kept("place", name)));
-      kind.ifPresent(name -> kept.add(new FindPage.Kept("place_kind", name)));
-      state.ifPresent(word -> kept.add(new FindPage.Kept(STATE, word)));
-      if (archived) {
-        kept.add(new FindPage.Kept(ARCHIVED, "true"));
-      }
-      return kept;
-    }
-  }
-
-  /** Shows what was found; without words all setups, the last changed first. */
+  /**
+   * Shows what was found; without words all setups. A bracket that says nothing that is known stays
+   * in the box with a line about it, and the rest of the search goes on.
+   */
   public void find(Context context) {
     StudioId studio = Leave.studio(context.pathParam("studio"));
-    Asked asked = Asked.of(context);
+    Caller caller = door.caller(context);
+    AskedSearch search =
+        AskedSearch.of(context, filters -> finding.locate(caller, studio, filters));
+    FindAddress asked = address(context, search);
     Question question =
         new Question(
             studio.text(),
-            asked.text(),
-            Set.copyOf(asked.moods()),
-            asked.place(),
-            asked.kind(),
+            search.words(),
+            asked.filters(),
+            FoundFacets.COUNTED,
+            asked.nearest() ? Question.Order.NEAR : Question.Order.BEST,
             HITS_A_PAGE,
-            Asked.first(context, "cursor"),
+            first(context, "cursor"),
             Optional.empty(),
-            asked.standing());
-    Finding.FoundPage found = finding.find(door.caller(context), studio, question);
+            new Question.StandingWanted(asked.archived(), false));
+    Finding.FoundPage found = finding.find(caller, studio, question);
+    FoundFacets facets = new FoundFacets(asked, found.facets(), found.total());
     templates.show(
         context,
         "find",
@@ -150,83 +80,81 @@ public final class FindPages {
             asked.path(),
             asked.text(),
             asked.kept(),
-            facets(asked, found),
+            search.problems().stream().map(Problem::message).toList(),
+            asked.filters().stream()
+                .map(f -> new Link(FilterWriter.words(f), asked.without(f).toString()))
+                .toList(),
+            facets.telling(),
+            facets.others(),
             found.items().stream().map(item -> hit(studio, item, asked.path())).toList(),
             found.total() == 1 ? "1 setup" : found.total() + " setups",
             asked.path(),
+            order(asked),
             found.next().map(cursor -> asked.address().with("cursor", cursor).toString()),
-            suggestions(asked, found)));
+            found.byWordsAlone() ? Optional.of(BY_WORDS_ALONE) : Optional.empty(),
+            lacks(asked, found.instead()),
+            examples(asked.path(), finding.examples(caller, studio))));
   }
 
-  private static List<Facet> facets(Asked asked, Finding.FoundPage found) {
-    List<Facet> facets = new ArrayList<>();
-    facets.add(
-        facet(
-            "Mood",
-            counts(found.facets().moods(), asked.moods()),
-            asked.moods(),
-            mood -> asked.withMoods(toggled(asked.moods(), mood)).address()));
-    facets.add(
-        facet(
-            "Kind of place",
-            counts(found.facets().placeKinds(), asked.kind().stream().toList()),
-            asked.kind().stream().toList(),
-            kind -> asked.withKind(toggled(asked.kind(), kind)).address()));
-    facets.add(
-        facet(
-            "Place",
-            counts(found.facets().places(), asked.place().stream().toList()),
-            asked.place().stream().toList(),
-            place -> asked.withPlace(toggled(asked.place(), place)).address()));
-    if (found.facets().states().size() > 1 || asked.state().isPresent()) {
-      facets.add(
-          facet(
-              "State",
-              counts(found.facets().states(), asked.state().stream().toList()),
-              asked.state().stream().toList(),
-              state -> asked.withState(toggled(asked.state(), state)).address()));
+  private static FindAddress address(Context context, AskedSearch search) {
+    boolean hasPlace = search.filters().stream().anyMatch(Filter.Near.class::isInstance);
+    return new FindAddress(
+        context.path(),
+        (search.words() + " " + search.faulty()).strip(),
+        search.filters(),
+        first(context, "archived").filter("true"::equals).isPresent(),
+        hasPlace && first(context, "sort").filter("near"::equals).isPresent());
+  }
+
+  private static Optional<String> first(Context context, String name) {
+    return context.queryParams(name).stream().filter(value -> !value.isBlank()).findFirst();
+  }
+
+  private static Optional<Link> order(FindAddress asked) {
+    if (asked.filters().stream().noneMatch(Filter.Near.class::isInstance)) {
+      return Optional.empty();
     }
-    return facets.stream().filter(facet -> !facet.choices().isEmpty()).toList();
+    String words =
+        asked.nearest()
+            ? (asked.text().isEmpty() ? "Newest first" : "Best first")
+            : "Nearest first";
+    return Optional.of(new Link(words, asked.withNearest(!asked.nearest()).toString()));
   }
 
-  /** The largest counts, and whatever is chosen, even where it now leads to nothing. */
-  private static Map<String, Long> counts(SequencedMap<String, Long> all, List<String> chosen) {
-    Map<String, Long> shown = new LinkedHashMap<>();
-    chosen.forEach(value -> shown.put(value, all.getOrDefault(value, 0L)));
-    all.entrySet().stream()
-        .limit(MOST_CHOICES)
-        .forEach(entry -> shown.putIfAbsent(entry.getKey(), entry.getValue()));
-    return shown;
-  }
-
-  private static Facet facet(
-      String name,
-      Map<String, Long> counts,
-      List<String> chosen,
-      Function<String, Address> toggle) {
-    return new Facet(
-        name,
-        counts.entrySet().stream()
-            .map(
-                entry ->
-                    new Facet.Choice(
-                        entry.getKey(),
-                        Math.toIntExact(entry.getValue()),
-                        toggle.apply(entry.getKey()).toString(),
-                        chosen.contains(entry.getKey())))
-            .toList());
-  }
-
-  private static List<String> toggled(List<String> chosen, String value) {
-    List<String> other = new ArrayList<>(chosen);
-    if (!other.remove(value)) {
-      other.add(value);
+  private static List<FindPage.Lack> lacks(FindAddress asked, List<Instead> instead) {
+    Map<String, List<FindPage.Offer>> offers = new LinkedHashMap<>();
+    for (Instead other : instead) {
+      offers
+          .computeIfAbsent(other.lack(), _ -> new ArrayList<>())
+          .add(
+              new FindPage.Offer(
+                  other.offer(),
+                  other.total(),
+                  asked.withText(other.text()).withFilters(other.filters()).toString()));
     }
-    return other;
+    List<FindPage.Lack> lacks = new ArrayList<>();
+    offers.forEach((lack, all) -> lacks.add(new FindPage.Lack(lack, all)));
+    return lacks;
   }
 
-  private static Optional<String> toggled(Optional<String> chosen, String value) {
-    return chosen.filter(value::equals).isPresent() ? Optional.empty() : Optional.of(value);
+  private static List<FindPage.Example> examples(String path, List<Filter> filters) {
+    return filters.stream()
+        .map(
+            filter -> {
+              String typed = "[" + filter.bracket() + "]";
+              return new FindPage.Example(
+                  typed, meaning(filter), Address.of(path).with("q", typed).toString());
+            })
+        .toList();
+  }
+
+  private static String meaning(Filter filter) {
+    return switch (filter) {
+      case Filter.OneOf _ -> "this word, or one of several";
+      case Filter.NoneOf _ -> "none of these";
+      case Filter.Range _ -> "a number, or from one to another";
+      case Filter.Near _ -> "so far from a location, or from latitude and longitude";
+    };
   }
 
   private Hit hit(StudioId studio, Finding.Found found, String findPath) {
@@ -245,20 +173,5 @@ public final class FindPages {
             .picture()
             .filter(picture -> giving.isThere(picture.sha256()))
             .map(picture -> PictureTile.of(studio, found.setup().id(), picture)));
-  }
-
-  private static List<Link> suggestions(Asked asked, Finding.FoundPage found) {
-    if (!found.items().isEmpty() || asked.text().isEmpty()) {
-      return List.of();
-    }
-    List<Link> links = new ArrayList<>();
-    if (!asked.kept().isEmpty()) {
-      links.add(
-          new Link(
-              "“" + asked.text() + "” anywhere, in any mood",
-              Address.of(asked.path()).with("q", asked.text()).toString()));
-    }
-    links.add(new Link("all setups", asked.path()));
-    return links;
   }
 }

@@ -13,6 +13,7 @@ import lampwright.setup.Caution;
  * @param pictures may be empty
  * @param figures the strip of key figures
  * @param plan the plan; absent where no place is known
+ * @param signature how its light is
  * @param used what was really used; absent where nobody told
  * @param usedForm where one tells it; absent for who may not
  * @param offHeading what the lights' {@code off} compares ("Off the model"), where any has it
@@ -41,6 +42,7 @@ public record SetupPage(
     PicturesPart pictures,
     List<Figure> figures,
     Optional<PlanView> plan,
+    SignaturePart signature,
     List<SetupLight> lights,
     Optional<UsedPart> used,
     Optional<UsedForm> usedForm,

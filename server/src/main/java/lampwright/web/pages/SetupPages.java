@@ -25,6 +25,7 @@ import lampwright.tasks.Recorded;
 import lampwright.tasks.Recording;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
+import lampwright.tasks.Signing;
 import lampwright.tasks.Tracing;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
@@ -46,6 +47,7 @@ public final class SetupPages {
   private final Cataloguing cataloguing;
   private final Tracing tracing;
   private final Recording recording;
+  private final Signing signing;
   private final KitKeeping kits;
   private final Templates templates;
   private final StudioLayouts layouts;
@@ -57,6 +59,7 @@ public final class SetupPages {
       Cataloguing cataloguing,
       Tracing tracing,
       Recording recording,
+      Signing signing,
       KitKeeping kits,
       Templates templates,
       StudioLayouts layouts,
@@ -66,6 +69,7 @@ public final class SetupPages {
     this.cataloguing = cataloguing;
     this.tracing = tracing;
     this.recording = recording;
+    this.signing = signing;
     this.kits = kits;
     this.templates = templates;
     this.layouts = layouts;
@@ -101,6 +105,7 @@ public final class SetupPages {
                 setup,
                 new SetupView.Beside(
                     kin(studio, setup, tracing.kin(caller, studio, setup)),
+                    SignatureView.part(signing.get(caller, studio, setup.id())),
                     state.last().map(last -> new UsedView(last).part()),
                     state.mayRecord()
                         ? Optional.of(

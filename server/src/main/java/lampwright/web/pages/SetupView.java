@@ -52,6 +52,7 @@ final class SetupView {
   /** What the page shows beside the setup itself. */
   record Beside(
       Kin kin,
+      SignaturePart signature,
       Optional<UsedPart> used,
       Optional<UsedForm> usedForm,
       KitForm kits,
@@ -72,6 +73,7 @@ final class SetupView {
         beside.pictures(),
         SetupFigures.strip(setup.exposure(), figures),
         Optional.of(PlanView.of(Plan.of(setup, figures), PlanTable.of(setup, figures))),
+        beside.signature(),
         lights(),
         beside.used(),
         beside.usedForm(),

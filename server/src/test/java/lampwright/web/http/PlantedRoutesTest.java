@@ -10,6 +10,7 @@ import io.javalin.http.Context;
 import java.net.URI;
 import java.net.http.HttpResponse;
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import lampwright.Visitor;
@@ -61,7 +62,8 @@ class PlantedRoutesTest {
     return new HealthApi(
         List.of(
             new HealthApi.Check("lamp", () -> Optional.of("The lamp is out.")),
-            new HealthApi.Check("oil", Optional::empty)));
+            new HealthApi.Check("oil", Optional::empty)),
+        () -> Duration.ofMillis(1_500));
   }
 
   private static void read(Context context) {
@@ -174,7 +176,7 @@ class PlantedRoutesTest {
     assertTrue(answer.headers().firstValue("Retry-After").isPresent());
     assertEquals(
         "{\"status\":\"not_ready\",\"reasons\":[{\"name\":\"lamp\",\"reason\":\"The lamp is"
-            + " out.\"}]}",
+            + " out.\"}],\"index_lag_s\":1.5}",
         answer.body());
   }
 

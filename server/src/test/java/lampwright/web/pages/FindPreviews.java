@@ -25,7 +25,8 @@ final class FindPreviews {
   }
 
   static FindPage nothing() {
-    return page("submarine at noon", facets("lonely"), List.of(), "No setup", Optional.empty());
+    return page(
+        "submarine at noon [lihgts 2]", facets("lonely"), List.of(), "No setup", Optional.empty());
   }
 
   static FindPage empty() {
@@ -60,20 +61,57 @@ final class FindPreviews {
 
   private static FindPage page(
       String query, List<Facet> facets, List<Hit> hits, String total, Optional<String> next) {
-    boolean narrowed = facets.stream().flatMap(f -> f.choices().stream()).anyMatch(c -> c.active());
+    List<Link> marks =
+        facets.stream()
+            .flatMap(f -> f.choices().stream().map(c -> new Chosen(f.name(), c)))
+            .filter(chosen -> chosen.choice().active())
+            .map(c -> new Link(c.facet() + ": " + c.choice().words(), c.choice().path()))
+            .toList();
     return new FindPage(
         PagePreviews.layout(query.isEmpty() ? "Setups" : query),
         "/demo/setups",
         query,
-        narrowed ? List.of(new FindPage.Kept("mood", "lonely")) : List.of(),
+        marks.isEmpty() ? List.of() : List.of(new FindPage.Kept("filter", "mood lonely")),
+        query.contains("[")
+            ? List.of("“[lihgts 2]” at character 6: There is no mark “lihgts”. Maybe lights?")
+            : List.of(),
+        marks,
         facets,
+        facets.isEmpty()
+            ? List.of()
+            : List.of(
+                new Facet("Aperture", List.of(choice("f/5.6 to f/8", 3, ""))),
+                new Facet("Ambient, stops", List.of(choice("−2 to −1", 4, "")))),
         hits,
         total,
         "/demo/setups",
+        hits.size() > 1
+            ? Optional.of(new Link("Nearest first", "/demo/setups?sort=near"))
+            : Optional.empty(),
         next,
-        hits.isEmpty() && !query.isEmpty()
-            ? List.of(new Link("lonely", "/demo/setups?q=lonely"), new Link("harbour", "/demo/s"))
-            : List.of());
+        Optional.empty(),
+        hits.isEmpty() && !query.isEmpty() ? instead() : List.of(),
+        facets.isEmpty() ? List.of() : examples());
+  }
+
+  private record Chosen(String facet, Facet.Choice choice) {}
+
+  private static List<FindPage.Lack> instead() {
+    return List.of(
+        new FindPage.Lack(
+            "No setup within 20 km of Slate quay",
+            List.of(
+                new FindPage.Offer("within 45 km", 3, "/demo/setups?filter=a"),
+                new FindPage.Offer("without this mark", 41, "/demo/setups"))),
+        new FindPage.Lack(
+            "No setup with 2 lights",
+            List.of(new FindPage.Offer("with 3", 4, "/demo/setups?filter=b"))));
+  }
+
+  private static List<FindPage.Example> examples() {
+    return List.of(
+        new FindPage.Example("[lights 2 to 4]", "2 to 4 lights", "/demo/setups?q=a"),
+        new FindPage.Example("[place kind quarry]", "Kind of place: quarry", "/demo/setups?q=b"));
   }
 
   private static List<Facet> facets(String active) {

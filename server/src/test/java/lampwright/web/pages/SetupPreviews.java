@@ -22,6 +22,7 @@ final class SetupPreviews {
         PicturePreviews.part(),
         strip(),
         Optional.of(PagePreviews.plan()),
+        SignaturePreviews.full(),
         lights(),
         Optional.of(UsedPreviews.part()),
         Optional.of(UsedPreviews.form()),
@@ -84,6 +85,7 @@ final class SetupPreviews {
             Figure.of("1/125", "", "time"),
             Figure.of("100", "", "ISO")),
         Optional.empty(),
+        SignaturePreviews.none(),
         List.of(
             new SetupLight(
                 1,
@@ -145,6 +147,7 @@ final class SetupPreviews {
         PicturePreviews.longPart(),
         full.figures(),
         full.plan(),
+        SignaturePreviews.longWords(),
         full.lights().stream().map(SetupPreviews::longer).toList(),
         Optional.of(UsedPreviews.longPart()),
         Optional.of(UsedPreviews.wrongForm()),

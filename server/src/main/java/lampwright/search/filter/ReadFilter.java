@@ -1,0 +1,15 @@
+package lampwright.search.filter;
+
+/** What a bracket came to. */
+public sealed interface ReadFilter {
+
+  /** A filter. */
+  record Understood(Filter filter) implements ReadFilter {}
+
+  /**
+   * Nothing that is known.
+   *
+   * @param line what is wrong and what may have been meant, in one line
+   */
+  record Unclear(String line) implements ReadFilter {}
+}

@@ -1,0 +1,141 @@
+package lampwright.web.api;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import lampwright.document.Problem;
+import lampwright.search.Question;
+import lampwright.search.filter.Asked;
+import lampwright.search.filter.Filter;
+import lampwright.search.filter.FilterReader;
+import lampwright.search.filter.ReadFilter;
+import lampwright.search.filter.Trait;
+
+/**
+ * What an address asks for: the words of {@code q}, the filters of its brackets, of {@code
+ * ?filter=} and of the names that some traits have of their own ({@code mood}, {@code place},
+ * {@code place_kind}, {@code state}).
+ *
+ * @param words without brackets
+ * @param faulty brackets of {@code q} that say nothing that is known, as they were written
+ * @param filters with their places
+ * @param problems what is wrong, each at its name in the address
+ */
+public record AskedSearch(
+    String words, String faulty, List<Filter> filters, List<Problem> problems) {
+
+  static final String TEXT = "q";
+  static final String FILTER = "filter";
+  static final String MOOD = "mood";
+  static final String PLACE = "place";
+  static final String PLACE_KIND = "place_kind";
+  static final String STATE = "state";
+
+  public AskedSearch {
+    filters = List.copyOf(filters);
+    problems = List.copyOf(problems);
+  }
+
+  /** A filter and where the address has it. */
+  private record Placed(Filter filter, String name) {}
+
+  /**
+   * Reads it.
+   *
+   * @param locate looks up the places of filters, one answer for each
+   */
+  public static AskedSearch of(Context context, Function<List<Filter>, List<ReadFilter>> locate) {
+    List<Problem> problems = new ArrayList<>();
+    List<Placed> placed = new ArrayList<>();
+    Asked asked = Asked.of(first(context, TEXT).orElse(""));
+    asked.filters().forEach(filter -> placed.add(new Placed(filter, TEXT)));
+    asked.unclear().forEach(one -> problems.add(new Problem("/" + TEXT, one.message())));
+    context.queryParams(FILTER).stream()
+        .filter(content -> !content.isBlank())
+        .forEach(content -> read(content, placed, problems));
+    readOwnNames(context, placed, problems);
+    if (placed.size() > Question.MOST_FILTERS) {
+      problems.add(
+          new Problem(
+              "/" + FILTER,
+              "Filters ("
+                  + placed.size()
+                  + ") must be at most "
+                  + Question.MOST_FILTERS
+                  + ". Maybe join words by “or”?"));
+      placed.clear();
+    }
+    return new AskedSearch(
+        asked.words(),
+        asked.unclear().stream().map(Asked.Unclear::bracket).collect(Collectors.joining(" ")),
+        located(placed, locate, problems),
+        problems);
+  }
+
+  private static void read(String content, List<Placed> placed, List<Problem> problems) {
+    String bare = content.strip();
+    boolean bracketed = bare.length() > 1 && bare.startsWith("[") && bare.endsWith("]");
+    switch (FilterReader.read(bracketed ? bare.substring(1, bare.length() - 1) : bare)) {
+      case ReadFilter.Understood(Filter filter) -> placed.add(new Placed(filter, FILTER));
+      case ReadFilter.Unclear(String line) -> problems.add(new Problem("/" + FILTER, line));
+    }
+  }
+
+  private static void readOwnNames(Context context, List<Placed> placed, List<Problem> problems) {
+    List<String> moods =
+        context.queryParams(MOOD).stream().filter(AskedSearch::saysSomething).distinct().toList();
+    if (moods.size() > Filter.MOST_WORDS) {
+      problems.add(
+          new Problem(
+              "/" + MOOD,
+              "Moods (" + moods.size() + ") must be at most " + Filter.MOST_WORDS + "."));
+    } else if (!moods.isEmpty()) {
+      placed.add(new Placed(new Filter.OneOf(Trait.MOOD, moods), MOOD));
+    }
+    add(context, PLACE, Trait.PLACE, placed);
+    add(context, PLACE_KIND, Trait.PLACE_KIND, placed);
+    Optional<String> state = first(context, STATE);
+    if (state.isPresent() && !Trait.STATE.vocabulary().contains(state.get())) {
+      problems.add(new Problem("/" + STATE, "State must be draft or proven. Maybe proven?"));
+    } else {
+      add(context, STATE, Trait.STATE, placed);
+    }
+  }
+
+  private static void add(Context context, String name, Trait trait, List<Placed> placed) {
+    first(context, name)
+        .filter(AskedSearch::saysSomething)
+        .ifPresent(word -> placed.add(new Placed(Filter.OneOf.of(trait, word), name)));
+  }
+
+  private static List<Filter> located(
+      List<Placed> placed,
+      Function<List<Filter>, List<ReadFilter>> locate,
+      List<Problem> problems) {
+    List<ReadFilter> found = locate.apply(placed.stream().map(Placed::filter).toList());
+    List<Filter> filters = new ArrayList<>();
+    for (int i = 0; i < placed.size(); i++) {
+      switch (found.get(i)) {
+        case ReadFilter.Understood(Filter filter) -> {
+          if (!filters.contains(filter)) {
+            filters.add(filter);
+          }
+        }
+        case ReadFilter.Unclear(String line) ->
+            problems.add(new Problem("/" + placed.get(i).name(), line));
+      }
+    }
+    return filters;
+  }
+
+  private static boolean saysSomething(String words) {
+    return !Filter.words(words).isEmpty();
+  }
+
+  static Optional<String> first(Context context, String name) {
+    return context.queryParams(name).stream().filter(value -> !value.isBlank()).findFirst();
+  }
+}

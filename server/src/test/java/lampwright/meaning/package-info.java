@@ -1,0 +1,4 @@
+@NullMarked
+package lampwright.meaning;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package lampwright.search.filter;
+
+import org.jspecify.annotations.NullMarked;
