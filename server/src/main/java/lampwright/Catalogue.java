@@ -11,6 +11,7 @@ import lampwright.search.Follower;
 import lampwright.search.FollowerState;
 import lampwright.search.Search;
 import lampwright.search.SetupIndex;
+import lampwright.search.Suggestions;
 import lampwright.store.Database;
 import lampwright.tasks.Adapting;
 import lampwright.tasks.Calibrating;
@@ -32,6 +33,7 @@ import lampwright.tasks.Recording;
 import lampwright.tasks.SignatureUpkeep;
 import lampwright.tasks.Signing;
 import lampwright.tasks.Stating;
+import lampwright.tasks.Suggesting;
 import lampwright.tasks.SunWatching;
 import lampwright.tasks.TakeLogging;
 import lampwright.tasks.Tracing;
@@ -61,6 +63,7 @@ final class Catalogue implements AutoCloseable {
   private final Stating stating;
   private final Comparing comparing;
   private final Finding finding;
+  private final Suggesting suggesting;
   private final Adapting adapting;
   private final LocationKeeping locations;
   private final TakeLogging takes;
@@ -87,7 +90,7 @@ final class Catalogue implements AutoCloseable {
    */
   Catalogue(Database database, Choices choices, Ids ids, Clock clock) {
     IndexedStudios studios = new IndexedStudios(database);
-    index = SetupIndex.open(choices.data().resolve(INDEX), studios.identity());
+    index = openIndex(choices.data(), studios);
     follower = Follower.start(index, studios);
     sentences = choices.byMeaning() ? Optional.of(Sentences.load()) : Optional.empty();
     meaningUpkeep = sentences.map(loaded -> MeaningUpkeep.start(database, loaded));
@@ -106,10 +109,10 @@ final class Catalogue implements AutoCloseable {
     histories = new Histories(database, cataloguing);
     stating = new Stating(database, cataloguing);
     comparing = new Comparing(database);
-    finding =
-        new Finding(
-            database,
-            new Search(index, sentences.<Meanings>map(loaded -> loaded).orElse(Meanings.NONE)));
+    Search search =
+        new Search(index, sentences.<Meanings>map(loaded -> loaded).orElse(Meanings.NONE));
+    finding = new Finding(database, search);
+    suggesting = new Suggesting(database, search, new Suggestions(index));
     adapting = new Adapting(database);
     locations = new LocationKeeping(database, ids);
     takes = new TakeLogging(database, cataloguing, ids);
@@ -131,6 +134,16 @@ final class Catalogue implements AutoCloseable {
             clock,
             choices.data().resolve(IMPORTS).resolve(studios.identity()));
     signatures = SignatureUpkeep.start(database);
+  }
+
+  /**
+   * Opens the index of a data folder.
+   *
+   * @throws lampwright.search.IndexFailure where another process has the folder, or it cannot be
+   *     written
+   */
+  static SetupIndex openIndex(Path data, IndexedStudios studios) {
+    return SetupIndex.open(data.resolve(INDEX), studios.identity());
   }
 
   Cataloguing cataloguing() {
@@ -179,6 +192,10 @@ final class Catalogue implements AutoCloseable {
 
   Comparing comparing() {
     return comparing;
+  }
+
+  Suggesting suggesting() {
+    return suggesting;
   }
 
   Finding finding() {

@@ -51,6 +51,7 @@ import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
 import lampwright.web.api.SignatureApi;
 import lampwright.web.api.StudioApi;
+import lampwright.web.api.SuggestionApi;
 import lampwright.web.api.SunApi;
 import lampwright.web.api.TakeApi;
 import lampwright.web.api.TokenApi;
@@ -236,7 +237,8 @@ public final class House implements AutoCloseable {
             new GearFileApi(door, catalogue.gear(), catalogue.gearImporting()),
             new GearCalibrationApi(door, catalogue.gear(), catalogue.gearCalibrating()),
             new ArchiveApi(door, catalogue.exporting(), catalogue.importing()),
-            new SignatureApi(door, catalogue.signing()));
+            new SignatureApi(door, catalogue.signing()),
+            new SuggestionApi(door, catalogue.suggesting()));
     SignInPages signInPages =
         new SignInPages(
             door,

@@ -1,9 +1,11 @@
 package lampwright;
 
 import java.time.Clock;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import lampwright.postgres.DataFolderUnusable;
 import lampwright.schema.DatabaseRefused;
+import lampwright.search.IndexFailure;
 import lampwright.web.http.AddressUnusable;
 import org.slf4j.LoggerFactory;
 
@@ -15,11 +17,28 @@ public final class Lampwright {
 
   private Lampwright() {}
 
-  /** Serves until it is told to stop. What cannot be worked with is said in one line. */
+  /**
+   * Serves until it is told to stop, or does what {@link IndexCheck#COMMAND} says. What cannot be
+   * worked with is said in one line.
+   */
   public static void main(String[] arguments) throws InterruptedException {
     try {
-      start(Settings.read(System.getenv()));
-    } catch (SettingRefused | DataFolderUnusable | DatabaseRefused | AddressUnusable e) {
+      switch (List.of(arguments)) {
+        case List<String> none when none.isEmpty() -> start(Settings.read(System.getenv()));
+        case List<String> check when check.equals(List.of(IndexCheck.COMMAND)) ->
+            System.exit(IndexCheck.run(Settings.read(System.getenv()), System.out) ? 0 : FAILED);
+        default -> {
+          System.err.println(
+              "Lampwright serves where nothing follows its name; check-index compares its index"
+                  + " with the database.");
+          System.exit(REFUSED);
+        }
+      }
+    } catch (SettingRefused
+        | DataFolderUnusable
+        | DatabaseRefused
+        | AddressUnusable
+        | IndexFailure.InUse e) {
       System.err.println(e.getMessage());
       System.exit(REFUSED);
     } catch (RuntimeException e) {

@@ -147,6 +147,8 @@ class KilledServerTest {
       assertEquals(0, third.stop(), "Being told to stop is no failure");
       last.onExit().get(60, TimeUnit.SECONDS);
     }
+    String checked = ServerProcess.checkIndex(data, Map.of());
+    assertTrue(checked.startsWith("0: The index equals the database: "), checked);
   }
 
   @Test

@@ -42,26 +42,7 @@ final class ServerProcess implements AutoCloseable {
 
   /** The same with more settings. */
   static ServerProcess start(Path data, Map<String, String> settings) throws IOException {
-    List<String> command =
-        List.of(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-cp",
-            System.getProperty(
-                "surefire.test.class.path", System.getProperty("java.class.path", "")),
-            "lampwright.Lampwright");
-    ProcessBuilder builder = new ProcessBuilder(command);
-    builder.environment().keySet().removeIf(key -> key.startsWith(Setting.PREFIX));
-    builder
-        .environment()
-        .putAll(
-            Map.of(
-                "LAMPWRIGHT_DEMO", "few",
-                "LAMPWRIGHT_MEANING", "false",
-                "LAMPWRIGHT_PORT", "0",
-                "LAMPWRIGHT_DATA", data.toString()));
-    builder.environment().putAll(settings);
-    builder.redirectError(data.resolveSibling(LOG).toFile());
-    Process process = builder.start();
+    Process process = launch(data, settings);
     List<String> said = new ArrayList<>();
     // The reader lives as long as the process; closing it would break the server's console.
     BufferedReader console =
@@ -74,6 +55,44 @@ final class ServerProcess implements AutoCloseable {
     }
     throw new IllegalStateException(
         "The server did not open: " + said + Files.readString(data.resolveSibling(LOG)));
+  }
+
+  /**
+   * Compares the index of a data folder with the database, as a process of its own.
+   *
+   * @return its exit code and what it said
+   */
+  static String checkIndex(Path data, Map<String, String> settings)
+      throws IOException, InterruptedException {
+    Process process = launch(data, settings, "check-index");
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    return process.waitFor() + ": " + said.strip();
+  }
+
+  private static Process launch(Path data, Map<String, String> settings, String... arguments)
+      throws IOException {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty(
+                    "surefire.test.class.path", System.getProperty("java.class.path", "")),
+                "lampwright.Lampwright"));
+    command.addAll(List.of(arguments));
+    ProcessBuilder builder = new ProcessBuilder(command);
+    builder.environment().keySet().removeIf(key -> key.startsWith(Setting.PREFIX));
+    builder
+        .environment()
+        .putAll(
+            Map.of(
+                "LAMPWRIGHT_DEMO", "few",
+                "LAMPWRIGHT_MEANING", "false",
+                "LAMPWRIGHT_PORT", "0",
+                "LAMPWRIGHT_DATA", data.toString()));
+    builder.environment().putAll(settings);
+    builder.redirectError(data.resolveSibling(LOG).toFile());
+    return builder.start();
   }
 
   /** The demo's author, by a token. */

@@ -1,6 +1,7 @@
 package lampwright;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.net.http.HttpResponse;
@@ -15,6 +16,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import lampwright.picture.Drawn;
 import lampwright.postgres.EmbeddedPostgres;
@@ -26,6 +28,8 @@ import org.junit.jupiter.api.Test;
 
 /** Two servers, each a process with a data folder of its own, on one PostgreSQL. */
 class TwoServersTest {
+
+  private static final String SETUPS = "/api/studios/demo/setups";
 
   private Path folder = Path.of("");
 
@@ -47,12 +51,45 @@ class TwoServersTest {
   }
 
   @Test
-  void twentyWritersAtTwoServersLoseNoUpdate() throws Exception {
+  void twentyWritersAtTwoServersLoseNoUpdateAndEachIndexFollows() throws Exception {
     try (EmbeddedPostgres postgres = EmbeddedPostgres.start(folder.resolve("postgres"));
         ServerProcess one = start("one", postgres);
         ServerProcess other = start("other", postgres)) {
       TwentyWriters.mustLoseNothing(List.of(one.author(), other.author()));
+      whatIsWrittenAtOneIsFoundAtTheOther(one.author(), other.author());
+      theIndexOfAServerThatIsKilledWhileItFollowsEqualsTheDatabase(one, other, postgres);
     }
+  }
+
+  private static void whatIsWrittenAtOneIsFoundAtTheOther(Visitor here, Visitor there) {
+    write(here, "tidewheel");
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+    while (Visitor.items(there.get(SETUPS + "?q=tidewheel")).isEmpty()) {
+      assertTrue(System.nanoTime() < end, "It is not found at the other server.");
+    }
+  }
+
+  private void theIndexOfAServerThatIsKilledWhileItFollowsEqualsTheDatabase(
+      ServerProcess one, ServerProcess other, EmbeddedPostgres postgres) throws Exception {
+    Visitor author = one.author();
+    for (int i = 0; i < 60; i++) {
+      write(author, "oakum" + i);
+      if (i == 40) {
+        other.kill();
+      }
+    }
+    String checked =
+        ServerProcess.checkIndex(folder.resolve("other").resolve("data"), databaseOf(postgres));
+    assertTrue(checked.startsWith("0: The index equals the database: "), checked);
+    String inUse =
+        ServerProcess.checkIndex(folder.resolve("one").resolve("data"), databaseOf(postgres));
+    assertTrue(inUse.startsWith("2: "), inUse);
+  }
+
+  private static void write(Visitor author, String word) {
+    HttpResponse<String> made =
+        author.post(SETUPS, Documents.json(Documents.setup("Written " + word)));
+    assertEquals(201, made.statusCode(), made.body());
   }
 
   @Test
@@ -129,11 +166,15 @@ class TwoServersTest {
   private ServerProcess start(String name, EmbeddedPostgres postgres, Map<String, String> more)
       throws IOException {
     Path data = Files.createDirectories(folder.resolve(name).resolve("data"));
-    String at = postgres.jdbcUrl(EmbeddedPostgres.DATABASE).replaceFirst("jdbc:postgresql://", "");
     Map<String, String> settings = new HashMap<>(more);
-    settings.put(
+    settings.putAll(databaseOf(postgres));
+    return ServerProcess.start(data, settings);
+  }
+
+  private static Map<String, String> databaseOf(EmbeddedPostgres postgres) {
+    String at = postgres.jdbcUrl(EmbeddedPostgres.DATABASE).replaceFirst("jdbc:postgresql://", "");
+    return Map.of(
         "LAMPWRIGHT_DATABASE_URL",
         "postgresql://%s:%s@%s".formatted(postgres.user(), postgres.password(), at));
-    return ServerProcess.start(data, settings);
   }
 }

@@ -22,6 +22,7 @@ sealed interface Dimension permits WordDimension, NumberDimension, PointDimensio
       case WORDS -> new WordDimension(trait, filters);
       case NUMBER -> new NumberDimension(trait, filters);
       case SPOT -> new PointDimension(filters);
+      case KIT -> throw new IllegalArgumentException("What a kit makes is decided elsewhere.");
     };
   }
 

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import lampwright.search.filter.Filter;
 import lampwright.search.filter.Trait;
 import lampwright.search.filter.Traits;
+import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.DoubleField;
 import org.apache.lucene.document.Field.Store;
@@ -27,7 +28,7 @@ import org.apache.lucene.util.BytesRef;
 final class EntryDocument {
 
   /** Counts up when documents are laid out anew, so that older indexes are rebuilt. */
-  static final int VERSION = 3;
+  static final int VERSION = 4;
 
   static final String KEY = "key";
   static final String STUDIO = "studio";
@@ -39,6 +40,7 @@ final class EntryDocument {
   static final String ARCHIVED = "archived";
   static final String FOR_ALL = "for_all";
   static final String MEANING = "meaning";
+  static final String FINGERPRINT = "fingerprint";
   private static final String REVISION_STORED = "revision_stored";
   private static final long MOST_SECONDS = 1L << 40;
 
@@ -63,7 +65,9 @@ final class EntryDocument {
     document.add(new StoredField(REVISION_STORED, entry.revision()));
     document.add(new NumericDocValuesField(CHANGED, milliseconds(entry.changedAt())));
     document.add(new NumericDocValuesField(LISTED, listed(entry)));
+    document.add(new BinaryDocValuesField(FINGERPRINT, new BytesRef(Fingerprint.of(entry))));
     addTraits(document, entry.traits());
+    SuggestionTerms.add(document, entry);
     document.add(new StringField(ARCHIVED, Boolean.toString(entry.archived()), Store.NO));
     document.add(new StringField(FOR_ALL, Boolean.toString(entry.forAll()), Store.NO));
     texts(entry)

@@ -53,6 +53,7 @@ public record Instead(
     }
     return switch (offered.get()) {
       case Filter.Near near -> "within " + FilterWriter.number(near.km()) + " km";
+      case Filter.Buildable buildable -> "within " + FilterWriter.stops(buildable.stops());
       case Filter.Range range when range.isExact() && range.trait() == Trait.LIGHTS ->
           "with " + FilterWriter.bounds(range);
       case Filter filter -> FilterWriter.phrase(filter);

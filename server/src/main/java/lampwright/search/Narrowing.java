@@ -80,6 +80,8 @@ record Narrowing(
       case Filter.Range range ->
           DoubleField.newRangeQuery(
               EntryDocument.number(range.trait()), range.least(), range.most());
+      case Filter.Buildable _ ->
+          throw new IllegalArgumentException("What a kit makes is decided elsewhere.");
       case Filter.Near near -> {
         EarthPoint place = PointDimension.point(near);
         yield LatLonPoint.newDistanceQuery(

@@ -76,8 +76,8 @@ public record Question(
       throw new IllegalArgumentException(
           "Filters (" + filters.size() + ") must be at most " + MOST_FILTERS + ".");
     }
-    if (facets.contains(Trait.NEAR)) {
-      throw new IllegalArgumentException("Distances are not counted.");
+    if (!facets.stream().allMatch(Trait::isCounted)) {
+      throw new IllegalArgumentException("Distances and kits are not counted.");
     }
     if (order == Order.NEAR && filters.stream().noneMatch(Filter.Near.class::isInstance)) {
       throw new IllegalArgumentException("To put the nearest first there must be a place.");

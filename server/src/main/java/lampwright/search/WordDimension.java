@@ -79,7 +79,8 @@ final class WordDimension implements Dimension {
     return switch (filter) {
       case Filter.OneOf one -> one.words();
       case Filter.NoneOf none -> none.words();
-      case Filter.Range _, Filter.Near _ -> throw new IllegalArgumentException("no words");
+      case Filter.Range _, Filter.Near _, Filter.Buildable _ ->
+          throw new IllegalArgumentException("no words");
     };
   }
 

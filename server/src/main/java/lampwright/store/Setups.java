@@ -141,6 +141,17 @@ public final class Setups {
     return documents.count();
   }
 
+  /** The current revision of each setup that stands so. */
+  public Map<SetupId, Integer> revisions(Set<Standing> standings) {
+    return in.sql()
+        .select(SETUP.ID, SETUP.REVISION)
+        .from(SETUP)
+        .where(SETUP.STUDIO_ID.eq(in.studio().text()))
+        .and(SETUP.DELETED_AT.isNull())
+        .and(SetupHistory.standsSo(SETUP.STATE, SETUP.ARCHIVED, standings))
+        .fetchMap(found -> new SetupId(found.get(SETUP.ID)), found -> found.get(SETUP.REVISION));
+  }
+
   /** Puts another document in the place of the revision that it was made from. */
   public Saving replace(SetupId id, int basedOn, String title, String document, String message) {
     return signed(

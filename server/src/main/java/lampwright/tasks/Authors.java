@@ -82,7 +82,7 @@ record Authors(Map<PersonId, String> names) {
     return switch (filter) {
       case Filter.OneOf one -> new Filter.OneOf(Trait.AUTHOR, each.apply(one.words()));
       case Filter.NoneOf none -> new Filter.NoneOf(Trait.AUTHOR, each.apply(none.words()));
-      case Filter.Range _, Filter.Near _ -> filter;
+      case Filter.Range _, Filter.Near _, Filter.Buildable _ -> filter;
     };
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lampwright.people.StudioId;
 import lampwright.search.Instead;
 import lampwright.search.Question;
@@ -23,10 +24,12 @@ public final class Finding {
 
   private final Database database;
   private final Search search;
+  private final KitJudging judging;
 
   public Finding(Database database, Search search) {
     this.database = database;
     this.search = search;
+    this.judging = new KitJudging(database);
   }
 
   /**
@@ -53,6 +56,8 @@ public final class Finding {
    * @param total how many setups match in all
    * @param byWordsAlone whether what the question means could not be told
    * @param instead where nothing was found: what would be found by asking for less
+   * @param notJudged how many of the studio's setups are not told yet whether a kit that was asked
+   *     for makes them; they are not among what was found
    */
   public record FoundPage(
       List<Found> items,
@@ -60,7 +65,8 @@ public final class Finding {
       SearchResult.Facets facets,
       Optional<String> next,
       boolean byWordsAlone,
-      List<Instead> instead) {}
+      List<Instead> instead,
+      int notJudged) {}
 
   /**
    * Searches the question's studio.
@@ -68,6 +74,12 @@ public final class Finding {
    * @throws Refused Invalid at {@code /cursor} for a cursor that the question did not make
    */
   public FoundPage find(Caller caller, StudioId studio, Question question) {
+    BuildableFilters buildable = BuildableFilters.of(judging, caller, studio, question.filters());
+    return find(caller, studio, question, buildable);
+  }
+
+  private FoundPage find(
+      Caller caller, StudioId studio, Question question, BuildableFilters buildable) {
     return database.inStudio(
         studio,
         caller.person().id(),
@@ -79,7 +91,8 @@ public final class Finding {
           Authors authors = new Authors(Cataloguing.names(in));
           Question byIds =
               question.withFilters(question.filters().stream().map(authors::toIds).toList());
-          return switch (search.search(sight.isWhole() ? byIds : byIds.onlyForAll())) {
+          Question seen = sight.isWhole() ? byIds : byIds.onlyForAll();
+          return switch (search.search(buildable.narrow(seen))) {
             case SearchResult.UnreadableCursor unreadable ->
                 throw Refused.invalid(
                     "/cursor", "Cursor was not made by this search. Start again without it.");
@@ -88,14 +101,19 @@ public final class Finding {
                   answer.items().stream().map(hit -> new SetupId(hit.setup())).toList();
               Map<SetupId, Catalogued> living = Cataloguing.listOf(in, sight, ids);
               yield new FoundPage(
-                  found(answer, living, new Pictures(in).finals(living.keySet())),
+                  found(answer, living, new Pictures(in).finals(living.keySet()), buildable),
                   answer.total(),
                   authors.toNames(answer.facets()),
                   answer.next(),
                   answer.byWordsAlone(),
-                  answer.instead().stream()
+                  Stream.concat(
+                          answer.instead().stream().map(buildable::with),
+                          answer.total() > 0
+                              ? Stream.empty()
+                              : buildable.instead(search, seen).stream())
                       .map(one -> authors.toNames(one, question.filters()))
-                      .toList());
+                      .toList(),
+                  buildable.waiting());
             }
           };
         });
@@ -107,7 +125,9 @@ public final class Finding {
    * @return for each filter the same with its place, or why there is none
    */
   public List<ReadFilter> locate(Caller caller, StudioId studio, List<Filter> filters) {
-    if (filters.stream().noneMatch(filter -> locationOf(filter).isPresent())) {
+    if (filters.stream()
+        .noneMatch(
+            filter -> filter instanceof Filter.Buildable || locationOf(filter).isPresent())) {
       return filters.stream().<ReadFilter>map(ReadFilter.Understood::new).toList();
     }
     return database.inStudio(
@@ -116,7 +136,25 @@ public final class Finding {
         in -> {
           Sight.ask(in);
           Whereabouts whereabouts = new Whereabouts(in);
-          return filters.stream().map(whereabouts::locate).toList();
+          KitNames kits = new KitNames(in);
+          return filters.stream()
+              .map(
+                  filter ->
+                      filter instanceof Filter.Buildable buildable
+                          ? kits.locate(buildable)
+                          : whereabouts.locate(filter))
+              .toList();
+        });
+  }
+
+  /** The names of the studio's kits, for a filter by what one makes. */
+  public List<String> kits(Caller caller, StudioId studio) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Sight.ask(in);
+          return new KitNames(in).names();
         });
   }
 
@@ -144,7 +182,8 @@ public final class Finding {
   private static List<Found> found(
       SearchResult.Answer answer,
       Map<SetupId, Catalogued> living,
-      Map<SetupId, StoredPicture> pictures) {
+      Map<SetupId, StoredPicture> pictures,
+      BuildableFilters buildable) {
     List<Found> found = new ArrayList<>();
     for (SearchResult.Hit hit : answer.items()) {
       Catalogued setup = living.get(new SetupId(hit.setup()));
@@ -153,7 +192,8 @@ public final class Finding {
             new Found(
                 setup,
                 hit.score(),
-                hit.reasons(),
+                Stream.concat(hit.reasons().stream(), buildable.reasons(setup.id()).stream())
+                    .toList(),
                 Optional.ofNullable(pictures.get(setup.id())).map(Finding::picture)));
       }
     }

@@ -24,6 +24,7 @@ import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
 import lampwright.web.api.SignatureApi;
 import lampwright.web.api.StudioApi;
+import lampwright.web.api.SuggestionApi;
 import lampwright.web.api.SunApi;
 import lampwright.web.api.TakeApi;
 import lampwright.web.api.TokenApi;
@@ -71,7 +72,8 @@ public record Routes(Api api, Pages pages) {
       GearFileApi gearFiles,
       GearCalibrationApi gearCalibrations,
       ArchiveApi archives,
-      SignatureApi signatures) {}
+      SignatureApi signatures,
+      SuggestionApi suggestions) {}
 
   /** What people visit. */
   public record Pages(
@@ -104,6 +106,7 @@ public record Routes(Api api, Pages pages) {
 
     routes.get("/api/studios/{studio}/setups", api.setups()::find, SIGNED_IN);
     routes.post("/api/studios/{studio}/setups", api.setups()::create, SIGNED_IN);
+    routes.get("/api/studios/{studio}/suggestions", api.suggestions()::list, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}", api.setups()::get, SIGNED_IN);
     routes.put("/api/studios/{studio}/setups/{setup}", api.setups()::replace, SIGNED_IN);
     routes.patch("/api/studios/{studio}/setups/{setup}", api.setups()::change, SIGNED_IN);

@@ -65,6 +65,27 @@ class FollowerTest {
   }
 
   @Test
+  void theComparisonNamesWhatTheIndexLacksSaysOtherwiseOrHasTooMuch() throws InterruptedException {
+    start();
+    for (String setup : List.of("pier", "crane", "mole")) {
+      log.put(entry(setup, 1, "Written of " + setup));
+    }
+    assertEquals(new IndexComparison(3, List.of(), List.of(), List.of()), compared());
+
+    index().delete("demo", "pier", Change.ERASED);
+    index().put(entry("crane", 1, "Written of something else"));
+    index().put(entry("ghost", 1, "Written nowhere"));
+    index().refresh();
+    assertEquals(
+        new IndexComparison(1, List.of("demo/pier"), List.of("demo/crane"), List.of("demo/ghost")),
+        compared());
+  }
+
+  private IndexComparison compared() throws InterruptedException {
+    return IndexComparison.of(index(), follower(), log, LONG);
+  }
+
+  @Test
   void aWaitThatIsTooShortIsAnsweredAllTheSame() throws InterruptedException {
     start();
     assertFalse(follower().await(new Bookmark(99, 99), Duration.ofMillis(20)));

@@ -258,6 +258,9 @@ class OpenApiTest {
       described.mustFit("GET " + IN_STUDIO + "/setups/{setup}/sun", 200, author.get(path + "/sun"));
       described.mustFit(
           "GET " + IN_STUDIO + "/setups/{setup}/sun", 422, author.get(path + "/sun?days=0"));
+      String suggestions = "GET " + IN_STUDIO + "/suggestions";
+      described.mustFit(suggestions, 200, author.get(STUDIO + "/suggestions?q=h"));
+      described.mustFit(suggestions, 422, author.get(STUDIO + "/suggestions?limit=0"));
       String signature = "GET " + IN_STUDIO + "/setups/{setup}/signature";
       described.mustFit(signature, 200, author.get(path + "/signature"));
       described.mustFit(signature, 404, author.get(STUDIO + "/setups/zzzz/signature"));

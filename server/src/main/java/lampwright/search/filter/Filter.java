@@ -143,6 +143,44 @@ public sealed interface Filter {
     }
   }
 
+  /**
+   * A kit of the studio makes it, every light and the ambient within so many stops of theirs.
+   *
+   * @param kit its name
+   * @param stops 0 to 64, in hundredths
+   */
+  record Buildable(String kit, double stops) implements Filter {
+
+    /**
+     * Where nothing else is said: one setting of a dial in thirds; common practice, no source.
+     * Hundredths: 1/3 is 0.33.
+     */
+    public static final double USUAL_STOPS = 0.33;
+
+    /** No gear is so far off. */
+    public static final double MOST_STOPS = 64;
+
+    public Buildable {
+      kit = words(kit);
+      if (kit.isEmpty()) {
+        throw new IllegalArgumentException("A kit must have a name.");
+      }
+      if (!(stops >= 0 && stops <= MOST_STOPS)) {
+        throw new IllegalArgumentException("Stops (" + stops + ") must be 0 to 64.");
+      }
+      stops = rounded(stops, 1e2);
+    }
+
+    @Override
+    public Trait trait() {
+      return Trait.BUILDABLE;
+    }
+
+    public Buildable withStops(double others) {
+      return new Buildable(kit, others);
+    }
+  }
+
   /** Where distances are measured from. */
   sealed interface Spot {
 

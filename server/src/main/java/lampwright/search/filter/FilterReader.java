@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads the content of a bracket. Nothing that can be typed is an exception: it is a filter, or one
@@ -15,6 +16,7 @@ import java.util.regex.Pattern;
  * mood lonely or cold          place kind quarry        without gear softbox
  * lights 2 to 4                ambient below -1         energy from 100 up to 400 Ws
  * f/8 to f/11                  within 20 km of Old pier within 5 km of 53.21, 0.29
+ * buildable with The bag       buildable with The bag within 0.5 stops
  * </pre>
  *
  * <p>Words that hold brackets, quotation marks or " or " stand in quotation marks, in which a
@@ -28,6 +30,10 @@ public final class FilterReader {
       Pattern.compile("(?is)within\\s+(\\d{1,5}(?:[.,]\\d{1,3})?)\\s*km\\s+of\\s+(.+)");
   private static final Pattern POINT =
       Pattern.compile("([-−]?\\d{1,2}(?:\\.\\d{1,7})?)\\s*[, ]\\s*([-−]?\\d{1,3}(?:\\.\\d{1,7})?)");
+  private static final Pattern BUILDABLE =
+      Pattern.compile(
+          "(?is)buildable\\s+with\\s+(.+?)"
+              + "(?:\\s+within\\s+(\\d{1,5}(?:[.,]\\d{1,3})?)\\s*stops?)?");
   private static final Pattern WITHOUT = Pattern.compile("(?is)(?:without|not)\\s+(.+)");
   private static final Pattern WITH = Pattern.compile("(?is)with\\s+(.+)");
   private static final Pattern HOW_MANY = Pattern.compile("(?is)(.*\\d)\\s*lights?");
@@ -47,6 +53,9 @@ public final class FilterReader {
     }
     if (startsWithWord(text, "within")) {
       return near(text);
+    }
+    if (startsWithWord(text, Trait.BUILDABLE.word())) {
+      return buildable(text);
     }
     Matcher without = WITHOUT.matcher(text);
     if (without.matches()) {
@@ -99,6 +108,29 @@ public final class FilterReader {
               new Filter.Near(km, new Filter.Spot.Location(names.getFirst(), Optional.empty())));
       case WordList.Of(List<String> names) ->
           unclear("Within needs one place, not " + names.size() + ".");
+      case WordList.Faulty(String line) -> unclear(line);
+    };
+  }
+
+  private static ReadFilter buildable(String text) {
+    Matcher buildable = BUILDABLE.matcher(text);
+    if (!buildable.matches()) {
+      return unclear(
+          "Buildable needs a kit. Maybe buildable with the name of a kit within 0.5 stops?");
+    }
+    @Nullable String written = buildable.group(2);
+    double stops =
+        written == null
+            ? Filter.Buildable.USUAL_STOPS
+            : Double.parseDouble(written.replace(',', '.'));
+    if (stops > Filter.Buildable.MOST_STOPS) {
+      return unclear("Stops (" + written + ") must be 0 to 64. Maybe 0.5?");
+    }
+    return switch (WordList.read(buildable.group(1))) {
+      case WordList.Of(List<String> names) when names.size() == 1 ->
+          new ReadFilter.Understood(new Filter.Buildable(names.getFirst(), stops));
+      case WordList.Of(List<String> names) ->
+          unclear("Buildable needs one kit, not " + names.size() + ".");
       case WordList.Faulty(String line) -> unclear(line);
     };
   }

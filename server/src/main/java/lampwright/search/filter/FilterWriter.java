@@ -14,6 +14,8 @@ public final class FilterWriter {
 
   private static final Pattern OR = Pattern.compile("(?i)(?<![^ ])or(?![^ ])");
 
+  private static final Pattern WITHIN = Pattern.compile("(?i)(?<![^ ])within(?![^ ])");
+
   private FilterWriter() {}
 
   /** What {@link FilterReader} reads as the same filter: {@code place kind quarry}. */
@@ -24,6 +26,12 @@ public final class FilterWriter {
           "without " + none.trait().word() + " " + words(none.trait(), none.words());
       case Filter.Range range -> range.trait().word() + " " + bounds(range);
       case Filter.Near near -> "within " + number(near.km()) + " km of " + spot(near.spot());
+      case Filter.Buildable buildable ->
+          "buildable with "
+              + name(buildable.kit())
+              + (buildable.stops() == Filter.Buildable.USUAL_STOPS
+                  ? ""
+                  : " within " + number(buildable.stops()) + " stops");
     };
   }
 
@@ -66,6 +74,7 @@ public final class FilterWriter {
       case Filter.Range range -> range.trait().label() + " " + boundsWithUnit(range);
       case Filter.Near near ->
           "Within " + forPeople(number(near.km())) + " km of " + spotForPeople(near.spot());
+      case Filter.Buildable buildable -> "B" + phrase(buildable).substring(1);
     };
   }
 
@@ -80,7 +89,16 @@ public final class FilterWriter {
       case Filter.Range range -> "with " + range.trait().word() + " " + boundsWithUnit(range);
       case Filter.Near near ->
           "within " + forPeople(number(near.km())) + " km of " + spotForPeople(near.spot());
+      case Filter.Buildable buildable ->
+          "buildable with " + buildable.kit() + " within " + stops(buildable.stops());
     };
+  }
+
+  /** A number of stops: {@code ⅓ stop}, {@code 2 stops}. */
+  public static String stops(double stops) {
+    return stops == Filter.Buildable.USUAL_STOPS
+        ? "⅓ stop"
+        : number(stops) + (stops > 1 || stops == 0 ? " stops" : " stop");
   }
 
   /** A range under its trait's heading: {@code −2 to −1}, {@code below 25}. */
@@ -123,13 +141,18 @@ public final class FilterWriter {
     return switch (spot) {
       case Filter.Spot.At at ->
           number(at.point().latitudeDeg()) + ", " + number(at.point().longitudeDeg());
-      case Filter.Spot.Location location ->
-          Character.isLetter(location.name().isEmpty() ? ' ' : location.name().charAt(0))
-                  && PLAIN.matcher(location.name()).matches()
-                  && !OR.matcher(location.name()).find()
-              ? location.name()
-              : quoted(location.name());
+      case Filter.Spot.Location location -> name(location.name());
     };
+  }
+
+  /** A name that could not be taken for a point, a word list or another part of the bracket. */
+  private static String name(String name) {
+    return Character.isLetter(name.isEmpty() ? ' ' : name.charAt(0))
+            && PLAIN.matcher(name).matches()
+            && !OR.matcher(name).find()
+            && !WITHIN.matcher(name).find()
+        ? name
+        : quoted(name);
   }
 
   private static String words(Trait trait, List<String> words) {

@@ -55,7 +55,8 @@ public enum Trait {
   ISO("iso", "ISO", "", 0, new Steps.Doublings(50)),
   YEAR("year", "Year", "", 0, new Steps.Each()),
 
-  NEAR("within", "Distance", Kind.SPOT);
+  NEAR("within", "Distance", Kind.SPOT),
+  BUILDABLE("buildable", "Buildable", Kind.KIT);
 
   /** What kind of value a trait has. */
   public enum Kind {
@@ -64,7 +65,9 @@ public enum Trait {
     /** One number. */
     NUMBER,
     /** A point on earth. It is never counted: each setup has another. */
-    SPOT
+    SPOT,
+    /** What a kit makes of it. The index does not know it: it is decided by who asks the index. */
+    KIT
   }
 
   private final String word;
@@ -133,7 +136,7 @@ public enum Trait {
 
   /** Whether its values can be counted. */
   public boolean isCounted() {
-    return kind != Kind.SPOT;
+    return kind == Kind.WORDS || kind == Kind.NUMBER;
   }
 
   /** How its units may be written. */

@@ -40,6 +40,8 @@ public record Traits(
           numbers.containsKey(range.trait())
               && numbers.get(range.trait()) >= range.least()
               && numbers.get(range.trait()) <= range.most();
+      case Filter.Buildable _ ->
+          throw new IllegalArgumentException("What a kit makes is decided elsewhere.");
       case Filter.Near near ->
           point.isPresent()
               && near.spot().whereabouts().isPresent()

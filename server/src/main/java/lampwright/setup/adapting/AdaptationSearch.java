@@ -98,9 +98,29 @@ public final class AdaptationSearch {
     return best(setup, original, kit, wishes).filter(plan -> plan.outside() == 0).isPresent();
   }
 
+  /**
+   * The same while somebody waits.
+   *
+   * @param stop asked now and then, says yes once that was long enough
+   * @return empty where it was told to stop before it could tell
+   */
+  public static Optional<Boolean> isWithin(
+      SetupDocument setup, Figures original, Kit kit, Stops within, BooleanSupplier stop) {
+    Wishes wishes = Wishes.none().withLimits(Limits.none().within(within, 1));
+    boolean made =
+        best(setup, original, kit, wishes, stop).filter(plan -> plan.outside() == 0).isPresent();
+    // What was found is there, however soon it ended; what was not may be.
+    return made || !stop.getAsBoolean() ? Optional.of(made) : Optional.empty();
+  }
+
   /** The best plan only, without its document; for who asks many setups. */
   static Optional<AdaptationPlan> best(
       SetupDocument setup, Figures original, Kit kit, Wishes wishes) {
+    return best(setup, original, kit, wishes, () -> false);
+  }
+
+  private static Optional<AdaptationPlan> best(
+      SetupDocument setup, Figures original, Kit kit, Wishes wishes, BooleanSupplier stop) {
     NewConditions conditions = NewConditions.of(setup, wishes);
     if (!conditions.contradictions().isEmpty()
         || !Contradictions.of(setup, kit, wishes).isEmpty()) {
@@ -109,6 +129,6 @@ public final class AdaptationSearch {
     AdaptationProblem problem =
         new AdaptationProblem(
             setup, original, kit, wishes.withWays(1), conditions.ambient(), Trial.NONE);
-    return SettingSearch.find(problem, () -> false).ways().stream().findFirst();
+    return SettingSearch.find(problem, stop).ways().stream().findFirst();
   }
 }

@@ -64,8 +64,18 @@ record CameraChoice(
    * the limits name a body or a lens that the kit has not.
    */
   static List<CameraChoice> all(SetupDocument setup, Kit kit, Limits limits) {
-    Optional<Body> oldBody = setup.camera().flatMap(Camera::body);
-    Optional<Lens> oldLens = setup.camera().flatMap(Camera::lens);
+    boolean morePops = limits.popsPerLight().isPresent() && !Gathering.isMoving(setup);
+    return all(KitOffer.Shot.of(setup), morePops, kit, limits);
+  }
+
+  /**
+   * The same of what was shot with.
+   *
+   * @param morePops see {@link CameraChoice}
+   */
+  static List<CameraChoice> all(KitOffer.Shot shot, boolean morePops, Kit kit, Limits limits) {
+    Optional<Body> oldBody = shot.body();
+    Optional<Lens> oldLens = shot.lens();
     boolean longBurst =
         kit.heads().stream().anyMatch(head -> head.item().longBurstEfficiency().isPresent());
     List<CameraChoice> all = new ArrayList<>();
@@ -76,12 +86,12 @@ record CameraChoice(
                 body,
                 lens,
                 framingChange(oldBody, oldLens, body, lens),
-                wantedAperture(setup.exposure().fNumber(), oldBody, body),
-                filters(kit, setup.exposure().neutralDensity()),
+                wantedAperture(shot.exposure().fNumber(), oldBody, body),
+                filters(kit, shot.exposure().neutralDensity()),
                 longBurst,
-                limits.popsPerLight().isPresent() && !Gathering.isMoving(setup),
+                morePops,
                 new Own(
-                    setup.exposure(),
+                    shot.exposure(),
                     body.isEmpty() || body.equals(oldBody),
                     lens.isEmpty() || lens.equals(oldLens))));
       }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import lampwright.gear.Gel;
 import lampwright.gear.Several;
-import lampwright.setup.Light;
 
 /** The gels of a kit that may stand for a light's own. */
 final class GelChoice {
@@ -32,16 +31,16 @@ final class GelChoice {
    * What may be tried, the light's own first where the kit has it. A kit without any gels leaves a
    * light its own, to be brought.
    */
-  static List<Option> of(Light light, KitTonight kit, Weights weights) {
-    double wanted = shift(light.gels());
-    if (light.gels().isEmpty()) {
+  static List<Option> of(List<Gel> ofLight, KitTonight kit, Weights weights) {
+    double wanted = shift(ofLight);
+    if (ofLight.isEmpty()) {
       return List.of(option(List.of(), List.of(), wanted, weights));
     }
     if (kit.gels().isEmpty()) {
-      return List.of(option(light.gels(), List.of(), wanted, weights));
+      return List.of(option(ofLight, List.of(), wanted, weights));
     }
     List<Option> options = new ArrayList<>();
-    own(light, kit).ifPresent(own -> options.add(option(light.gels(), own, wanted, weights)));
+    own(ofLight, kit).ifPresent(own -> options.add(option(ofLight, own, wanted, weights)));
     IntStream.range(0, kit.gels().size())
         .boxed()
         .sorted(
@@ -57,9 +56,9 @@ final class GelChoice {
   }
 
   /** The kit's indices of all the light's own gels, where it has more than one and all of them. */
-  private static Optional<List<Integer>> own(Light light, KitTonight kit) {
+  private static Optional<List<Integer>> own(List<Gel> ofLight, KitTonight kit) {
     List<Gel> gels = kit.gels().stream().map(Several::item).toList();
-    List<Integer> indices = light.gels().stream().map(gels::indexOf).toList();
+    List<Integer> indices = ofLight.stream().map(gels::indexOf).toList();
     boolean all = indices.stream().noneMatch(i -> i < 0);
     boolean each = indices.stream().distinct().count() == indices.size();
     return all && each && indices.size() > 1 ? Optional.of(indices) : Optional.empty();

@@ -11,11 +11,12 @@ import lampwright.gear.Body;
 import lampwright.gear.Gel;
 import lampwright.gear.Head;
 import lampwright.gear.Kit;
+import lampwright.gear.Lens;
 import lampwright.gear.Modifier;
 import lampwright.gear.NeutralDensity;
 import lampwright.gear.Several;
-import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
+import lampwright.setup.ShootingExposure;
 
 /**
  * What a kit offers to any setup, just as {@link AdaptationSearch} sees it; for who asks one kit
@@ -47,6 +48,18 @@ public record KitOffer(
       List<Iso> isos,
       List<Stops> filters) {}
 
+  /** What of a setup its cameras depend on: the body and lens, as they were, and the settings. */
+  public record Shot(Optional<Body> body, Optional<Lens> lens, ShootingExposure exposure) {
+
+    /** Of a setup. */
+    public static Shot of(SetupDocument setup) {
+      return new Shot(
+          setup.camera().flatMap(lampwright.setup.Camera::body),
+          setup.camera().flatMap(lampwright.setup.Camera::lens),
+          setup.exposure());
+    }
+  }
+
   /**
    * Gels that may stand for a light's own.
    *
@@ -70,9 +83,9 @@ public record KitOffer(
   }
 
   /** The cameras that may be used for a setup, in no order that matters. */
-  public List<Camera> cameras(SetupDocument setup) {
+  public List<Camera> cameras(Shot shot) {
     Limits limits = Limits.none();
-    return CameraChoice.all(setup, kit, limits).stream()
+    return CameraChoice.all(shot, false, kit, limits).stream()
         .map(
             choice ->
                 new Camera(
@@ -84,10 +97,14 @@ public record KitOffer(
         .toList();
   }
 
-  /** The gels that may be tried for a light. */
-  public List<Gels> gels(Light light) {
+  /**
+   * The gels that may be tried for a light.
+   *
+   * @param own the light's
+   */
+  public List<Gels> gels(List<Gel> own) {
     KitTonight tonight = KitTonight.of(kit, List.of());
-    return GelChoice.of(light, tonight, Weights.Preset.CLOSEST_LOOK.weights()).stream()
+    return GelChoice.of(own, tonight, Weights.Preset.CLOSEST_LOOK.weights()).stream()
         .map(option -> new Gels(new Stops(option.lossStops()), option.indices()))
         .toList();
   }

@@ -65,7 +65,7 @@ final class LightMakings {
     this.mostHeads =
         pinned.orElse(Math.max(light.heads(), gathering.wishes().limits().headsPerLight()));
     this.mostPops = mostPops();
-    this.gels = GelChoice.of(light, gathering.kit(), gathering.weights());
+    this.gels = GelChoice.of(light.gels(), gathering.kit(), gathering.weights());
     this.places = places();
   }
 

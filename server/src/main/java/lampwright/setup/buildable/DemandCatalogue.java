@@ -4,28 +4,27 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import lampwright.engine.unit.Seconds;
+import java.util.function.IntFunction;
 import lampwright.gear.Gel;
-import lampwright.setup.Light;
-import lampwright.setup.Plan;
 import lampwright.setup.SetupDocument;
+import lampwright.setup.adapting.KitOffer;
 
 /** The demands of very many setups, packed side by side so that going through them is quick. */
 public final class DemandCatalogue {
 
   private static final int RAY = 6;
 
-  private final List<SetupDocument> setups = new ArrayList<>();
+  private final IntFunction<SetupDocument> documents;
   private final List<CameraKind> cameraKinds = new ArrayList<>();
-  private final List<SetupDocument> ofCameraKind = new ArrayList<>();
-  private final List<Light> ofGelKind = new ArrayList<>();
+  private final List<KitOffer.Shot> ofCameraKind = new ArrayList<>();
+  private final List<List<Gel>> gelKinds = new ArrayList<>();
+  private final List<List<OwnReading>> readings = new ArrayList<>();
 
   final int[] firstLight;
   final int[] cameraKind;
   final double[] shotEv100;
   final double[] betweenFramesS;
   final int[] frames;
-  final boolean[] bringsReadings;
 
   final boolean[] known;
   final double[] wantedStops;
@@ -39,7 +38,8 @@ public final class DemandCatalogue {
   final boolean[] straight;
   final double[] rays;
 
-  private DemandCatalogue(List<Demand> demands) {
+  private DemandCatalogue(List<Demand> demands, IntFunction<SetupDocument> documents) {
+    this.documents = documents;
     int count = demands.size();
     int lights = demands.stream().mapToInt(demand -> demand.lights().size()).sum();
     firstLight = new int[count + 1];
@@ -47,7 +47,6 @@ public final class DemandCatalogue {
     shotEv100 = new double[count];
     betweenFramesS = new double[count];
     frames = new int[count];
-    bringsReadings = new boolean[count];
     known = new boolean[lights];
     wantedStops = new double[lights];
     distanceDoublings = new double[lights];
@@ -62,9 +61,22 @@ public final class DemandCatalogue {
     fill(demands);
   }
 
-  /** Packs demands; a setup is asked for by its place in the list. */
+  /**
+   * Packs demands; a setup is asked for by its place in the list.
+   *
+   * @param documents gives the whole setup, which only the full search needs
+   */
+  public static DemandCatalogue of(List<Demand> demands, IntFunction<SetupDocument> documents) {
+    return new DemandCatalogue(demands, documents);
+  }
+
+  /** The same where nobody asks for the full search. */
   public static DemandCatalogue of(List<Demand> demands) {
-    return new DemandCatalogue(demands);
+    return of(
+        demands,
+        setup -> {
+          throw new IllegalStateException("The document of setup " + setup + " is not at hand.");
+        });
   }
 
   private void fill(List<Demand> demands) {
@@ -72,39 +84,31 @@ public final class DemandCatalogue {
     Map<List<Gel>, Integer> gels = new HashMap<>();
     for (int i = 0; i < demands.size(); i++) {
       Demand demand = demands.get(i);
-      SetupDocument setup = demand.setup();
-      setups.add(setup);
-      CameraKind kind = CameraKind.of(setup);
-      cameraKind[i] = cameras.computeIfAbsent(kind, k -> addCamera(k, setup));
+      KitOffer.Shot shot = demand.shot();
+      cameraKind[i] = cameras.computeIfAbsent(CameraKind.of(shot), k -> addCamera(k, shot));
       shotEv100[i] = demand.shotEv100();
-      betweenFramesS[i] =
-          setup
-              .plan()
-              .flatMap(Plan::betweenFrames)
-              .map(Seconds::value)
-              .orElse(Double.POSITIVE_INFINITY);
-      frames[i] = setup.plan().flatMap(Plan::frames).orElse(0);
-      bringsReadings[i] = demand.bringsReadings();
+      betweenFramesS[i] = demand.betweenFramesS();
+      frames[i] = demand.frames();
+      readings.add(demand.readings());
       firstLight[i + 1] = firstLight[i] + demand.lights().size();
       for (int j = 0; j < demand.lights().size(); j++) {
-        Light light = setup.lights().get(j);
         LightDemand wanted = demand.lights().get(j);
         int at = firstLight[i] + j;
-        gelKind[at] = gels.computeIfAbsent(wanted.gels(), g -> addGels(light));
+        gelKind[at] = gels.computeIfAbsent(wanted.gels(), this::addGels);
         fillLight(at, wanted);
       }
     }
   }
 
-  private int addCamera(CameraKind kind, SetupDocument setup) {
+  private int addCamera(CameraKind kind, KitOffer.Shot shot) {
     cameraKinds.add(kind);
-    ofCameraKind.add(setup);
+    ofCameraKind.add(shot);
     return cameraKinds.size() - 1;
   }
 
-  private int addGels(Light light) {
-    ofGelKind.add(light);
-    return ofGelKind.size() - 1;
+  private int addGels(List<Gel> gels) {
+    gelKinds.add(gels);
+    return gelKinds.size() - 1;
   }
 
   private void fillLight(int at, LightDemand light) {
@@ -124,24 +128,29 @@ public final class DemandCatalogue {
 
   /** How many setups there are. */
   public int size() {
-    return setups.size();
+    return readings.size();
   }
 
   SetupDocument setup(int index) {
-    return setups.get(index);
+    return documents.apply(index);
   }
 
   List<CameraKind> cameraKinds() {
     return cameraKinds;
   }
 
-  /** A setup with that kind of camera. */
-  SetupDocument ofCameraKind(int kind) {
+  /** The readings that a setup's lights bring. */
+  List<OwnReading> readings(int index) {
+    return readings.get(index);
+  }
+
+  /** A camera of that kind with its settings. */
+  KitOffer.Shot ofCameraKind(int kind) {
     return ofCameraKind.get(kind);
   }
 
-  /** For each kind of gels a light that has them. */
-  List<Light> lightsByGels() {
-    return ofGelKind;
+  /** All that lights have before them. */
+  List<List<Gel>> gelKinds() {
+    return gelKinds;
   }
 }

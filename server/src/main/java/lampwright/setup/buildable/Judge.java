@@ -1,6 +1,7 @@
 package lampwright.setup.buildable;
 
 import java.util.List;
+import java.util.Optional;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Kit;
 import lampwright.setup.SetupDocument;
@@ -87,10 +88,26 @@ public final class Judge {
    * @param within 0 or more
    */
   public Verdict judge(int setup, Stops within) {
+    return find(setup, within).orElseGet(() -> search(setup, within));
+  }
+
+  /**
+   * Judges one setup without the full search.
+   *
+   * @param within 0 or more
+   * @return empty where only the full search can tell: {@link SearchedReach}
+   */
+  public Optional<Verdict> find(int setup, Stops within) {
     asked = within.value();
-    if (needsSearch || (demands.bringsReadings[setup] && kit.sharesReading(demands.setup(setup)))) {
-      return search(setup, within);
+    if (needsSearch || kit.sharesReading(demands.readings(setup))) {
+      return Optional.empty();
     }
+    Verdict verdict = quickly(setup);
+    return allotting.gaveUp() ? Optional.empty() : Optional.of(verdict);
+  }
+
+  private Verdict quickly(int setup) {
+    allotting.begin(0);
     int lights = demands.firstLight[setup + 1] - demands.firstLight[setup];
     if (kit.headCount() < lights) {
       return new Verdict.Never(Verdict.Reason.TOO_FEW_HEADS);
@@ -109,9 +126,6 @@ public final class Judge {
       computed++;
       makings.collect(setup, true, Integer.MAX_VALUE);
       off = least(setup, lights, asked, MOST_STOPS);
-    }
-    if (allotting.gaveUp()) {
-      return search(setup, within);
     }
     if (off <= asked + ROUNDING) {
       return WITHIN;
@@ -261,7 +275,6 @@ public final class Judge {
   private Verdict search(int setup, Stops within) {
     searched++;
     SetupDocument document = demands.setup(setup);
-    SearchedReach full = new SearchedReach(document, FiguresComputation.of(document), kit.kit());
-    return full.judge(within);
+    return new SearchedReach(document, FiguresComputation.of(document), kit.kit()).judge(within);
   }
 }

@@ -13,8 +13,6 @@ import lampwright.gear.Head;
 import lampwright.gear.Kit;
 import lampwright.gear.Modifier;
 import lampwright.gear.Several;
-import lampwright.setup.Light;
-import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.KitOffer;
 import lampwright.setup.figures.LightComputation;
 
@@ -30,6 +28,8 @@ final class KitReach {
   private final Kit kit;
   private final KitOffer offer;
   private final List<Head> models = new ArrayList<>();
+  private final Map<Long, Head> headsByPrint = new HashMap<>();
+  private final Map<Long, Modifier> modifiersByPrint = new HashMap<>();
   private final int mostHeadsOfALight;
 
   final HeadReach[] heads;
@@ -67,6 +67,10 @@ final class KitReach {
     this.offer = KitOffer.of(kit);
     this.mostHeadsOfALight = Math.max(USUAL_HEADS, Arrays.stream(demands.heads).max().orElse(1));
     offer.heads().forEach(several -> models.add(several.item()));
+    models.forEach(head -> headsByPrint.put(OwnReading.print(head), head));
+    offer
+        .modifiers()
+        .forEach(several -> modifiersByPrint.put(OwnReading.print(several.item()), several.item()));
     heads =
         offer.heads().stream()
             .map(several -> new HeadReach(several.item(), several.count()))
@@ -99,10 +103,10 @@ final class KitReach {
               .sum();
     }
     cameras = cameras(demands);
-    gelStops = new double[demands.lightsByGels().size()][];
+    gelStops = new double[demands.gelKinds().size()][];
     gelIndices = new int[gelStops.length][][];
     for (int g = 0; g < gelStops.length; g++) {
-      List<KitOffer.Gels> options = offer.gels(demands.lightsByGels().get(g));
+      List<KitOffer.Gels> options = offer.gels(demands.gelKinds().get(g));
       gelStops[g] = options.stream().mapToDouble(option -> option.loss().value()).toArray();
       gelIndices[g] =
           options.stream()
@@ -139,19 +143,25 @@ final class KitReach {
     CameraReach.Packed[][] all = new CameraReach.Packed[demands.cameraKinds().size()][];
     for (int i = 0; i < all.length; i++) {
       CameraKind kind =
-          demands.cameraKinds().get(i).with(!kit.bodies().isEmpty(), !kit.lenses().isEmpty());
-      SetupDocument setup = demands.ofCameraKind(i);
-      all[i] = known.computeIfAbsent(kind, k -> cameras(setup, shutters, levels));
+          demands
+              .cameraKinds()
+              .get(i)
+              .with(
+                  !kit.bodies().isEmpty(),
+                  !kit.lenses().isEmpty(),
+                  !kit.neutralDensities().isEmpty());
+      KitOffer.Shot shot = demands.ofCameraKind(i);
+      all[i] = known.computeIfAbsent(kind, k -> cameras(shot, shutters, levels));
     }
     return all;
   }
 
   private CameraReach.Packed[] cameras(
-      SetupDocument setup,
+      KitOffer.Shot shot,
       Map<Optional<Body>, Map<ShutterTime, ShutterReach>> shutters,
       Map<CameraReach.Marks, List<Double>> levels) {
     Map<Optional<Body>, List<KitOffer.Camera>> byBody = new LinkedHashMap<>();
-    for (KitOffer.Camera camera : offer.cameras(setup)) {
+    for (KitOffer.Camera camera : offer.cameras(shot)) {
       byBody.computeIfAbsent(camera.body(), b -> new ArrayList<>()).add(camera);
     }
     return byBody.values().stream()
@@ -212,16 +222,17 @@ final class KitReach {
     return onPack || makings > KitOffer.MOST_MAKINGS;
   }
 
-  /** Asks whether a setup's own reading is of a head and a modifier that the kit has too. */
-  boolean sharesReading(SetupDocument setup) {
-    for (Light light : setup.lights()) {
-      boolean same =
-          light.output().isPresent()
-              && models.contains(light.head())
-              && (light.modifier().isEmpty()
-                  || offer.modifiers().stream()
-                      .anyMatch(several -> several.item().equals(light.modifierOrStandard())));
-      if (same && kit.findPairing(light.head(), light.modifierOrStandard()).isEmpty()) {
+  /** Asks whether some reading is of a head and a modifier that the kit has, but not read. */
+  boolean sharesReading(List<OwnReading> readings) {
+    for (OwnReading reading : readings) {
+      Optional<Head> head = Optional.ofNullable(headsByPrint.get(reading.head()));
+      Optional<Modifier> modifier =
+          reading.modifier().isEmpty()
+              ? Optional.of(Modifier.standardReflector())
+              : Optional.ofNullable(modifiersByPrint.get(reading.modifier().get()));
+      if (head.isPresent()
+          && modifier.isPresent()
+          && kit.findPairing(head.get(), modifier.get()).isEmpty()) {
         return true;
       }
     }

@@ -33,6 +33,7 @@ public final class OpenApi {
           "server",
           "people",
           "setups",
+          "suggestions",
           "histories",
           "figures",
           "signature",

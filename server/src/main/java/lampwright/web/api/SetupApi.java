@@ -144,7 +144,8 @@ public final class SetupApi {
       Map<String, Map<String, Long>> facets,
       Optional<String> next,
       boolean byWordsAlone,
-      List<InsteadJson> instead) {}
+      List<InsteadJson> instead,
+      Optional<Integer> notJudged) {}
 
   /** Searches; without words lists all: what is proven first, then what was changed last. */
   public void find(Context context) {
@@ -165,7 +166,8 @@ public final class SetupApi {
             facets(page.facets()),
             page.next(),
             page.byWordsAlone(),
-            page.instead().stream().map(InsteadJson::of).toList()));
+            page.instead().stream().map(InsteadJson::of).toList(),
+            Optional.of(page.notJudged()).filter(many -> many > 0)));
   }
 
   /** Keeps a new setup: {@code ?parent=&parent_revision=} say what it was made from. */

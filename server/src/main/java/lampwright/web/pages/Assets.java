@@ -41,6 +41,8 @@ public final class Assets {
           "pictures.css",
           "plan.css",
           "sheet.css",
+          "suggest.css",
+          "suggest.js",
           "theme.js");
 
   private static final Map<String, String> MEDIA_TYPES =

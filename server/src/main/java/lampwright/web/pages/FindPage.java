@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param remark what is to be known of how it was searched
  * @param instead searches that would find something, where this one found nothing
  * @param examples searches with brackets that find something
+ * @param tolerances how far off setups may be, where a kit is asked for
+ * @param kits what may be asked for by what a kit makes; none where such a filter holds already
  */
 public record FindPage(
     Layout layout,
@@ -37,9 +39,12 @@ public record FindPage(
     Optional<String> next,
     Optional<String> remark,
     List<Lack> instead,
-    List<Example> examples) {
+    List<Example> examples,
+    List<Tolerance> tolerances,
+    List<KitChoice> kits) {
 
   public FindPage {
+    tolerances = List.copyOf(tolerances);
     kept = List.copyOf(kept);
     faults = List.copyOf(faults);
     marks = List.copyOf(marks);
@@ -48,10 +53,21 @@ public record FindPage(
     hits = List.copyOf(hits);
     instead = List.copyOf(instead);
     examples = List.copyOf(examples);
+    kits = List.copyOf(kits);
   }
 
   /** A part of the search that stays while the words change. */
   public record Kept(String name, String value) {}
+
+  /**
+   * How far off a setup may be that a kit makes.
+   *
+   * @param isNow whether it is what holds now
+   */
+  public record Tolerance(String words, String path, boolean isNow) {}
+
+  /** A kit and the filter by what it makes. */
+  public record KitChoice(String name, String filter) {}
 
   /**
    * What there is none of, and what there is for it.

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lampwright.document.Problem;
 import lampwright.drawing.Plan;
 import lampwright.people.StudioId;
@@ -27,6 +28,11 @@ import lampwright.web.http.Door;
 public final class FindPages {
 
   private static final int HITS_A_PAGE = 20;
+
+  /** A dial's click, half a stop and what one still sees past; common practice, no source. */
+  private static final List<Double> TOLERANCES_STOPS =
+      List.of(Filter.Buildable.USUAL_STOPS, 0.5, 1.0, 2.0);
+
   private static final String BY_WORDS_ALONE =
       "Searched by words alone: this server cannot tell what texts mean.";
 
@@ -91,9 +97,53 @@ public final class FindPages {
             asked.path(),
             order(asked),
             found.next().map(cursor -> asked.address().with("cursor", cursor).toString()),
-            found.byWordsAlone() ? Optional.of(BY_WORDS_ALONE) : Optional.empty(),
+            remark(found),
             lacks(asked, found.instead()),
-            examples(asked.path(), finding.examples(caller, studio))));
+            examples(asked.path(), finding.examples(caller, studio)),
+            tolerances(asked),
+            asked.filters().stream().anyMatch(Filter.Buildable.class::isInstance)
+                ? List.of()
+                : finding.kits(caller, studio).stream().map(FindPages::kitChoice).toList()));
+  }
+
+  /** The tolerances to choose from, where there is a kit. */
+  private static List<FindPage.Tolerance> tolerances(FindAddress asked) {
+    return asked.filters().stream()
+        .flatMap(
+            filter ->
+                filter instanceof Filter.Buildable buildable
+                    ? TOLERANCES_STOPS.stream().map(stops -> tolerance(asked, buildable, stops))
+                    : Stream.empty())
+        .toList();
+  }
+
+  private static FindPage.Tolerance tolerance(
+      FindAddress asked, Filter.Buildable now, double stops) {
+    Filter other = now.withStops(stops);
+    List<Filter> filters = new ArrayList<>(asked.filters());
+    filters.replaceAll(filter -> filter.equals(now) ? other : filter);
+    return new FindPage.Tolerance(
+        FilterWriter.stops(stops), asked.withFilters(filters).toString(), other.equals(now));
+  }
+
+  private static FindPage.KitChoice kitChoice(String name) {
+    Filter filter = new Filter.Buildable(name, Filter.Buildable.USUAL_STOPS);
+    return new FindPage.KitChoice(name, filter.bracket());
+  }
+
+  private static Optional<String> remark(Finding.FoundPage found) {
+    List<String> remarks = new ArrayList<>();
+    if (found.byWordsAlone()) {
+      remarks.add(BY_WORDS_ALONE);
+    }
+    if (found.notJudged() > 0) {
+      remarks.add(
+          "The kit is still to be held against "
+              + found.notJudged()
+              + (found.notJudged() == 1 ? " setup" : " setups")
+              + ", which may be missing here: ask again.");
+    }
+    return remarks.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", remarks));
   }
 
   private static FindAddress address(Context context, AskedSearch search) {
@@ -153,6 +203,7 @@ public final class FindPages {
       case Filter.OneOf _ -> "this word, or one of several";
       case Filter.NoneOf _ -> "none of these";
       case Filter.Range _ -> "a number, or from one to another";
+      case Filter.Buildable _ -> "what this kit makes, so nearly";
       case Filter.Near _ -> "so far from a location, or from latitude and longitude";
     };
   }

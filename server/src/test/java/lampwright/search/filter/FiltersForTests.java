@@ -59,12 +59,17 @@ public final class FiltersForTests {
   }
 
   public Filter next() {
-    return switch (random.nextInt(4)) {
+    return switch (random.nextInt(5)) {
       case 0 -> new Filter.OneOf(trait(Trait.Kind.WORDS), words());
       case 1 -> new Filter.NoneOf(trait(Trait.Kind.WORDS), words());
       case 2 -> range();
+      case 3 -> buildable();
       default -> new Filter.Near(0.001 + random.nextInt(20_000_000) / 1e3, spot());
     };
+  }
+
+  private Filter buildable() {
+    return new Filter.Buildable(words().getFirst(), random.nextInt(6_401) / 1e2);
   }
 
   private Trait trait(Trait.Kind kind) {

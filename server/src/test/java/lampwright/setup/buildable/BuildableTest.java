@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import lampwright.engine.unit.Stops;
@@ -36,7 +37,12 @@ class BuildableTest {
         IntStream.range(from, to)
             .mapToObj(RandomStudios::setup)
             .map(BuildableTest::demand)
-            .toList());
+            .toList(),
+        setup -> RandomStudios.setup(from + setup));
+  }
+
+  private static DemandCatalogue one(SetupDocument setup) {
+    return DemandCatalogue.of(List.of(demand(setup)), _ -> setup);
   }
 
   /** The least stops within which a setup is made; infinite for never. */
@@ -210,13 +216,59 @@ class BuildableTest {
             "/packs",
             List.of(Map.of("pack", Map.of("name", "pack", "energy_ws", 100.0, "outlets", 2.0))));
     Kit kit = Documents.kit(packed);
-    Judge judge = Judge.of(kit, DemandCatalogue.of(List.of(demand(setup))));
+    Judge judge = Judge.of(kit, one(setup));
     for (double within : WITHIN) {
       boolean made =
           AdaptationSearch.isWithin(setup, FiguresComputation.of(setup), kit, new Stops(within));
       assertEquals(made, judge.judge(0, new Stops(within)) instanceof Verdict.Within);
     }
     assertEquals(WITHIN.length, judge.searched());
+  }
+
+  @Test
+  void theFullSearchTellsHowFarOffItIsOrThatItWasStopped() {
+    SearchedReach weak = reach(oneHead(16));
+    assertEquals(Optional.empty(), weak.find(() -> true));
+    // As by the guide number above: one stop off.
+    Verdict off = weak.find(() -> false).orElseThrow();
+    assertTrue(off instanceof Verdict.Beyond(Stops stops) && stops.value() == 1, off.toString());
+    assertEquals(Optional.of(new Verdict.Within()), reach(oneHead(32)).find(() -> false));
+    Kit none = Documents.kit(Documents.with(kitJson(32), "/heads", List.of()));
+    assertTrue(reach(none).find(() -> false).orElseThrow() instanceof Verdict.Never);
+  }
+
+  private static SearchedReach reach(Kit kit) {
+    SetupDocument setup = Documents.setup(oneLight());
+    return new SearchedReach(setup, FiguresComputation.of(setup), kit);
+  }
+
+  /**
+   * A kit of lights goes with the setup's own grey filter, which two alike but for it differ by.
+   */
+  @Test
+  void setupsThatDifferByTheirGreyFilterOnlyAreToldApart() {
+    Object lightsOnly =
+        Documents.with(Documents.with(kitJson(32), "/bodies", List.of()), "/lenses", List.of());
+    Kit kit = Documents.kit(lightsOnly);
+    SetupDocument plain = Documents.setup(oneLight());
+    SetupDocument grey =
+        Documents.setup(Documents.with(oneLight(), "/exposure/neutral_density_stops", 3.3));
+    for (List<SetupDocument> setups : List.of(List.of(plain, grey), List.of(grey, plain))) {
+      Judge judge =
+          Judge.of(kit, DemandCatalogue.of(setups.stream().map(BuildableTest::demand).toList()));
+      for (int i = 0; i < 2; i++) {
+        for (double within : WITHIN) {
+          SetupDocument setup = setups.get(i);
+          boolean made =
+              AdaptationSearch.isWithin(
+                  setup, FiguresComputation.of(setup), kit, new Stops(within));
+          assertEquals(
+              made,
+              judge.find(i, new Stops(within)).orElseThrow() instanceof Verdict.Within,
+              "setup " + i + " within " + within);
+        }
+      }
+    }
   }
 
   @Test
@@ -228,7 +280,7 @@ class BuildableTest {
             "/lights/0/head",
             Documents.at(kitJson(32), "/heads/0/head"));
     SetupDocument setup = Documents.setup(read);
-    Judge judge = Judge.of(oneHead(32), DemandCatalogue.of(List.of(demand(setup))));
+    Judge judge = Judge.of(oneHead(32), one(setup));
     boolean made =
         AdaptationSearch.isWithin(setup, FiguresComputation.of(setup), oneHead(32), new Stops(0.1));
     assertEquals(made, judge.judge(0, new Stops(0.1)) instanceof Verdict.Within);

@@ -91,7 +91,15 @@ final class FindPreviews {
         next,
         Optional.empty(),
         hits.isEmpty() && !query.isEmpty() ? instead() : List.of(),
-        facets.isEmpty() ? List.of() : examples());
+        facets.isEmpty() ? List.of() : examples(),
+        facets.isEmpty()
+            ? List.of()
+            : List.of(
+                new FindPage.Tolerance("⅓ stop", "/demo/setups?filter=a", true),
+                new FindPage.Tolerance("1 stop", "/demo/setups?filter=b", false)),
+        facets.isEmpty()
+            ? List.of()
+            : List.of(new FindPage.KitChoice("The bag", "buildable with The bag")));
   }
 
   private record Chosen(String facet, Facet.Choice choice) {}

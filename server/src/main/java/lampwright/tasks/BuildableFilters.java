@@ -1,0 +1,150 @@
+package lampwright.tasks;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lampwright.people.StudioId;
+import lampwright.search.Instead;
+import lampwright.search.Question;
+import lampwright.search.Search;
+import lampwright.search.SearchResult;
+import lampwright.search.filter.Filter;
+import lampwright.search.filter.FilterWriter;
+import lampwright.setup.SetupId;
+
+/**
+ * The filters of a question that ask for what a kit makes. The index knows nothing of kits, so they
+ * are carried out by naming the setups that pass.
+ */
+final class BuildableFilters {
+
+  /** What is offered where nothing is made so nearly; common practice, no source. */
+  private static final List<Double> WIDER_STOPS = List.of(0.33, 0.5, 1.0, 2.0, 4.0, 64.0);
+
+  /** Less than a tenth of a stop no dial sets and no meter shows; common practice, no source. */
+  private static final int UNSEEN_HUNDREDTHS = 5;
+
+  private final Map<Filter.Buildable, KitJudging.Offs> offs;
+
+  private BuildableFilters(Map<Filter.Buildable, KitJudging.Offs> offs) {
+    this.offs = offs;
+  }
+
+  static BuildableFilters of(
+      KitJudging judging, Caller caller, StudioId studio, List<Filter> filters) {
+    Map<Filter.Buildable, KitJudging.Offs> offs = new LinkedHashMap<>();
+    for (Filter filter : filters) {
+      if (filter instanceof Filter.Buildable buildable) {
+        offs.put(
+            buildable,
+            judging
+                .find(caller, studio, buildable.kit())
+                .orElseGet(() -> new KitJudging.Offs(Map.of(), 0)));
+      }
+    }
+    return new BuildableFilters(offs);
+  }
+
+  /** The most setups that any of the kits still waits for. */
+  int waiting() {
+    return offs.values().stream().mapToInt(KitJudging.Offs::waiting).max().orElse(0);
+  }
+
+  /** The question as the index can answer it. */
+  Question narrow(Question question) {
+    return offs.isEmpty() ? question : narrow(question, offs);
+  }
+
+  private static Question narrow(Question question, Map<Filter.Buildable, KitJudging.Offs> asked) {
+    List<Filter> others =
+        question.filters().stream().filter(f -> !(f instanceof Filter.Buildable)).toList();
+    Optional<Set<String>> made =
+        asked.entrySet().stream()
+            .map(one -> made(one.getKey(), one.getValue()))
+            .reduce(
+                (one, other) ->
+                    one.stream().filter(other::contains).collect(Collectors.toUnmodifiableSet()));
+    Question narrowed = question.withFilters(others);
+    return made.map(
+            ids ->
+                narrowed.withOnlyThese(
+                    question.onlyThese().isEmpty()
+                        ? ids
+                        : ids.stream()
+                            .filter(question.onlyThese().get()::contains)
+                            .collect(Collectors.toUnmodifiableSet())))
+        .orElse(narrowed);
+  }
+
+  private static Set<String> made(Filter.Buildable filter, KitJudging.Offs offs) {
+    return offs.hundredths().keySet().stream()
+        .filter(setup -> offs.passes(setup, filter))
+        .map(SetupId::text)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** How far off a setup is for each kit: {@code The bag makes it within 0.2 stop}. */
+  List<String> reasons(SetupId setup) {
+    List<String> reasons = new ArrayList<>();
+    offs.forEach(
+        (filter, of) -> {
+          Integer off = of.hundredths().get(setup);
+          if (off != null) {
+            reasons.add(
+                off < UNSEEN_HUNDREDTHS
+                    ? filter.kit() + " makes it"
+                    : filter.kit() + " makes it " + FilterWriter.stops(tenths(off)) + " off");
+          }
+        });
+    return reasons;
+  }
+
+  private static double tenths(int hundredths) {
+    return Math.round(hundredths / 10.0) / 10.0;
+  }
+
+  /** Another question that was made without these filters, with them again. */
+  Instead with(Instead other) {
+    List<Filter> all = new ArrayList<>(other.filters());
+    all.addAll(offs.keySet());
+    return new Instead(
+        other.lacking(), other.offered(), other.asked(), other.text(), all, other.total());
+  }
+
+  /** Where nothing was found: the next wider filters by which something is, one for each. */
+  List<Instead> instead(Search search, Question question) {
+    List<Instead> all = new ArrayList<>();
+    for (Filter.Buildable filter : offs.keySet()) {
+      for (double stops : WIDER_STOPS) {
+        Map<Filter.Buildable, KitJudging.Offs> wider = new LinkedHashMap<>();
+        offs.forEach((one, of) -> wider.put(one.equals(filter) ? one.withStops(stops) : one, of));
+        long total = stops > filter.stops() ? total(search, narrow(question, wider)) : 0;
+        if (total > 0) {
+          List<Filter> filters = new ArrayList<>(question.filters());
+          filters.replaceAll(one -> one.equals(filter) ? filter.withStops(stops) : one);
+          all.add(
+              new Instead(
+                  List.of(filter),
+                  Optional.of(filter.withStops(stops)),
+                  question.text(),
+                  question.text(),
+                  filters,
+                  total));
+          break;
+        }
+      }
+    }
+    return all;
+  }
+
+  private static long total(Search search, Question question) {
+    return search.search(question.withFacets(Set.of()).withLimit(1))
+            instanceof SearchResult.Answer answer
+        ? answer.total()
+        : 0;
+  }
+}
