@@ -254,6 +254,7 @@ final class Catalogue implements AutoCloseable {
 
   @Override
   public void close() {
+    finding.close();
     importing.close();
     signatures.close();
     pictures.close();

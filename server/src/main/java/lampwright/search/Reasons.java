@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +24,23 @@ final class Reasons {
   private final Words words;
 
   /** What a setup says at one place that grants a wish. */
-  private record Evidence(TextField field, String quote, Kind kind, double weight) {}
+  private record Evidence(TextField field, Text text, Found found, Kind kind, double weight) {
+
+    String quote() {
+      return found.quote();
+    }
+  }
+
+  /** What granted a wish in a text, and which words of it exactly. */
+  private record Found(String quote, List<MarkedText.Mark> marks) {}
+
+  /**
+   * Why a setup was found.
+   *
+   * @param reasons one for each wish that it grants, in the order of the question
+   * @param why the texts that say so, each once, with the words marked
+   */
+  record Why(List<String> reasons, List<MarkedText> why) {}
 
   private enum Kind {
     LITERAL,
@@ -34,9 +51,10 @@ final class Reasons {
   /** One text of a setup, cut into words, with the places of each. */
   private record Text(String text, List<Words.Word> words, Map<String, List<Words.Word>> byTerm) {
 
-    Optional<String> find(Phrase phrase) {
+    Optional<Found> find(Phrase phrase) {
       for (Words.Word first : byTerm.getOrDefault(phrase.terms().getFirst(), List.of())) {
         Words.Word last = first;
+        List<MarkedText.Mark> marks = new ArrayList<>(mark(first));
         boolean whole = true;
         for (int i = 1; i < phrase.terms().size() && whole; i++) {
           int position = first.position() + phrase.positions().get(i);
@@ -46,19 +64,26 @@ final class Reasons {
                   .findFirst();
           whole = next.isPresent();
           last = next.orElse(last);
+          next.ifPresent(word -> marks.addAll(mark(word)));
         }
         if (whole) {
-          return Optional.of(slice(first.start(), last.end()));
+          return Optional.of(new Found(slice(first.start(), last.end()), marks));
         }
       }
       return Optional.empty();
     }
 
-    Optional<String> findSlip(String term) {
+    Optional<Found> findSlip(String term) {
       return words.stream()
           .filter(word -> Slip.isOneApart(word.term(), term))
           .findFirst()
-          .map(word -> slice(word.start(), word.end()));
+          .map(word -> new Found(slice(word.start(), word.end()), mark(word)));
+    }
+
+    private List<MarkedText.Mark> mark(Words.Word word) {
+      int from = Math.clamp(word.start(), 0, text.length());
+      int to = Math.clamp(word.end(), from, text.length());
+      return from < to ? List.of(new MarkedText.Mark(from, to)) : List.of();
     }
 
     private String slice(int start, int end) {
@@ -72,8 +97,7 @@ final class Reasons {
     this.words = words;
   }
 
-  /** One reason for each wish that the setup grants, in the order of the question. */
-  List<String> of(List<Wish> wishes, List<QueryPlan.Rarity> rarities, Document setup) {
+  Why of(List<Wish> wishes, List<QueryPlan.Rarity> rarities, Document setup) {
     Map<TextField, List<Text>> texts = new EnumMap<>(TextField.class);
     for (TextField field : TextField.values()) {
       List<Text> read = new ArrayList<>();
@@ -83,14 +107,22 @@ final class Reasons {
       texts.put(field, read);
     }
     List<String> reasons = new ArrayList<>();
+    Map<List<Object>, MarkedText> marked = new LinkedHashMap<>();
     for (int i = 0; i < wishes.size(); i++) {
       Wish wish = wishes.get(i);
-      best(wish, rarities.get(i).misspelt(), texts)
-          .map(evidence -> sentence(wish, evidence))
+      Optional<Evidence> evidence = best(wish, rarities.get(i).misspelt(), texts);
+      evidence
+          .map(best -> sentence(wish, best))
           .filter(reason -> !reasons.contains(reason))
           .ifPresent(reasons::add);
+      evidence.ifPresent(
+          best ->
+              marked.merge(
+                  List.of(best.field(), best.text().text()),
+                  new MarkedText(best.field().label, best.text().text(), best.found().marks()),
+                  (one, other) -> one.and(other.marks())));
     }
-    return reasons;
+    return new Why(reasons, List.copyOf(marked.values()));
   }
 
   /** Why a setup was found none of whose words grants a wish: it begins so. */
@@ -122,20 +154,22 @@ final class Reasons {
           for (Text text : all) {
             text.find(wish.literal())
                 .ifPresent(
-                    quote -> found.add(new Evidence(field, quote, Kind.LITERAL, 10 * field.times)));
+                    here ->
+                        found.add(new Evidence(field, text, here, Kind.LITERAL, 10 * field.times)));
             QueryPlan.others(wish, misspelt)
                 .forEach(
                     (other, weight) ->
                         text.find(other)
                             .ifPresent(
-                                quote ->
+                                here ->
                                     found.add(
                                         new Evidence(
-                                            field, quote, Kind.NEAR, weight * field.times))));
+                                            field, text, here, Kind.NEAR, weight * field.times))));
             if (misspelt) {
               text.findSlip(wish.literal().terms().getFirst())
                   .ifPresent(
-                      quote -> found.add(new Evidence(field, quote, Kind.SPELLED, field.times)));
+                      here ->
+                          found.add(new Evidence(field, text, here, Kind.SPELLED, field.times)));
             }
           }
         });
@@ -156,7 +190,7 @@ final class Reasons {
           if (here.isEmpty()) {
             here =
                 text.find(new Phrase(List.of(term), List.of(0)))
-                    .map(quote -> new Evidence(field.getKey(), quote, Kind.NEAR, 1));
+                    .map(found -> new Evidence(field.getKey(), text, found, Kind.NEAR, 1));
           }
         }
       }

@@ -169,16 +169,19 @@ public final class Search {
       double score)
       throws IOException {
     Document setup = searcher.storedFields().document(place.document());
+    Reasons.Why why = why(wishes, rarities, setup);
     return new SearchResult.Hit(
-        place.setup(),
-        EntryDocument.revision(setup),
-        score,
-        wishes.isEmpty() ? List.of() : why(wishes, rarities, setup));
+        place.setup(), EntryDocument.revision(setup), score, why.reasons(), why.why());
   }
 
-  private List<String> why(List<Wish> wishes, List<QueryPlan.Rarity> rarities, Document setup) {
-    List<String> words = reasons.of(wishes, rarities, setup);
-    return words.isEmpty() ? List.of(Reasons.nearInMeaning(setup)) : words;
+  private Reasons.Why why(List<Wish> wishes, List<QueryPlan.Rarity> rarities, Document setup) {
+    if (wishes.isEmpty()) {
+      return new Reasons.Why(List.of(), List.of());
+    }
+    Reasons.Why words = reasons.of(wishes, rarities, setup);
+    return words.reasons().isEmpty()
+        ? new Reasons.Why(List.of(Reasons.nearInMeaning(setup)), List.of())
+        : words;
   }
 
   /** What the asker may see of the studio: nothing else has a part in any count or score. */

@@ -45,10 +45,13 @@ public sealed interface SearchResult {
    * @param score 0 to 1, higher is better; comparable within one question only; 0 where there is no
    *     text
    * @param reasons why it matched, in plain words: {@code mood: lonely — near “bleak”}
+   * @param why the texts that say so, as they were when they were indexed; none where it matched by
+   *     its meaning alone
    */
-  record Hit(String setup, int revision, double score, List<String> reasons) {
+  record Hit(String setup, int revision, double score, List<String> reasons, List<MarkedText> why) {
     public Hit {
       reasons = List.copyOf(reasons);
+      why = List.copyOf(why);
     }
   }
 

@@ -54,9 +54,31 @@ final class BuildableFilters {
     return offs.values().stream().mapToInt(KitJudging.Offs::waiting).max().orElse(0);
   }
 
-  /** The question as the index can answer it. */
-  Question narrow(Question question) {
-    return offs.isEmpty() ? question : narrow(question, offs);
+  /**
+   * The question as the index can answer it; none where its cursor was made for other kits or other
+   * tolerances, which the index would not notice.
+   */
+  Optional<Question> narrow(Question question) {
+    if (offs.isEmpty()) {
+      return Optional.of(question);
+    }
+    if (question.cursor().isEmpty()) {
+      return Optional.of(narrow(question, offs));
+    }
+    return question
+        .cursor()
+        .filter(cursor -> cursor.startsWith(mark()))
+        .map(cursor -> narrow(question, offs).withCursor(cursor.substring(mark().length())));
+  }
+
+  /** A cursor of the index that only these filters take again. */
+  String mark(String cursor) {
+    return mark() + cursor;
+  }
+
+  private String mark() {
+    String brackets = offs.keySet().stream().map(Filter::bracket).collect(Collectors.joining("]"));
+    return offs.isEmpty() ? "" : Integer.toHexString(brackets.hashCode()) + "-";
   }
 
   private static Question narrow(Question question, Map<Filter.Buildable, KitJudging.Offs> asked) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lampwright.people.StudioId;
 import lampwright.search.Instead;
+import lampwright.search.MarkedText;
 import lampwright.search.Question;
 import lampwright.search.Search;
 import lampwright.search.SearchResult;
@@ -20,7 +21,7 @@ import lampwright.store.Pictures;
 import lampwright.store.StoredPicture;
 
 /** Finds setups. What the index names is read again from the database, under its locks. */
-public final class Finding {
+public final class Finding implements AutoCloseable {
 
   private final Database database;
   private final Search search;
@@ -32,13 +33,25 @@ public final class Finding {
     this.judging = new KitJudging(database);
   }
 
+  /** Ends what goes on in the background. */
+  @Override
+  public void close() {
+    judging.close();
+  }
+
   /**
    * A setup that was found, with why.
    *
+   * @param why its texts with the words marked that it was found by; none of an older revision than
+   *     the setup's, whose author may have taken them out
    * @param picture its finished picture
    */
   public record Found(
-      Catalogued setup, double score, List<String> reasons, Optional<FoundPicture> picture) {}
+      Catalogued setup,
+      double score,
+      List<String> reasons,
+      List<MarkedText> why,
+      Optional<FoundPicture> picture) {}
 
   /**
    * What a list shows of a setup's picture.
@@ -92,7 +105,12 @@ public final class Finding {
           Question byIds =
               question.withFilters(question.filters().stream().map(authors::toIds).toList());
           Question seen = sight.isWhole() ? byIds : byIds.onlyForAll();
-          return switch (search.search(buildable.narrow(seen))) {
+          Optional<Question> narrowed = buildable.narrow(seen);
+          SearchResult result =
+              narrowed.isPresent()
+                  ? search.search(narrowed.get())
+                  : new SearchResult.UnreadableCursor();
+          return switch (result) {
             case SearchResult.UnreadableCursor unreadable ->
                 throw Refused.invalid(
                     "/cursor", "Cursor was not made by this search. Start again without it.");
@@ -104,7 +122,7 @@ public final class Finding {
                   found(answer, living, new Pictures(in).finals(living.keySet()), buildable),
                   answer.total(),
                   authors.toNames(answer.facets()),
-                  answer.next(),
+                  answer.next().map(buildable::mark),
                   answer.byWordsAlone(),
                   Stream.concat(
                           answer.instead().stream().map(buildable::with),
@@ -194,6 +212,7 @@ public final class Finding {
                 hit.score(),
                 Stream.concat(hit.reasons().stream(), buildable.reasons(setup.id()).stream())
                     .toList(),
+                hit.revision() == setup.revision() ? hit.why() : List.of(),
                 Optional.ofNullable(pictures.get(setup.id())).map(Finding::picture)));
       }
     }

@@ -37,7 +37,7 @@ import org.slf4j.LoggerFactory;
  * is remembered by the kit as it was, with all of its gear, and by each setup's revision: a changed
  * setup is judged again by itself, a changed kit again with all.
  */
-final class KitJudging {
+final class KitJudging implements AutoCloseable {
 
   private static final Logger LOG = LoggerFactory.getLogger(KitJudging.class);
 
@@ -51,8 +51,12 @@ final class KitJudging {
   private static final int MOST_REMEMBERED = 12;
   private static final int NEVER = Integer.MAX_VALUE;
 
+  /** The full search took too long for it; it is not tried again before the setup changes. */
+  private static final int UNTOLD = NEVER - 1;
+
   private final Database database;
   private final Map<Judged, Known> remembered = new LinkedHashMap<>(16, 0.75f, true);
+  private volatile boolean closed;
 
   KitJudging(Database database) {
     this.database = database;
@@ -84,7 +88,12 @@ final class KitJudging {
     }
   }
 
-  private record Task(Kit kit, Map<SetupId, Integer> revisions) {}
+  /**
+   * What is asked.
+   *
+   * @param all whether these are all of the studio's setups
+   */
+  private record Task(Kit kit, Map<SetupId, Integer> revisions, boolean all) {}
 
   /**
    * How far off all setups are that the caller may see.
@@ -101,13 +110,20 @@ final class KitJudging {
               Sight sight = Sight.ask(in);
               return new KitNames(in)
                   .find(kit)
-                  .map(found -> new Task(found, new Setups(in).revisions(sight.standings())));
+                  .map(
+                      found ->
+                          new Task(
+                              found, new Setups(in).revisions(sight.standings()), sight.isWhole()));
             });
     return task.map(asked -> offs(caller, studio, asked));
   }
 
   private Offs offs(Caller caller, StudioId studio, Task task) {
     Known known = known(new Judged(studio, task.kit()));
+    if (task.all()) {
+      // What was deleted meanwhile is forgotten.
+      known.of().keySet().retainAll(task.revisions().keySet());
+    }
     BooleanSupplier stop = after(LONGEST);
     try {
       // Two who ask for one kit at a time do not judge it twice.
@@ -131,7 +147,9 @@ final class KitJudging {
     int waiting = 0;
     for (Map.Entry<SetupId, Integer> setup : task.revisions().entrySet()) {
       Judgement judgement = known.of().get(setup.getKey());
-      if (judgement == null || judgement.revision() != setup.getValue()) {
+      if (judgement == null
+          || judgement.revision() != setup.getValue()
+          || judgement.hundredths() == UNTOLD) {
         waiting++;
       } else if (judgement.hundredths() != NEVER) {
         offs.put(setup.getKey(), judgement.hundredths());
@@ -144,9 +162,21 @@ final class KitJudging {
   private void goOn(Caller caller, StudioId studio, Task task, Known known) {
     try {
       for (SetupId setup : open(task, known)) {
+        if (closed) {
+          return;
+        }
         known.judging().lock();
         try {
           judge(caller, studio, List.of(setup), task, known, after(LONGEST_SEARCH));
+          int revision = task.revisions().getOrDefault(setup, 0);
+          if (!closed) {
+            known
+                .of()
+                .merge(
+                    setup,
+                    new Judgement(revision, UNTOLD),
+                    (had, untold) -> had.revision() == revision ? had : untold);
+          }
         } finally {
           known.judging().unlock();
         }
@@ -158,9 +188,32 @@ final class KitJudging {
     }
   }
 
-  private static BooleanSupplier after(Duration longest) {
+  private BooleanSupplier after(Duration longest) {
     long start = System.nanoTime();
-    return () -> System.nanoTime() - start > longest.toNanos();
+    return () -> closed || System.nanoTime() - start > longest.toNanos();
+  }
+
+  /** Ends what goes on in the background, before the database is closed. */
+  @Override
+  public void close() {
+    closed = true;
+    List<Known> all;
+    synchronized (remembered) {
+      all = List.copyOf(remembered.values());
+    }
+    for (Known known : all) {
+      await(known);
+    }
+  }
+
+  /** Whoever judges sees the end soon, and lets go. */
+  private static void await(Known known) {
+    known.judging().lock();
+    try {
+      LOG.debug("Nobody judges any more: {} setups were", known.of().size());
+    } finally {
+      known.judging().unlock();
+    }
   }
 
   private Known known(Judged judged) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lampwright.meaning.Meanings;
 import lampwright.search.SearchResult.Answer;
 import lampwright.search.SearchResult.Hit;
@@ -62,6 +63,23 @@ class SearchTest {
     assertEquals(
         List.of("intent: lonely — near “bleak”", "intent: first light — near “before dawn”"),
         answer.items().get(1).reasons());
+    assertEquals(
+        List.of("intent: A [cold] and [lonely] figure in the [first] [light]"),
+        marked(answer.items().get(0)));
+    assertEquals(List.of("intent: [bleak] harbour [before] [dawn]"), marked(answer.items().get(1)));
+  }
+
+  /** The texts of a hit with their marked words in brackets. */
+  private static List<String> marked(SearchResult.Hit hit) {
+    return hit.why().stream()
+        .map(
+            why ->
+                why.field()
+                    + ": "
+                    + why.pieces().stream()
+                        .map(piece -> piece.marked() ? "[" + piece.text() + "]" : piece.text())
+                        .collect(Collectors.joining()))
+        .toList();
   }
 
   @Test
@@ -131,6 +149,9 @@ class SearchTest {
     assertEquals(
         List.of("title: harbuor — spelled “harbour”"),
         ask(Question.of("demo", "harbuor")).items().getFirst().reasons());
+    assertEquals(
+        List.of("title: Old [harbour]"),
+        marked(ask(Question.of("demo", "harbuor")).items().getFirst()));
   }
 
   @Test

@@ -152,6 +152,31 @@ class BuildableOverRestTest {
     assertEquals(0, Told.number(found(author, filter), "total"), "A kit without heads.");
   }
 
+  @Test
+  void pagesGoOnWithTheSameKitAndToleranceOnly() {
+    makeKit("The pager");
+    for (String title : List.of("Paged first", "Paged next")) {
+      HttpResponse<String> made = author.post(SETUPS, Documents.json(Documents.setup(title)));
+      assertEquals(201, made.statusCode(), made.body());
+    }
+    String filter = "buildable with The pager within 64 stops";
+    Set<String> all = ids(found(author, filter, "&limit=100"));
+    String one = SETUPS + "?limit=1&filter=" + URLEncoder.encode(filter, StandardCharsets.UTF_8);
+    Map<?, ?> page = Visitor.object(author.get(one));
+    Set<String> paged = new TreeSet<>(ids(page));
+    String first = Told.at(page, "next").toString();
+    while (page.containsKey("next")) {
+      page = Visitor.object(author.get(one + "&cursor=" + Told.at(page, "next")));
+      assertTrue(paged.addAll(ids(page)), "A setup came twice");
+    }
+    assertEquals(all, paged);
+    HttpResponse<String> other =
+        author.get(
+            SETUPS + query("buildable with The pager within 2 stops") + "&limit=1&cursor=" + first);
+    assertEquals(422, other.statusCode(), other.body());
+    assertEquals("/cursor", Told.at(Visitor.object(other), "errors", 0, "pointer"));
+  }
+
   private String makeKit(String name) {
     HttpResponse<String> made = author.post(KITS, Documents.json(Documents.kit(name)));
     assertEquals(201, made.statusCode(), made.body());

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lampwright.people.StudioId;
+import lampwright.search.MarkedText;
 import lampwright.search.Question;
 import lampwright.search.SearchResult;
 import lampwright.search.filter.Trait;
@@ -107,7 +108,8 @@ public final class SetupApi {
       Optional<String> place,
       int lights,
       double score,
-      List<String> reasons) {
+      List<String> reasons,
+      List<Why> why) {
 
     static Item of(Finding.Found found) {
       SetupDocument document = found.setup().document();
@@ -123,7 +125,22 @@ public final class SetupApi {
           document.occasion().flatMap(o -> o.place()).map(place -> place.name()),
           document.lights().size(),
           found.score(),
-          found.reasons());
+          found.reasons(),
+          found.why().stream().map(Why::of).toList());
+    }
+  }
+
+  /** A part of a text, with the words marked: from, and to behind the last, in UTF-16 units. */
+  private record Why(String field, String passage, List<List<Integer>> marked) {
+
+    private static final int LONGEST_PASSAGE = 160;
+
+    static Why of(MarkedText text) {
+      MarkedText passage = text.passage(LONGEST_PASSAGE);
+      return new Why(
+          passage.field(),
+          passage.text(),
+          passage.marks().stream().map(mark -> List.of(mark.from(), mark.to())).toList());
     }
   }
 

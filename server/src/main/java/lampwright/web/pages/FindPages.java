@@ -6,11 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import lampwright.document.Problem;
 import lampwright.drawing.Plan;
 import lampwright.people.StudioId;
 import lampwright.search.Instead;
+import lampwright.search.MarkedText;
 import lampwright.search.Question;
 import lampwright.search.filter.Filter;
 import lampwright.search.filter.FilterWriter;
@@ -28,6 +30,11 @@ import lampwright.web.http.Door;
 public final class FindPages {
 
   private static final int HITS_A_PAGE = 20;
+
+  private static final int LONGEST_PASSAGE = 160;
+
+  /** What a list does not show anyway. */
+  private static final Set<String> IN_PASSAGES = Set.of("notes");
 
   /** A dial's click, half a stop and what one still sees past; common practice, no source. */
   private static final List<Double> TOLERANCES_STOPS =
@@ -208,15 +215,32 @@ public final class FindPages {
     };
   }
 
+  /** A text that the list shows whole. */
+  private static List<MarkedText.Piece> marked(Finding.Found found, String field, String text) {
+    return found.why().stream()
+        .filter(why -> why.field().equals(field) && why.text().equals(text))
+        .findFirst()
+        .orElseGet(() -> new MarkedText(field, text, List.of()))
+        .pieces();
+  }
+
+  private static List<Hit.Passage> passages(Finding.Found found) {
+    return found.why().stream()
+        .filter(why -> IN_PASSAGES.contains(why.field()))
+        .map(why -> new Hit.Passage(why.field(), why.passage(LONGEST_PASSAGE).pieces()))
+        .toList();
+  }
+
   private Hit hit(StudioId studio, Finding.Found found, String findPath) {
     SetupDocument setup = found.setup().document();
     Figures figures = FiguresComputation.of(setup);
     return new Hit(
-        setup.title(),
+        marked(found, "title", setup.title()),
         findPath + "/" + found.setup().id().text(),
         SetupView.placeAndDate(setup),
-        setup.intent().orElse(""),
+        marked(found, "intent", setup.intent().orElse("")),
         setup.moods(),
+        passages(found),
         found.reasons(),
         SetupFigures.forHit(setup.exposure(), figures),
         Optional.of(Plan.small(setup)),

@@ -3,6 +3,7 @@ package lampwright.web.pages;
 import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.PreviewDrawings;
+import lampwright.search.MarkedText;
 
 /** The finding page: all setups, a search, one that finds nothing, a new studio, long words. */
 final class FindPreviews {
@@ -46,11 +47,12 @@ final class FindPreviews {
                         "melancholy without any self-pity", 2, "/demo/setups", false)))),
         List.of(
             new Hit(
-                word + " on the long stair",
+                pieces(word + " on the long stair"),
                 "/demo/setups/l1",
                 "The staircase behind the third warehouse from the slip, second floor · 2030",
-                "A story told by one lamp. ".repeat(12),
+                pieces("A story told by one lamp. ".repeat(12)),
                 List.of(word, "slow", "quiet", "patient"),
+                List.of(new Hit.Passage("notes", pieces("Here " + word + " stands."))),
                 List.of("“" + word + "” stands in its intent"),
                 figures("f/5.6", "1/8000", "102400", "−10.3"),
                 Optional.of(PreviewDrawings.smallPlan()),
@@ -145,35 +147,45 @@ final class FindPreviews {
     return new Facet.Choice(words, count, "/demo/setups?x=" + count, words.equals(active));
   }
 
+  private static List<MarkedText.Piece> pieces(String text) {
+    return List.of(new MarkedText.Piece(text, false));
+  }
+
   private static List<Hit> hits(List<String> reasons) {
     return List.of(
         new Hit(
-            "Last ferry, slate quay",
+            pieces("Last ferry, slate quay"),
             "/demo/setups/k3v9",
             "Slate quay, Veskarn Sound · 14 October 2030",
-            "Dusk, after rain. Alone but not lost: one warm window of light, the sea already"
-                + " night.",
+            List.of(
+                new MarkedText.Piece("Dusk, after rain. ", false),
+                new MarkedText.Piece("Alone", true),
+                new MarkedText.Piece(
+                    " but not lost: one warm window of light, the sea already night.", false)),
             List.of("lonely", "cold", "last light"),
+            List.of(),
             reasons,
             figures("f/5.6", "1/125", "100", "−1.3"),
             Optional.of(PreviewDrawings.smallPlan()),
             Optional.of(PicturePreviews.tile("The quay at dusk.", 320, 213))),
         new Hit(
-            "Gravel, two runners",
+            pieces("Gravel, two runners"),
             "/demo/setups/m2",
             "Gravel pit · 2 May 2030",
-            "Early and hard. They run towards us and nothing else moves.",
+            pieces("Early and hard. They run towards us and nothing else moves."),
             List.of("cold", "restless"),
+            List.of(),
             reasons.stream().skip(1).toList(),
             figures("f/11", "1/250", "200", "−2.0"),
             Optional.of(PreviewDrawings.smallPlan()),
             Optional.empty()),
         new Hit(
-            "Hands of the net mender",
+            pieces("Hands of the net mender"),
             "/demo/setups/n4",
             "Studio B · 19 January 2030",
-            "",
+            List.of(),
             List.of("tender"),
+            List.of(),
             reasons.stream().skip(1).toList(),
             figures("f/8", "1/125", "50", "−6.1"),
             Optional.empty(),
