@@ -30,6 +30,8 @@ import lampwright.tasks.LocationKeeping;
 import lampwright.tasks.MeaningUpkeep;
 import lampwright.tasks.NoteKeeping;
 import lampwright.tasks.Recording;
+import lampwright.tasks.SearchKeeping;
+import lampwright.tasks.SearchNews;
 import lampwright.tasks.SignatureUpkeep;
 import lampwright.tasks.Signing;
 import lampwright.tasks.Stating;
@@ -37,6 +39,7 @@ import lampwright.tasks.Suggesting;
 import lampwright.tasks.SunWatching;
 import lampwright.tasks.TakeLogging;
 import lampwright.tasks.Tracing;
+import lampwright.web.api.SavedQuestion;
 
 /** The catalogue's own part of the house: the search index that follows, and the tasks on it. */
 final class Catalogue implements AutoCloseable {
@@ -64,6 +67,8 @@ final class Catalogue implements AutoCloseable {
   private final Comparing comparing;
   private final Finding finding;
   private final Suggesting suggesting;
+  private final SearchNews searchNews;
+  private final SearchKeeping searchKeeping;
   private final Adapting adapting;
   private final LocationKeeping locations;
   private final TakeLogging takes;
@@ -113,6 +118,8 @@ final class Catalogue implements AutoCloseable {
         new Search(index, sentences.<Meanings>map(loaded -> loaded).orElse(Meanings.NONE));
     finding = new Finding(database, search);
     suggesting = new Suggesting(database, search, new Suggestions(index));
+    searchNews = new SearchNews(database, finding, SavedQuestion::read);
+    searchKeeping = new SearchKeeping(database, searchNews, ids);
     adapting = new Adapting(database);
     locations = new LocationKeeping(database, ids);
     takes = new TakeLogging(database, cataloguing, ids);
@@ -196,6 +203,14 @@ final class Catalogue implements AutoCloseable {
 
   Suggesting suggesting() {
     return suggesting;
+  }
+
+  SearchNews searchNews() {
+    return searchNews;
+  }
+
+  SearchKeeping searchKeeping() {
+    return searchKeeping;
   }
 
   Finding finding() {

@@ -46,9 +46,11 @@ import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.PictureApi;
 import lampwright.web.api.ReadingMapApi;
+import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
+import lampwright.web.api.ShownPictureApi;
 import lampwright.web.api.SignatureApi;
 import lampwright.web.api.StudioApi;
 import lampwright.web.api.SuggestionApi;
@@ -76,7 +78,9 @@ import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.ProblemPages;
+import lampwright.web.pages.SavedSearchPages;
 import lampwright.web.pages.SetupPages;
+import lampwright.web.pages.ShownPicturePages;
 import lampwright.web.pages.SignInPages;
 import lampwright.web.pages.StudioLayouts;
 import lampwright.web.pages.TakePages;
@@ -189,7 +193,7 @@ public final class House implements AutoCloseable {
     Assets assets = Assets.fromClassPath();
     Layouts layouts = new Layouts(assets);
     Studios studios = new Studios(database);
-    StudioLayouts studioLayouts = new StudioLayouts(door, studios, layouts);
+    StudioLayouts studioLayouts = new StudioLayouts(door, studios, layouts, catalogue.searchNews());
     Routes.Api api =
         new Routes.Api(
             new HealthApi(
@@ -238,7 +242,10 @@ public final class House implements AutoCloseable {
             new GearCalibrationApi(door, catalogue.gear(), catalogue.gearCalibrating()),
             new ArchiveApi(door, catalogue.exporting(), catalogue.importing()),
             new SignatureApi(door, catalogue.signing()),
-            new SuggestionApi(door, catalogue.suggesting()));
+            new SuggestionApi(door, catalogue.suggesting()),
+            new SavedSearchApi(door, catalogue.searchKeeping(), catalogue.searchNews()),
+            new ShownPictureApi(
+                door, catalogue.pictures().adding(), catalogue.pictures().showing()));
     SignInPages signInPages =
         new SignInPages(
             door,
@@ -305,7 +312,11 @@ public final class House implements AutoCloseable {
                 templates,
                 studioLayouts),
             life,
-            picturePages);
+            picturePages,
+            new SavedSearchPages(
+                door, catalogue.searchKeeping(), catalogue.searchNews(), templates, studioLayouts),
+            new ShownPicturePages(
+                door, catalogue.pictures().adding(), catalogue.pictures().showing()));
     ProblemPage problemPage =
         (problem, context) ->
             problem.kind() == ProblemKind.NOT_SIGNED_IN

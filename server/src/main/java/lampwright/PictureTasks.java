@@ -9,6 +9,7 @@ import lampwright.tasks.PictureAdding;
 import lampwright.tasks.PictureComparing;
 import lampwright.tasks.PictureGiving;
 import lampwright.tasks.PictureKeeping;
+import lampwright.tasks.PictureShowing;
 import lampwright.tasks.PictureUpkeep;
 
 /** All that is done with pictures, on one folder of files. */
@@ -17,6 +18,7 @@ record PictureTasks(
     PictureUpkeep upkeep,
     PictureKeeping keeping,
     PictureAdding adding,
+    PictureShowing showing,
     PictureGiving giving,
     PictureComparing comparing)
     implements AutoCloseable {
@@ -27,11 +29,13 @@ record PictureTasks(
     PictureUpkeep upkeep = new PictureUpkeep(database, files);
     upkeep.sweep();
     PictureKeeping keeping = new PictureKeeping(database, upkeep);
+    PictureAdding adding = new PictureAdding(database, files, upkeep, ids);
     return new PictureTasks(
         files,
         upkeep,
         keeping,
-        new PictureAdding(database, files, upkeep, ids),
+        adding,
+        new PictureShowing(database, adding),
         new PictureGiving(database, files),
         new PictureComparing(keeping, cataloguing));
   }

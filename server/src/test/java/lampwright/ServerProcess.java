@@ -97,11 +97,15 @@ final class ServerProcess implements AutoCloseable {
 
   /** The demo's author, by a token. */
   Visitor author() {
+    return member("author@demo.example");
+  }
+
+  /** A member of the demo, by a token. */
+  Visitor member(String email) {
     Visitor visitor = new Visitor(address);
     HttpResponse<String> session =
         visitor.post(
-            "/api/session",
-            "{\"email\":\"author@demo.example\",\"password\":\"four-heads-at-dusk\"}");
+            "/api/session", "{\"email\":\"" + email + "\",\"password\":\"four-heads-at-dusk\"}");
     String cookie = session.headers().firstValue("Set-Cookie").orElseThrow();
     HttpResponse<String> token =
         visitor

@@ -57,6 +57,7 @@ class TwoServersTest {
         ServerProcess other = start("other", postgres)) {
       TwentyWriters.mustLoseNothing(List.of(one.author(), other.author()));
       whatIsWrittenAtOneIsFoundAtTheOther(one.author(), other.author());
+      whatIsNewIsTheSameAtBoth(one, other);
       theIndexOfAServerThatIsKilledWhileItFollowsEqualsTheDatabase(one, other, postgres);
     }
   }
@@ -67,6 +68,29 @@ class TwoServersTest {
     while (Visitor.items(there.get(SETUPS + "?q=tidewheel")).isEmpty()) {
       assertTrue(System.nanoTime() < end, "It is not found at the other server.");
     }
+  }
+
+  private static void whatIsNewIsTheSameAtBoth(ServerProcess one, ServerProcess other) {
+    Visitor here = one.member("owner@demo.example");
+    Visitor there = other.member("owner@demo.example");
+    HttpResponse<String> kept =
+        here.post(
+            "/api/studios/demo/saved-searches",
+            "{\"name\":\"Spikes\",\"question\":\"q=%22marlinspike%22\"}");
+    String search = kept.headers().firstValue("Location").orElseThrow();
+    write(other.author(), "marlinspike");
+    for (Visitor visitor : List.of(there, here)) {
+      long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+      while (unseen(visitor, search) != 1) {
+        assertTrue(System.nanoTime() < end, "It is not told at both servers.");
+      }
+    }
+    assertEquals(200, there.post(search + "/looks", "").statusCode());
+    assertEquals(0, unseen(here, search));
+  }
+
+  private static int unseen(Visitor visitor, String search) {
+    return (int) Told.number(Visitor.object(visitor.get(search + "/news")), "unseen");
   }
 
   private void theIndexOfAServerThatIsKilledWhileItFollowsEqualsTheDatabase(

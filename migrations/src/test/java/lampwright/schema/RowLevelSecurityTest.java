@@ -182,17 +182,64 @@ class RowLevelSecurityTest {
   }
 
   @Test
+  void aSavedSearchIsItsOwnersAloneAndGoesWithTheirMembership() throws SQLException {
+    String fields =
+        "(studio_id, person_id, id, revision, name, name_key, question, created_at, changed_at,"
+            + " seen_at)";
+    String rest = ", 1, 'Dusk', 'dusk', 'q=dusk', now(), now(), now())";
+    String as = "select set_config('lampwright.person', '%s', true)";
+    try (Rows rows = Rows.as(working)) {
+      rows.run(
+          "begin",
+          in("studio1"),
+          "insert into lampwright.member values ('studio1', 'omar0000', 'reader', now())",
+          as.formatted("omar0000"),
+          "insert into lampwright.saved_search "
+              + fields
+              + " values ('studio1', 'omar0000', 'dusk1'"
+              + rest);
+      assertEquals("1", rows.one("select count(*) from lampwright.saved_search"));
+      rows.run(in("studio2"));
+      assertEquals("0", rows.one("select count(*) from lampwright.saved_search"));
+      rows.run(in("studio1"), as.formatted("nora0000"));
+      assertEquals("0", rows.one("select count(*) from lampwright.saved_search"));
+      rows.run("update lampwright.saved_search set name = 'x'");
+      rows.run("delete from lampwright.member where person_id = 'omar0000'");
+      rows.run(
+          "insert into lampwright.member values ('studio1', 'omar0000', 'reader', now())",
+          as.formatted("omar0000"));
+      assertEquals("0", rows.one("select count(*) from lampwright.saved_search"));
+    }
+    assertRefused(
+        "insert into lampwright.saved_search "
+            + fields
+            + " values ('studio1', 'nora0000', 'dusk1'"
+            + rest,
+        "row-level security");
+    assertRefused("update lampwright.saved_search set person_id = 'x'", "permission denied");
+  }
+
+  @Test
   void theIndexerReadsEveryStudioAndWritesNothing() throws SQLException {
     try (Rows rows = Rows.as(working)) {
       rows.run("begin", "set local role lampwright_indexer");
       assertEquals("2", rows.one("select count(*) from lampwright.setup"));
       assertEquals("2", rows.one("select count(*) from lampwright.change_log"));
       assertEquals("1", rows.one("select count(*) from lampwright.catalogue"));
+      rows.run(
+          "select studio_id, id, deleted_at, latitude_deg, longitude_deg from lampwright.location",
+          "select studio_id, id, setup_id, kind, changed_at, statistics, sha256, deleted_at"
+              + " from lampwright.picture");
     }
     for (String sql :
         List.of(
             "select password_hash from lampwright.person",
             "select person_id from lampwright.member",
+            "select document from lampwright.location",
+            "select name from lampwright.location",
+            "select document from lampwright.picture",
+            "select facts from lampwright.picture",
+            "update lampwright.picture set statistics = '{}'",
             "update lampwright.setup set title = 'x'",
             "update lampwright.setup_signature set version = 2",
             "delete from lampwright.change_log")) {

@@ -57,6 +57,11 @@ public final class Sentences implements Meanings, AutoCloseable {
     return model;
   }
 
+  @Override
+  public boolean isLoading() {
+    return tried.getCount() > 0;
+  }
+
   /** Why meanings cannot be told now; empty where they can. */
   public Optional<String> trouble() {
     return trouble;

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.zip.CRC32C;
@@ -44,6 +45,14 @@ record Cursor(
     append(all, question.standing().toString());
     append(all, question.order().name());
     question.filters().stream().map(Filter::bracket).sorted().forEach(f -> append(all, f));
+    question
+        .like()
+        .ifPresent(
+            like -> {
+              append(all, like.setup().orElse(""));
+              append(all, like.by().name());
+              append(all, HexFormat.of().formatHex(like.asked().toBytes()));
+            });
     CRC32C checksum = new CRC32C();
     for (int i = 0; i < all.length(); i++) {
       checksum.update(all.charAt(i) >> 8);

@@ -36,6 +36,20 @@ sealed interface Dimension permits WordDimension, NumberDimension, PointDimensio
   /** Counts the values of the setup that was read last. */
   void count();
 
+  /**
+   * Counts the values of setups that pass whatever they are.
+   *
+   * @param documents of the segment that was entered, ascending
+   * @param size how many of them
+   */
+  default void countEach(int[] documents, int size) throws IOException {
+    for (int i = 0; i < size; i++) {
+      if (passes(documents[i])) {
+        count();
+      }
+    }
+  }
+
   /** Adds up what was counted since {@link #enter}. */
   void leave() throws IOException;
 

@@ -28,7 +28,7 @@ import org.apache.lucene.util.BytesRef;
 final class EntryDocument {
 
   /** Counts up when documents are laid out anew, so that older indexes are rebuilt. */
-  static final int VERSION = 4;
+  static final int VERSION = 5;
 
   static final String KEY = "key";
   static final String STUDIO = "studio";
@@ -41,6 +41,8 @@ final class EntryDocument {
   static final String FOR_ALL = "for_all";
   static final String MEANING = "meaning";
   static final String FINGERPRINT = "fingerprint";
+  private static final String LIGHT = "light";
+  private static final String PICTURE = "picture";
   private static final String REVISION_STORED = "revision_stored";
   private static final long MOST_SECONDS = 1L << 40;
 
@@ -59,6 +61,7 @@ final class EntryDocument {
     Document document = new Document();
     document.add(new StringField(KEY, key(entry.studio(), entry.setup()).bytes(), Store.NO));
     document.add(new StringField(STUDIO, entry.studio(), Store.NO));
+    document.add(new SortedDocValuesField(STUDIO, new BytesRef(entry.studio())));
     document.add(new StringField(SETUP, entry.setup(), Store.NO));
     document.add(new SortedDocValuesField(SETUP, new BytesRef(entry.setup())));
     document.add(new NumericDocValuesField(REVISION, entry.revision()));
@@ -67,6 +70,15 @@ final class EntryDocument {
     document.add(new NumericDocValuesField(LISTED, listed(entry)));
     document.add(new BinaryDocValuesField(FINGERPRINT, new BytesRef(Fingerprint.of(entry))));
     addTraits(document, entry.traits());
+    entry
+        .light()
+        .ifPresent(
+            light -> document.add(new BinaryDocValuesField(LIGHT, new BytesRef(light.toBytes()))));
+    entry
+        .picture()
+        .ifPresent(
+            tones ->
+                document.add(new BinaryDocValuesField(PICTURE, new BytesRef(tones.toBytes()))));
     SuggestionTerms.add(document, entry);
     document.add(new StringField(ARCHIVED, Boolean.toString(entry.archived()), Store.NO));
     document.add(new StringField(FOR_ALL, Boolean.toString(entry.forAll()), Store.NO));
@@ -135,6 +147,14 @@ final class EntryDocument {
               document.add(
                   new LatLonDocValuesField(POINT, point.latitudeDeg(), point.longitudeDeg()));
             });
+  }
+
+  /** The field of what setups are compared by. */
+  static String facts(Question.Facts facts) {
+    return switch (facts) {
+      case LIGHT -> LIGHT;
+      case PICTURE -> PICTURE;
+    };
   }
 
   /** The field of a trait's words. */

@@ -63,6 +63,11 @@ final class Fingerprint {
       out.write(meaning.get());
     }
     write(out, entry.traits());
+    for (Optional<Packed> facts : List.of(entry.light(), entry.picture())) {
+      byte[] bytes = facts.map(Packed::toBytes).orElseGet(() -> new byte[0]);
+      out.writeInt(bytes.length);
+      out.write(bytes);
+    }
   }
 
   private static void write(DataOutputStream out, Traits traits) throws IOException {

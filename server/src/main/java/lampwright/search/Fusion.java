@@ -9,6 +9,7 @@ import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.util.LongHeap;
 
 /**
  * What matches a question with words, and its order: half how well the words match and half how
@@ -134,8 +135,13 @@ final class Fusion {
 
   /** A rank below which nothing can stand on the page, ties at its start taken into account. */
   private static long least(long[] ranks, long most, int size) {
-    long[] below = Arrays.stream(ranks).filter(rank -> rank < most).sorted().toArray();
-    return below.length <= size ? Long.MIN_VALUE : below[below.length - size];
+    LongHeap highest = new LongHeap(size);
+    for (long rank : ranks) {
+      if (rank < most) {
+        highest.insertWithOverflow(rank);
+      }
+    }
+    return highest.size() < size ? Long.MIN_VALUE : highest.top();
   }
 
   /** The documents that match best by words, ascending by number. */

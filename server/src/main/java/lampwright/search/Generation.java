@@ -21,10 +21,13 @@ import org.apache.lucene.index.NumericDocValues;
 import org.apache.lucene.index.PostingsEnum;
 import org.apache.lucene.index.SegmentInfos;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.index.TieredMergePolicy;
 import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.SearcherFactory;
 import org.apache.lucene.search.SearcherManager;
+import org.apache.lucene.search.Sort;
+import org.apache.lucene.search.SortField;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.util.IOUtils;
 import org.jspecify.annotations.Nullable;
@@ -37,6 +40,9 @@ import org.jspecify.annotations.Nullable;
 final class Generation implements Closeable {
 
   private static final double RAM_MB = 32;
+
+  /** Fewer than Lucene's own: each segment costs a search more than a merge costs the writer. */
+  private static final int SEGMENTS_PER_TIER = 4;
 
   /**
    * Lucene's advice to start the JVM with an incubator module would be the first line of every
@@ -130,7 +136,10 @@ final class Generation implements Closeable {
     return new IndexWriterConfig(words)
         .setOpenMode(mode)
         .setSimilarity(SCALE)
+        .setMergePolicy(new TieredMergePolicy().setSegmentsPerTier(SEGMENTS_PER_TIER))
         .setRAMBufferSizeMB(RAM_MB)
+        // A search then goes through a stretch of each segment, however many studios there are.
+        .setIndexSort(new Sort(new SortField(EntryDocument.STUDIO, SortField.Type.STRING)))
         // What was not committed is in the database; a half-known bookmark would be worse.
         .setCommitOnClose(false);
   }

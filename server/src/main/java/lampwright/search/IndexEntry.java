@@ -36,6 +36,8 @@ import lampwright.search.filter.Traits;
  * @param forAll whether those may see it who do not see everything
  * @param meaning of its text as a whole, where it is known by now
  * @param traits what it is filtered by and counted by; of the words and numbers above, those too
+ * @param light what others are compared with it by
+ * @param picture the same of its finished picture
  */
 public record IndexEntry(
     String studio,
@@ -56,7 +58,9 @@ public record IndexEntry(
     boolean archived,
     boolean forAll,
     Optional<Meaning> meaning,
-    Traits traits) {
+    Traits traits,
+    Optional<Packed> light,
+    Optional<Packed> picture) {
 
   /** Characters of an id. */
   public static final int LONGEST_ID = 200;
@@ -127,7 +131,9 @@ public record IndexEntry(
         archived,
         forAll,
         Optional.of(meaningNow),
-        traits);
+        traits,
+        light,
+        picture);
   }
 
   /** Starts an entry with what every setup has. */
@@ -192,6 +198,8 @@ public record IndexEntry(
     private boolean forAll = true;
     private Optional<Meaning> meaning = Optional.empty();
     private Traits traits = Traits.NONE;
+    private Optional<Packed> light = Optional.empty();
+    private Optional<Packed> picture = Optional.empty();
 
     private Builder(String studio, String setup, int revision, String title) {
       this.studio = studio;
@@ -270,6 +278,18 @@ public record IndexEntry(
       return this;
     }
 
+    /** What others are compared with it by. */
+    public Builder light(Packed packed) {
+      light = Optional.of(packed);
+      return this;
+    }
+
+    /** The same of its finished picture. */
+    public Builder picture(Packed packed) {
+      picture = Optional.of(packed);
+      return this;
+    }
+
     private Traits allTraits() {
       Traits.Builder all = Traits.builder();
       all.words(Trait.MOOD, moods.stream().map(IndexEntry::mood).toList());
@@ -308,7 +328,9 @@ public record IndexEntry(
           archived,
           forAll,
           meaning,
-          allTraits());
+          allTraits(),
+          light,
+          picture);
     }
   }
 }

@@ -10,9 +10,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import lampwright.search.filter.Filter;
 import lampwright.search.filter.Trait;
-import org.apache.lucene.search.BooleanClause.Occur;
-import org.apache.lucene.search.BooleanQuery;
-import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 
 /**
@@ -30,19 +27,17 @@ final class Loosening {
     1_000, 1_500, 2_000, 3_000, 4_500, 6_000, 8_000, 10_000, 15_000, 20_000
   };
 
-  private final IndexSearcher searcher;
   private final Question question;
-  private final Query base;
+  private final Chosen looked;
   private final Query words;
 
   /**
-   * @param base what the asker may see and looks at, without text and filters
+   * @param looked what the asker may see and looks at, without text and filters
    * @param words the query of the text; everything where there is none
    */
-  Loosening(IndexSearcher searcher, Question question, Query base, Query words) {
-    this.searcher = searcher;
+  Loosening(Question question, Chosen looked, Query words) {
     this.question = question;
-    this.base = base;
+    this.looked = looked;
     this.words = words;
   }
 
@@ -54,15 +49,13 @@ final class Loosening {
     List<Dimension> dimensions = new ArrayList<>();
     byTrait.forEach((trait, filters) -> dimensions.add(Dimension.of(trait, filters)));
     PageCollector found =
-        searcher.search(
-            both(base, words),
-            new Search.OneCollector(
-                new PageCollector(
-                    new PageCollector.Traversal(dimensions, byTrait.keySet(), List.of()),
-                    Optional.empty(),
-                    Optional.empty(),
-                    1,
-                    Optional.empty())));
+        new PageCollector(
+            new PageCollector.Traversal(dimensions, byTrait.keySet(), List.of()),
+            Optional.empty(),
+            new Ranking.AsListed(),
+            1,
+            Optional.empty());
+    looked.collect(words, found);
     for (Dimension dimension : dimensions) {
       dimension.leave();
     }
@@ -80,7 +73,7 @@ final class Loosening {
             });
     addWithoutWords(all);
     if (all.isEmpty() && byTrait.size() > 1) {
-      long total = searcher.count(both(base, words));
+      long total = looked.count(words);
       if (total > 0) {
         all.add(
             new Instead(
@@ -99,9 +92,11 @@ final class Loosening {
     if (question.text().isBlank()) {
       return;
     }
-    BooleanQuery.Builder filters = new BooleanQuery.Builder().add(base, Occur.FILTER);
-    question.filters().forEach(filter -> filters.add(Narrowing.clause(filter), Occur.FILTER));
-    long total = searcher.count(filters.build());
+    Chosen passing = looked;
+    for (Filter filter : question.filters()) {
+      passing = passing.and(Narrowing.clause(filter));
+    }
+    long total = passing.count();
     if (total > 0) {
       all.add(
           new Instead(List.of(), Optional.empty(), question.text(), "", question.filters(), total));
@@ -180,9 +175,5 @@ final class Loosening {
     filters.removeAll(without);
     filters.addAll(with.stream().toList());
     return new Instead(without, with, question.text(), question.text(), filters, total);
-  }
-
-  private static Query both(Query one, Query other) {
-    return new BooleanQuery.Builder().add(one, Occur.FILTER).add(other, Occur.FILTER).build();
   }
 }

@@ -1,10 +1,10 @@
 package lampwright.search;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import lampwright.search.filter.EarthPoint;
 import lampwright.search.filter.Filter;
 import lampwright.search.filter.Trait;
@@ -22,18 +22,16 @@ import org.apache.lucene.util.BytesRef;
  * setup, since the counts of that trait go beyond its filters; the others go into the query, which
  * then visits less.
  *
- * @param query what every setup passes that is looked at at all
+ * @param first what every setup passes that is gone through at all
  * @param traversal what the collector does
- * @param nearestFirst what distances come from where they are the order
+ * @param ranking where a setup stands that words do not put in order
  */
-record Narrowing(
-    Query query, PageCollector.Traversal traversal, Optional<PointDimension> nearestFirst) {
+record Narrowing(List<Filter> first, PageCollector.Traversal traversal, Ranking ranking) {
 
   private static final double METRES_PER_KM = 1_000;
 
   static Narrowing of(Question question) {
-    BooleanQuery.Builder query = new BooleanQuery.Builder();
-    query.add(MatchAllDocsQuery.INSTANCE, Occur.FILTER);
+    List<Filter> first = new ArrayList<>();
     List<Dimension> filtering = new ArrayList<>();
     Map<Trait, List<Filter>> byTrait = byTrait(question.filters());
     byTrait.forEach(
@@ -41,24 +39,37 @@ record Narrowing(
           if (question.facets().contains(trait)) {
             filtering.add(Dimension.of(trait, filters));
           } else {
-            filters.forEach(filter -> query.add(clause(filter), Occur.FILTER));
+            first.addAll(filters);
           }
         });
-    Optional<PointDimension> nearestFirst = Optional.empty();
-    if (question.order() == Question.Order.NEAR) {
-      PointDimension points = new PointDimension(byTrait.getOrDefault(Trait.NEAR, List.of()));
-      nearestFirst = Optional.of(points);
-      filtering.add(points);
-    }
+    Ranking ranking =
+        switch (question.order()) {
+          case BEST -> new Ranking.AsListed();
+          case NEAR -> {
+            PointDimension points = new PointDimension(byTrait.getOrDefault(Trait.NEAR, List.of()));
+            filtering.add(points);
+            yield new Ranking.NearestFirst(points);
+          }
+          case OFF -> new Ranking.LeastOffFirst(question.offs());
+        };
     List<Dimension> counting =
         question.facets().stream()
             .filter(trait -> !byTrait.containsKey(trait))
             .map(trait -> Dimension.of(trait, List.of()))
             .toList();
     return new Narrowing(
-        query.build(),
+        List.copyOf(first),
         new PageCollector.Traversal(filtering, question.facets(), counting),
-        nearestFirst);
+        ranking);
+  }
+
+  /** Those of some setups that are gone through. */
+  Chosen of(Chosen looked) throws IOException {
+    Chosen passing = looked;
+    for (Filter filter : first) {
+      passing = passing.and(clause(filter));
+    }
+    return passing;
   }
 
   static Map<Trait, List<Filter>> byTrait(List<Filter> filters) {

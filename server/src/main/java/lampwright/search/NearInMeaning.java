@@ -14,11 +14,10 @@ import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.KnnFloatVectorQuery;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
-import org.apache.lucene.search.ScoreMode;
-import org.apache.lucene.search.Scorer;
 import org.apache.lucene.search.TopDocs;
 import org.apache.lucene.search.VectorScorer;
-import org.apache.lucene.search.Weight;
+import org.apache.lucene.util.BitSetIterator;
+import org.apache.lucene.util.FixedBitSet;
 
 /**
  * The setups whose text as a whole lies near what was asked, however it is worded.
@@ -57,37 +56,38 @@ final class NearInMeaning {
   /**
    * Finds them.
    *
-   * @param seen the setups that the asker may see
-   * @param count how many those are
+   * @param studio lets through what the asker may see
+   * @param seen the same
    */
-  static NearInMeaning find(IndexSearcher searcher, Query seen, int count, Meaning asked)
+  static NearInMeaning find(IndexSearcher searcher, Query studio, Chosen seen, Meaning asked)
       throws IOException {
-    return count <= MOST_EXACT ? each(searcher, seen, asked) : walked(searcher, seen, asked);
+    return seen.count() <= MOST_EXACT
+        ? each(searcher, seen, asked)
+        : walked(searcher, studio, asked);
   }
 
-  private static NearInMeaning each(IndexSearcher searcher, Query seen, Meaning asked)
-      throws IOException {
-    Weight weight = searcher.createWeight(searcher.rewrite(seen), ScoreMode.COMPLETE_NO_SCORES, 1);
+  /** Looks at each. */
+  static NearInMeaning each(IndexSearcher searcher, Chosen seen, Meaning asked) throws IOException {
     Found found = new Found();
     for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
-      Scorer visible = weight.scorer(leaf);
       FloatVectorValues values = leaf.reader().getFloatVectorValues(EntryDocument.MEANING);
-      if (visible == null || values == null) {
+      if (values == null) {
         continue;
       }
+      FixedBitSet here = seen.in(leaf);
       VectorScorer scorer = values.scorer(asked.direction());
       DocIdSetIterator both =
-          ConjunctionUtils.intersectIterators(List.of(visible.iterator(), scorer.iterator()));
+          ConjunctionUtils.intersectIterators(
+              List.of(new BitSetIterator(here, here.cardinality()), scorer.iterator()));
       for (int doc = both.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = both.nextDoc()) {
-        if (leaf.reader().getLiveDocs() == null || leaf.reader().getLiveDocs().get(doc)) {
-          found.add(leaf.docBase + doc, cosine(scorer.score()));
-        }
+        found.add(leaf.docBase + doc, cosine(scorer.score()));
       }
     }
     return found.whole(true);
   }
 
-  private static NearInMeaning walked(IndexSearcher searcher, Query seen, Meaning asked)
+  /** Walks from neighbour to neighbour. */
+  static NearInMeaning walked(IndexSearcher searcher, Query seen, Meaning asked)
       throws IOException {
     TopDocs top =
         searcher.search(
@@ -115,7 +115,7 @@ final class NearInMeaning {
             .toArray();
     int[] all =
         IntStream.concat(Arrays.stream(documents), Arrays.stream(unknown)).sorted().toArray();
-    NearInMeaning looked = each(searcher, new TheseDocuments(unknown), asked);
+    NearInMeaning looked = each(searcher, Chosen.of(searcher, new TheseDocuments(unknown)), asked);
     float[] of = new float[all.length];
     for (int i = 0; i < all.length; i++) {
       int known = Arrays.binarySearch(documents, all[i]);

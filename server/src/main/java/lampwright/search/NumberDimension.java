@@ -2,17 +2,17 @@ package lampwright.search;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import lampwright.search.filter.Filter;
 import lampwright.search.filter.FilterWriter;
 import lampwright.search.filter.Trait;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReader;
+import org.apache.lucene.index.NumericDocValues;
 import org.apache.lucene.index.SortedNumericDocValues;
 import org.apache.lucene.util.NumericUtils;
 
@@ -26,8 +26,12 @@ final class NumberDimension implements Dimension {
 
   private final long most;
 
-  private final Map<Long, Long> counts = new HashMap<>();
+  private final Tallies counts = new Tallies();
   private SortedNumericDocValues values = DocValues.emptySortedNumeric();
+
+  /** The same where no setup has more than one. */
+  private Optional<NumericDocValues> single = Optional.empty();
+
   private final boolean isFiltered;
   private boolean known;
   private long number;
@@ -56,6 +60,7 @@ final class NumberDimension implements Dimension {
   @Override
   public void enter(LeafReader reader) throws IOException {
     values = DocValues.getSortedNumeric(reader, EntryDocument.number(trait));
+    single = Optional.ofNullable(DocValues.unwrapSingleton(values));
   }
 
   @Override
@@ -71,7 +76,21 @@ final class NumberDimension implements Dimension {
   @Override
   public void count() {
     if (known) {
-      counts.merge(number, 1L, Long::sum);
+      counts.add(number);
+    }
+  }
+
+  @Override
+  public void countEach(int[] documents, int many) throws IOException {
+    if (single.isEmpty() || isFiltered) {
+      Dimension.super.countEach(documents, many);
+      return;
+    }
+    NumericDocValues each = single.get();
+    for (int i = 0; i < many; i++) {
+      if (each.advanceExact(documents[i])) {
+        counts.add(each.longValue());
+      }
     }
   }
 
@@ -80,10 +99,7 @@ final class NumberDimension implements Dimension {
 
   /** How many setups there are of each number, the smallest first. */
   SortedMap<Double, Long> byNumber() {
-    SortedMap<Double, Long> byNumber = new TreeMap<>();
-    counts.forEach(
-        (sortable, count) -> byNumber.put(NumericUtils.sortableLongToDouble(sortable), count));
-    return byNumber;
+    return counts.byNumber();
   }
 
   @Override

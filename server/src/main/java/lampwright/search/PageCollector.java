@@ -12,7 +12,6 @@ import java.util.Set;
 import lampwright.search.filter.Trait;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
-import org.apache.lucene.index.NumericDocValues;
 import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.search.Scorable;
 import org.apache.lucene.search.ScoreMode;
@@ -35,13 +34,17 @@ final class PageCollector extends SimpleCollector {
   private final Optional<Fusion> byScore;
   private final int size;
   private final Optional<Place> after;
-  private final Optional<PointDimension> nearestFirst;
+  private final Ranking ranking;
   private final PriorityQueue<Place> best = new PriorityQueue<>(Place.ORDER.reversed());
 
   private Optional<Scorable> scorer = Optional.empty();
-  private NumericDocValues changes = DocValues.emptyNumeric();
   private SortedDocValues setups = DocValues.emptySorted();
   private int base;
+
+  /** Setups of this segment that passed, to be counted one trait after the other. */
+  private final int[] passing = new int[256];
+
+  private int waiting;
   private long total;
 
   /**
@@ -62,14 +65,14 @@ final class PageCollector extends SimpleCollector {
   /**
    * @param byScore takes what passes with its score; where there is none, this keeps a page of it,
    *     as the list stands
-   * @param nearestFirst what the distances come from where they are the order
+   * @param ranking the order where words do not give it
    * @param size how many places to keep
    * @param after only places behind this one are kept; all are counted
    */
   PageCollector(
       Traversal traversal,
       Optional<Fusion> byScore,
-      Optional<PointDimension> nearestFirst,
+      Ranking ranking,
       int size,
       Optional<Place> after) {
     this.filtering = traversal.filtering();
@@ -80,7 +83,7 @@ final class PageCollector extends SimpleCollector {
       isCounted[i] = traversal.counted().contains(filtering.get(i).trait());
     }
     this.byScore = byScore;
-    this.nearestFirst = nearestFirst;
+    this.ranking = ranking;
     this.size = size;
     this.after = after;
   }
@@ -88,7 +91,7 @@ final class PageCollector extends SimpleCollector {
   @Override
   protected void doSetNextReader(LeafReaderContext leaf) throws IOException {
     base = leaf.docBase;
-    changes = DocValues.getNumeric(leaf.reader(), EntryDocument.LISTED);
+    ranking.enter(leaf.reader());
     setups = DocValues.getSorted(leaf.reader(), EntryDocument.SETUP);
     for (Dimension dimension : filtering) {
       dimension.enter(leaf.reader());
@@ -137,17 +140,28 @@ final class PageCollector extends SimpleCollector {
         filtering.get(i).count();
       }
     }
-    for (Dimension dimension : counting) {
-      if (dimension.passes(document)) {
-        dimension.count();
-      }
+    passing[waiting++] = document;
+    if (waiting == passing.length) {
+      countWaiting();
     }
     total++;
     return true;
   }
 
+  private void countWaiting() throws IOException {
+    for (Dimension dimension : counting) {
+      dimension.countEach(passing, waiting);
+    }
+    waiting = 0;
+  }
+
+  @Override
+  public void finish() throws IOException {
+    countWaiting();
+  }
+
   private void keep(int document) throws IOException {
-    long rank = rank(document);
+    long rank = ranking.of(document);
     if (best.size() == size && rank < best.element().rank()) {
       return;
     }
@@ -174,14 +188,6 @@ final class PageCollector extends SimpleCollector {
     if (passes) {
       fusion.add(base + document, score);
     }
-  }
-
-  private long rank(int document) throws IOException {
-    if (nearestFirst.isPresent()) {
-      // In centimetres, as exactly as points are kept.
-      return -Math.round(nearestFirst.get().metres() * 100);
-    }
-    return changes.advanceExact(document) ? changes.longValue() : 0;
   }
 
   @Override

@@ -12,7 +12,6 @@ import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.BoostQuery;
 import org.apache.lucene.search.DisjunctionMaxQuery;
 import org.apache.lucene.search.FuzzyQuery;
-import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.PhraseQuery;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.SynonymQuery;
@@ -49,24 +48,18 @@ final class QueryPlan {
 
   private QueryPlan() {}
 
-  /** Counts each wish among the setups that the filter lets through. */
-  static List<Rarity> rarities(IndexSearcher searcher, List<Wish> wishes, Query studio)
-      throws IOException {
+  /** Counts each wish among the setups that the asker sees. */
+  static List<Rarity> rarities(List<Wish> wishes, Chosen seen) throws IOException {
     List<Rarity> rarities = new ArrayList<>();
     for (Wish wish : wishes) {
-      int asTyped = count(searcher, granting(wish, false), studio);
+      int asTyped = seen.count(granting(wish, false));
       if (asTyped == 0 && wish.mayBeMisspelt()) {
-        rarities.add(new Rarity(count(searcher, granting(wish, true), studio), true));
+        rarities.add(new Rarity(seen.count(granting(wish, true)), true));
       } else {
         rarities.add(new Rarity(asTyped, false));
       }
     }
     return rarities;
-  }
-
-  private static int count(IndexSearcher searcher, Query query, Query filter) throws IOException {
-    return searcher.count(
-        new BooleanQuery.Builder().add(query, Occur.FILTER).add(filter, Occur.FILTER).build());
   }
 
   /**
@@ -75,8 +68,10 @@ final class QueryPlan {
    * @param setups how many setups the studio has
    */
   static Query query(List<Wish> wishes, List<Rarity> rarities, int setups) {
+    boolean quoted = wishes.stream().anyMatch(Wish::required);
     BooleanQuery.Builder all = new BooleanQuery.Builder();
-    BooleanQuery.Builder some = new BooleanQuery.Builder();
+    // Where nothing is quoted there is one level only: Lucene goes fastest through a plain sum.
+    BooleanQuery.Builder some = quoted ? new BooleanQuery.Builder() : all;
     int clauses = 0;
     int optional = 0;
     for (int i = 0; i < wishes.size(); i++) {
@@ -94,11 +89,12 @@ final class QueryPlan {
         optional++;
       }
     }
-    if (optional > 0 && optional < wishes.size()) {
+    if (quoted && optional > 0) {
       // What is quoted selects already; the rest only ranks.
       all.add(some.build(), Occur.SHOULD);
-    } else if (optional > 0) {
-      all.add(some.setMinimumNumberShouldMatch(least(optional)).build(), Occur.MUST);
+    } else if (!quoted) {
+      // A pair counts here as well, but where it stands both of its words do.
+      all.setMinimumNumberShouldMatch(least(optional));
     }
     addPairs(all, wishes, rarities, setups);
     return all.build();

@@ -3,6 +3,7 @@ package lampwright.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.search.filter.Filter;
@@ -20,6 +21,9 @@ import lampwright.search.filter.Trait;
  * @param cursor where the page starts: {@link SearchResult.Answer#next} of the page before
  * @param onlyThese only setups with these ids, for what was decided elsewhere
  * @param standing which setups are looked at at all
+ * @param offs for {@link Order#OFF}, decided elsewhere: how far off each setup is, in hundredths of
+ *     a stop; a setup that is not told of comes last
+ * @param like what they should be like; then that is their order, and the text must be in them
  */
 public record Question(
     String studio,
@@ -30,7 +34,9 @@ public record Question(
     int limit,
     Optional<String> cursor,
     Optional<Set<String>> onlyThese,
-    StandingWanted standing) {
+    StandingWanted standing,
+    Map<String, Integer> offs,
+    Optional<Like> like) {
 
   /** The longest page. */
   public static final int LARGEST_LIMIT = 100;
@@ -50,7 +56,9 @@ public record Question(
     /** What fits the words best; without words what is proven first, then the newest change. */
     BEST,
     /** The nearest to the place of the first distance first. */
-    NEAR
+    NEAR,
+    /** What a kit makes most nearly first; equals as a list without words stands. */
+    OFF
   }
 
   /**
@@ -65,6 +73,22 @@ public record Question(
     /** Whatever is not put by. */
     public static final StandingWanted ANY = new StandingWanted(false, false);
   }
+
+  /** What setups are compared by. Those of which it is not kept are not found. */
+  public enum Facts {
+    LIGHT,
+    /** Of the finished picture. */
+    PICTURE
+  }
+
+  /**
+   * What setups should be like.
+   *
+   * @param setup the one that is asked with, where one is; it is not among what is found
+   * @param by what they are compared by
+   * @param asked what the measure compares with, which decides whether pages belong together
+   */
+  public record Like(Optional<String> setup, Facts by, Packed asked, Resemblance measure) {}
 
   public Question {
     IndexEntry.requireId("Studio", studio);
@@ -82,10 +106,39 @@ public record Question(
     if (order == Order.NEAR && filters.stream().noneMatch(Filter.Near.class::isInstance)) {
       throw new IllegalArgumentException("To put the nearest first there must be a place.");
     }
+    if (order != Order.BEST && like.isPresent()) {
+      throw new IllegalArgumentException("What is most alike comes first, and no other order.");
+    }
     text = IndexEntry.cut(text, LONGEST_TEXT);
     filters = List.copyOf(filters);
     facets = Set.copyOf(facets);
     onlyThese = onlyThese.map(Set::copyOf);
+    offs = Map.copyOf(offs);
+  }
+
+  /** A question that asks for nothing alike and no kit. */
+  public Question(
+      String studio,
+      String text,
+      List<Filter> filters,
+      Set<Trait> facets,
+      Order order,
+      int limit,
+      Optional<String> cursor,
+      Optional<Set<String>> onlyThese,
+      StandingWanted standing) {
+    this(
+        studio,
+        text,
+        filters,
+        facets,
+        order,
+        limit,
+        cursor,
+        onlyThese,
+        standing,
+        Map.of(),
+        Optional.empty());
   }
 
   /** A question with nothing but a text, for a first page of 20. */
@@ -104,7 +157,8 @@ public record Question(
 
   /** The same question with these filters only. */
   public Question withFilters(List<Filter> others) {
-    return new Question(studio, text, others, facets, order, limit, cursor, onlyThese, standing);
+    return new Question(
+        studio, text, others, facets, order, limit, cursor, onlyThese, standing, offs, like);
   }
 
   /** The same question with filters more. */
@@ -115,29 +169,75 @@ public record Question(
   }
 
   public Question withFacets(Set<Trait> counted) {
-    return new Question(studio, text, filters, counted, order, limit, cursor, onlyThese, standing);
+    return new Question(
+        studio, text, filters, counted, order, limit, cursor, onlyThese, standing, offs, like);
   }
 
   public Question withOrder(Order wanted) {
-    return new Question(studio, text, filters, facets, wanted, limit, cursor, onlyThese, standing);
+    return new Question(
+        studio, text, filters, facets, wanted, limit, cursor, onlyThese, standing, offs, like);
   }
 
   public Question withLimit(int hits) {
-    return new Question(studio, text, filters, facets, order, hits, cursor, onlyThese, standing);
+    return new Question(
+        studio, text, filters, facets, order, hits, cursor, onlyThese, standing, offs, like);
   }
 
   public Question withCursor(String start) {
     return new Question(
-        studio, text, filters, facets, order, limit, Optional.of(start), onlyThese, standing);
+        studio,
+        text,
+        filters,
+        facets,
+        order,
+        limit,
+        Optional.of(start),
+        onlyThese,
+        standing,
+        offs,
+        like);
   }
 
   public Question withOnlyThese(Set<String> setups) {
     return new Question(
-        studio, text, filters, facets, order, limit, cursor, Optional.of(setups), standing);
+        studio,
+        text,
+        filters,
+        facets,
+        order,
+        limit,
+        cursor,
+        Optional.of(setups),
+        standing,
+        offs,
+        like);
+  }
+
+  /** The same question with how far off setups are, in hundredths of a stop. */
+  public Question withOffs(Map<String, Integer> hundredths) {
+    return new Question(
+        studio, text, filters, facets, order, limit, cursor, onlyThese, standing, hundredths, like);
   }
 
   public Question withStanding(StandingWanted wanted) {
-    return new Question(studio, text, filters, facets, order, limit, cursor, onlyThese, wanted);
+    return new Question(
+        studio, text, filters, facets, order, limit, cursor, onlyThese, wanted, offs, like);
+  }
+
+  /** The same question with what is most alike first. */
+  public Question withLike(Like wanted) {
+    return new Question(
+        studio,
+        text,
+        filters,
+        facets,
+        order,
+        limit,
+        cursor,
+        onlyThese,
+        standing,
+        offs,
+        Optional.of(wanted));
   }
 
   /** The same question by somebody who sees only what all may see. */

@@ -2,23 +2,14 @@ package lampwright.search;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.meaning.Meaning;
 import lampwright.meaning.Meanings;
 import org.apache.lucene.document.Document;
-import org.apache.lucene.index.Term;
-import org.apache.lucene.search.BooleanClause.Occur;
-import org.apache.lucene.search.BooleanQuery;
-import org.apache.lucene.search.CollectorManager;
 import org.apache.lucene.search.IndexSearcher;
-import org.apache.lucene.search.MatchAllDocsQuery;
 import org.apache.lucene.search.Query;
-import org.apache.lucene.search.TermInSetQuery;
-import org.apache.lucene.search.TermQuery;
-import org.apache.lucene.util.BytesRef;
 
 /**
  * Finds setups of one studio.
@@ -26,7 +17,8 @@ import org.apache.lucene.util.BytesRef;
  * <p>Words are joined by "or"; {@link QueryPlan#least} of them must match, or the text as a whole
  * must lie near in meaning. A word that means the same or nearly the same counts below the word
  * itself. Phrases in quotes must occur. A text without any word that is kept ("the", punctuation)
- * asks for nothing, and lists everything like a blank one.
+ * asks for nothing, and lists everything like a blank one. Where setups should be like something,
+ * that alone puts them in order, and the words must match.
  */
 public final class Search {
 
@@ -57,8 +49,38 @@ public final class Search {
     if (question.cursor().isPresent() && cursor.isEmpty()) {
       return new SearchResult.UnreadableCursor();
     }
-    Optional<Meaning> asked = wishes.isEmpty() ? Optional.empty() : meanings.find(question.text());
+    Optional<Meaning> asked =
+        wishes.isEmpty() || question.like().isPresent()
+            ? Optional.empty()
+            : meanings.find(question.text());
     return index.read(searcher -> answer(searcher, question, wishes, asked, cursor));
+  }
+
+  /**
+   * All that matches a question, whatever its order, page and counts.
+   *
+   * @param most how many are named; of more only the number is told
+   * @throws IndexFailure where the index is closed or found broken; the follower then mends it
+   */
+  public Matching matching(Question question, int most) {
+    Question bare = question.withFacets(Set.of()).withOrder(Question.Order.BEST);
+    List<Wish> wishes = understanding.of(bare.text());
+    boolean isLoading = meanings.isLoading();
+    Optional<Meaning> asked = wishes.isEmpty() ? Optional.empty() : meanings.find(bare.text());
+    boolean isTold = wishes.isEmpty() || asked.isPresent() || !isLoading;
+    boolean isSettled = isTold && index.isComplete();
+    return index.read(
+        searcher -> {
+          Sought sought = Sought.of(searcher, bare, wishes, asked, Optional.empty());
+          MatchCollector found = new MatchCollector(most);
+          Narrowing.of(bare).of(sought.looked()).collect(sought.words(), found);
+          return found.matching(isSettled);
+        });
+  }
+
+  /** Differs from what it was whenever a search of the studio may find something else. */
+  public String shown(String studio) {
+    return index.shown(studio);
   }
 
   private SearchResult answer(
@@ -68,43 +90,25 @@ public final class Search {
       Optional<Meaning> asked,
       Optional<Cursor> cursor)
       throws IOException {
-    Query studio = seen(question);
-    int seen = searcher.count(studio);
-    int setups = cursor.isPresent() ? cursor.get().setups() : seen;
-    List<QueryPlan.Rarity> rarities =
-        cursor.isPresent() ? cursor.get().rarities() : QueryPlan.rarities(searcher, wishes, studio);
-    Query base = base(question, studio);
-    NearInMeaning near =
-        asked.isPresent()
-            ? NearInMeaning.find(searcher, studio, seen, asked.get())
-            : NearInMeaning.none();
-    Query words =
-        wishes.isEmpty()
-            ? MatchAllDocsQuery.INSTANCE
-            : either(wishes, QueryPlan.query(wishes, rarities, setups), near);
+    Sought sought = Sought.of(searcher, question, wishes, asked, cursor);
+    NearInMeaning near = sought.near();
     Narrowing narrowing = Narrowing.of(question);
-    Query query =
-        new BooleanQuery.Builder()
-            .add(base, Occur.FILTER)
-            .add(narrowing.query(), Occur.FILTER)
-            .add(words, wishes.isEmpty() ? Occur.FILTER : Occur.MUST)
-            .build();
+    boolean byLikeness = question.like().isPresent();
 
     Optional<Place> after = cursor.map(at -> new Place(at.rank(), at.setup(), 0));
     Optional<Fusion> fusion =
-        wishes.isEmpty() || narrowing.nearestFirst().isPresent()
+        (wishes.isEmpty() && !byLikeness) || question.order() != Question.Order.BEST
             ? Optional.empty()
             : Optional.of(new Fusion());
     PageCollector found =
-        searcher.search(
-            query,
-            new OneCollector(
-                new PageCollector(
-                    narrowing.traversal(),
-                    fusion,
-                    narrowing.nearestFirst(),
-                    question.limit() + 1,
-                    after)));
+        new PageCollector(
+            narrowing.traversal(), fusion, narrowing.ranking(), question.limit() + 1, after);
+    Chosen passing = narrowing.of(sought.looked());
+    if (byLikeness) {
+      passing.and(sought.words()).collect(resembling(question.like().get()), found);
+    } else {
+      passing.collect(sought.words(), found);
+    }
 
     if (fusion.isPresent() && asked.isPresent()) {
       near = near.and(searcher, fusion.get().bestByWords(), asked.get());
@@ -113,9 +117,9 @@ public final class Search {
         cursor.isPresent()
             ? cursor.get().scale()
             : new Fusion.Scale(
-                fusion.map(Fusion::best).orElse(0.0),
+                byLikeness ? 1 : fusion.map(Fusion::best).orElse(0.0),
                 near.nearest(),
-                Fusion.share(wishes, rarities));
+                Fusion.share(wishes, sought.rarities()));
     int wanted = question.limit() + 1;
     List<Place> places =
         fusion.isPresent() ? fusion.get().page(searcher, scale, near, wanted, after) : found.page();
@@ -127,38 +131,35 @@ public final class Search {
       long checksum = Cursor.checksum(question);
       next =
           Optional.of(
-              new Cursor(checksum, setups, rarities, scale, last.rank(), last.setup()).write());
+              new Cursor(
+                      checksum,
+                      sought.setups(),
+                      sought.rarities(),
+                      scale,
+                      last.rank(),
+                      last.setup())
+                  .write());
     }
     List<SearchResult.Hit> hits = new ArrayList<>();
     for (Place place : page) {
       double score = fusion.isPresent() ? place.score() : 0;
-      hits.add(hit(searcher, wishes, rarities, place, score));
+      hits.add(hit(searcher, wishes, sought.rarities(), place, score));
     }
     List<Instead> instead =
-        found.total() > 0 ? List.of() : new Loosening(searcher, question, base, words).list();
+        found.total() > 0
+            ? List.of()
+            : new Loosening(question, sought.looked(), sought.words()).list();
     return new SearchResult.Answer(
-        hits, found.total(), found.facets(), next, !wishes.isEmpty() && asked.isEmpty(), instead);
+        hits,
+        found.total(),
+        found.facets(),
+        next,
+        !wishes.isEmpty() && asked.isEmpty() && !byLikeness,
+        instead);
   }
 
-  /** What matches by words, or by meaning alone where nothing is required. */
-  private static Query either(List<Wish> wishes, Query words, NearInMeaning near) {
-    return wishes.stream().anyMatch(Wish::required)
-        ? words
-        : new BooleanQuery.Builder()
-            .add(words, Occur.SHOULD)
-            .add(near.query(), Occur.SHOULD)
-            .setMinimumNumberShouldMatch(1)
-            .build();
-  }
-
-  /** What is looked at at all, whatever is asked of it. */
-  private static Query base(Question question, Query studio) {
-    BooleanQuery.Builder base = new BooleanQuery.Builder().add(studio, Occur.FILTER);
-    base.add(
-        term(EntryDocument.ARCHIVED, Boolean.toString(question.standing().archived())),
-        Occur.FILTER);
-    question.onlyThese().ifPresent(these -> base.add(oneOf(these), Occur.FILTER));
-    return base.build();
+  private static Query resembling(Question.Like like) {
+    return new Resembling(EntryDocument.facts(like.by()), like.measure());
   }
 
   private SearchResult.Hit hit(
@@ -182,40 +183,5 @@ public final class Search {
     return words.reasons().isEmpty()
         ? new Reasons.Why(List.of(Reasons.nearInMeaning(setup)), List.of())
         : words;
-  }
-
-  /** What the asker may see of the studio: nothing else has a part in any count or score. */
-  private static Query seen(Question question) {
-    Query studio = term(EntryDocument.STUDIO, question.studio());
-    return question.standing().onlyForAll()
-        ? new BooleanQuery.Builder()
-            .add(studio, Occur.FILTER)
-            .add(term(EntryDocument.FOR_ALL, "true"), Occur.FILTER)
-            .build()
-        : studio;
-  }
-
-  private static Query term(String field, String value) {
-    return new TermQuery(new Term(field, value));
-  }
-
-  private static Query oneOf(Set<String> setups) {
-    return new TermInSetQuery(
-        EntryDocument.SETUP, setups.stream().map(setup -> new BytesRef(setup)).toList());
-  }
-
-  /** Hands Lucene our collector: the searcher has no threads of its own, so there is just one. */
-  record OneCollector(PageCollector collector)
-      implements CollectorManager<PageCollector, PageCollector> {
-
-    @Override
-    public PageCollector newCollector() {
-      return collector;
-    }
-
-    @Override
-    public PageCollector reduce(Collection<PageCollector> collectors) {
-      return collector;
-    }
   }
 }

@@ -43,7 +43,7 @@ public sealed interface SearchResult {
    * A setup that matches.
    *
    * @param score 0 to 1, higher is better; comparable within one question only; 0 where there is no
-   *     text
+   *     text and nothing that it should be like
    * @param reasons why it matched, in plain words: {@code mood: lonely — near “bleak”}
    * @param why the texts that say so, as they were when they were indexed; none where it matched by
    *     its meaning alone

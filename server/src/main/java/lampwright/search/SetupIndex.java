@@ -6,8 +6,13 @@ import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
 import org.apache.lucene.index.CorruptIndexException;
 import org.apache.lucene.index.IndexFormatTooNewException;
 import org.apache.lucene.index.IndexFormatTooOldException;
@@ -32,6 +37,10 @@ public final class SetupIndex implements AutoCloseable {
   private volatile Generation live;
   private volatile Optional<String> needsRebuild = Optional.empty();
   private boolean closed;
+
+  private final Set<String> takenIn = new HashSet<>();
+  private final Map<String, Long> shown = new ConcurrentHashMap<>();
+  private final AtomicLong shownAnew = new AtomicLong();
 
   private SetupIndex(Path folder, String identity, Generations.Opening files) throws IOException {
     this.folder = folder;
@@ -83,6 +92,7 @@ public final class SetupIndex implements AutoCloseable {
 
   /** Takes in a setup, unless the index knows a newer revision of it or its deletion. */
   public synchronized void put(IndexEntry entry) {
+    takenIn.add(entry.studio());
     write(() -> live.put(entry));
   }
 
@@ -92,12 +102,28 @@ public final class SetupIndex implements AutoCloseable {
    * @param revision its last, or {@link Change#ERASED}
    */
   public synchronized void delete(String studio, String setup, int revision) {
+    takenIn.add(studio);
     write(() -> live.delete(studio, setup, revision));
   }
 
   /** Shows what was taken in to every search from now on. */
   public synchronized void refresh() {
     write(() -> live.refresh());
+    takenIn.forEach(studio -> shown.merge(studio, 1L, Long::sum));
+    takenIn.clear();
+  }
+
+  /** Whether it was built to the end once, so that no setup is missing for long. */
+  boolean isComplete() {
+    return live.committed().complete();
+  }
+
+  /**
+   * Which state of a studio searches show: differs whenever something of it was taken in. To be
+   * read before a search whose answer is kept with it.
+   */
+  String shown(String studio) {
+    return shownAnew.get() + "." + shown.getOrDefault(studio, 0L);
   }
 
   /** Writes all that was taken in to the disk, with its place in the change log. */
@@ -124,6 +150,7 @@ public final class SetupIndex implements AutoCloseable {
         () -> {
           old.stopWriting();
           live = newestUsable();
+          shownAnew.incrementAndGet();
           old.close();
         });
   }
@@ -192,6 +219,7 @@ public final class SetupIndex implements AutoCloseable {
               made().put(entry);
               if (++taken % BETWEEN_GLIMPSES == 0) {
                 made().refresh();
+                shownAnew.incrementAndGet();
               }
             });
       }
@@ -209,6 +237,7 @@ public final class SetupIndex implements AutoCloseable {
               if (live != made()) {
                 replaceLive(made());
               }
+              shownAnew.incrementAndGet();
             });
       }
     }
@@ -231,6 +260,7 @@ public final class SetupIndex implements AutoCloseable {
   private void replaceLive(Generation with) throws IOException {
     Generation old = live;
     live = with;
+    shownAnew.incrementAndGet();
     Generations.discard(old);
   }
 

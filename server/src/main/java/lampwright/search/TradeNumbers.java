@@ -34,16 +34,37 @@ final class TradeNumbers extends CharFilter {
     super(rewritten(text));
   }
 
-  private static Reader rewritten(Reader text) {
+  private static Reader rewritten(Reader reader) {
     try {
       StringWriter whole = new StringWriter();
-      text.transferTo(whole);
-      String apertures = APERTURE.matcher(whole.toString()).replaceAll(TradeNumbers::aperture);
+      reader.transferTo(whole);
+      String text = whole.toString();
+      if (!mayHoldOne(text)) {
+        return new StringReader(text);
+      }
+      String apertures = APERTURE.matcher(text).replaceAll(TradeNumbers::aperture);
       String fractions = FRACTION.matcher(apertures).replaceAll(TradeNumbers::fraction);
       return new StringReader(ENERGY.matcher(fractions).replaceAll(TradeNumbers::energy));
     } catch (IOException e) {
       throw new UncheckedIOException("A text in memory could not be read", e);
     }
+  }
+
+  /**
+   * Whether a digit has a letter f, a bar or a letter w near it. Most texts have none, and the
+   * patterns are slow in saying so.
+   */
+  private static boolean mayHoldOne(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= '0' && text.charAt(i) <= '9') {
+        for (int near = Math.max(0, i - 4); near < Math.min(text.length(), i + 3); near++) {
+          if ("fFƒ/wW".indexOf(text.charAt(near)) >= 0) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
   }
 
   private static String aperture(MatchResult match) {

@@ -6,11 +6,13 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import lampwright.search.filter.Filter;
 import lampwright.search.filter.Trait;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReader;
+import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.index.SortedSetDocValues;
 import org.apache.lucene.util.BytesRef;
 
@@ -30,6 +32,9 @@ final class WordDimension implements Dimension {
   private final Map<String, Map<String, Long>> counts = new HashMap<>();
 
   private SortedSetDocValues values = DocValues.emptySortedSet();
+
+  /** The same where no setup has more than one. */
+  private Optional<SortedDocValues> single = Optional.empty();
 
   /** For each filter which values of this segment it names. */
   private List<boolean[]> named = List.of();
@@ -52,6 +57,7 @@ final class WordDimension implements Dimension {
   public void enter(LeafReader reader) throws IOException {
     leave();
     values = DocValues.getSortedSet(reader, EntryDocument.words(trait));
+    single = Optional.ofNullable(DocValues.unwrapSingleton(values));
     int different = Math.toIntExact(values.getValueCount());
     countsHere = new int[different];
     List<boolean[]> all = new ArrayList<>();
@@ -102,6 +108,20 @@ final class WordDimension implements Dimension {
       }
     }
     return true;
+  }
+
+  @Override
+  public void countEach(int[] documents, int many) throws IOException {
+    if (single.isEmpty() || !filters.isEmpty()) {
+      Dimension.super.countEach(documents, many);
+      return;
+    }
+    SortedDocValues each = single.get();
+    for (int i = 0; i < many; i++) {
+      if (each.advanceExact(documents[i])) {
+        countsHere[each.ordValue()]++;
+      }
+    }
   }
 
   private boolean hasAny(boolean[] wanted) {

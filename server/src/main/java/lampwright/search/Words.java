@@ -17,7 +17,7 @@ import org.apache.lucene.analysis.en.EnglishPossessiveFilter;
 import org.apache.lucene.analysis.en.KStemFilter;
 import org.apache.lucene.analysis.en.PorterStemFilter;
 import org.apache.lucene.analysis.miscellaneous.ASCIIFoldingFilter;
-import org.apache.lucene.analysis.miscellaneous.PatternKeywordMarkerFilter;
+import org.apache.lucene.analysis.miscellaneous.KeywordMarkerFilter;
 import org.apache.lucene.analysis.standard.StandardTokenizer;
 import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 import org.apache.lucene.analysis.tokenattributes.OffsetAttribute;
@@ -36,9 +36,6 @@ final class Words extends Analyzer {
 
   private static final int BETWEEN_TEXTS = 100;
 
-  /** Numbers and their units have no stems. */
-  private static final Pattern NUMBER = Pattern.compile(".*\\d.*");
-
   /** One word of a text: where it stands, and the piece of the text it was made from. */
   record Word(String term, int position, int start, int end) {}
 
@@ -55,7 +52,7 @@ final class Words extends Analyzer {
     chain = new WithoutJoints(chain);
     chain = new ASCIIFoldingFilter(chain);
     chain = new StopFilter(chain, EnglishAnalyzer.ENGLISH_STOP_WORDS_SET);
-    chain = new PatternKeywordMarkerFilter(chain, NUMBER);
+    chain = new NumbersAsTheyAre(chain);
     chain = new KStemFilter(chain);
     chain = new PorterStemFilter(chain);
     return new TokenStreamComponents(words, new BareNumbers(chain));
@@ -112,6 +109,31 @@ final class Words extends Analyzer {
     }
   }
 
+  /** Numbers and their units have no stems. */
+  private static final class NumbersAsTheyAre extends KeywordMarkerFilter {
+    private final CharTermAttribute term = addAttribute(CharTermAttribute.class);
+
+    NumbersAsTheyAre(TokenStream input) {
+      super(input);
+    }
+
+    @Override
+    protected boolean isKeyword() {
+      return hasDigit(term);
+    }
+  }
+
+  /** Asked of every word of every text, so without a pattern. */
+  private static boolean hasDigit(CharTermAttribute term) {
+    char[] letters = term.buffer();
+    for (int i = 0; i < term.length(); i++) {
+      if (letters[i] >= '0' && letters[i] <= '9') {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Behind {@code f5.6} and {@code 400ws} puts the bare number at the same place. */
   private static final class BareNumbers extends TokenFilter {
     private static final Pattern NAMED = Pattern.compile("f(\\d+(?:\\.\\d+)?)|(\\d+)ws");
@@ -134,9 +156,11 @@ final class Words extends Analyzer {
       if (!input.incrementToken()) {
         return false;
       }
-      Matcher named = NAMED.matcher(term);
-      if (named.matches()) {
-        pending = named.group(1) != null ? named.group(1) : named.group(2);
+      if (hasDigit(term)) {
+        Matcher named = NAMED.matcher(term);
+        if (named.matches()) {
+          pending = named.group(1) != null ? named.group(1) : named.group(2);
+        }
       }
       return true;
     }

@@ -7,15 +7,18 @@ import static lampwright.schema.generated.Tables.SETUP_REVISION;
 import static lampwright.schema.generated.Tables.TAKE;
 import static org.jooq.impl.DSL.val;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import lampwright.archive.ArchiveKind;
 import lampwright.archive.Thing;
 import lampwright.archive.Version;
 import lampwright.document.Json;
 import lampwright.people.PersonId;
+import lampwright.setup.PictureId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.takes.Take;
@@ -32,6 +35,7 @@ public final class ArchiveArrival {
   private final StudioTransaction in;
   private final Function<String, PersonId> authors;
   private final Signatures signatures;
+  private final Set<String> arrivedSetups = new HashSet<>();
 
   /**
    * Begins; no other archive comes into the studio until the transaction ends.
@@ -74,6 +78,7 @@ public final class ArchiveArrival {
     }
     if (version.revision() == thing.revision()) {
       settle(shelf, version, label, kind == ArchiveKind.SETUPS);
+      tellOfSetup(kind, thing);
     }
   }
 
@@ -190,6 +195,16 @@ public final class ArchiveArrival {
         .set(CHANGE_LOG.REVISION, last.revision())
         .set(CHANGE_LOG.DELETED, last.deleted())
         .execute();
+  }
+
+  /** A setup that was here already looks otherwise with a finished picture. */
+  private void tellOfSetup(ArchiveKind kind, Thing thing) {
+    if (kind == ArchiveKind.SETUPS) {
+      arrivedSetups.add(thing.id());
+    }
+    if (kind == ArchiveKind.PICTURES && !arrivedSetups.contains(thing.setup().orElseThrow())) {
+      new SetupsToIndex(in).becauseOf(new PictureId(thing.id()));
+    }
   }
 
   /** After the last: whatever does not fit is told now, and the search hears of it. */

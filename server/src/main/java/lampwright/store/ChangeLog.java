@@ -2,6 +2,7 @@ package lampwright.store;
 
 import static lampwright.schema.generated.Tables.CATALOGUE;
 import static lampwright.schema.generated.Tables.CHANGE_LOG;
+import static lampwright.schema.generated.Tables.LOCATION;
 import static lampwright.schema.generated.Tables.SETUP;
 import static lampwright.schema.generated.Tables.SETUP_MEANING;
 import static lampwright.schema.generated.Tables.SETUP_SIGNATURE;
@@ -90,6 +91,7 @@ public final class ChangeLog {
         .select(SETUP.CHANGED_AT, SETUP.CHANGED_BY, SETUP.CREATED_BY, SETUP.STATE, SETUP.ARCHIVED)
         .select(SETUP_MEANING.MODEL, SETUP_MEANING.NUMBERS)
         .select(SETUP_SIGNATURE.VERSION, SETUP_SIGNATURE.SIGNATURE)
+        .select(Beside.TONES, LOCATION.LATITUDE_DEG, LOCATION.LONGITUDE_DEG)
         .from(CHANGE_LOG)
         .leftJoin(SETUP)
         .on(SETUP.STUDIO_ID.eq(CHANGE_LOG.STUDIO_ID))
@@ -100,6 +102,8 @@ public final class ChangeLog {
         .and(SETUP_MEANING.SETUP_ID.eq(SETUP.ID))
         .leftJoin(SETUP_SIGNATURE)
         .on(isOfCurrentRevision())
+        .leftJoin(LOCATION)
+        .on(Beside.isLocation())
         .where(SETTLED)
         .and(CHANGE_LOG.KIND.eq(ChangedKind.SETUP.word()))
         .and(
@@ -123,17 +127,20 @@ public final class ChangeLog {
         .select(SETUP.CHANGED_AT, SETUP.CHANGED_BY, SETUP.CREATED_BY, SETUP.STATE, SETUP.ARCHIVED)
         .select(SETUP_MEANING.MODEL, SETUP_MEANING.NUMBERS)
         .select(SETUP_SIGNATURE.VERSION, SETUP_SIGNATURE.SIGNATURE)
+        .select(Beside.TONES, LOCATION.LATITUDE_DEG, LOCATION.LONGITUDE_DEG)
         .from(SETUP)
         .leftJoin(SETUP_MEANING)
         .on(SETUP_MEANING.STUDIO_ID.eq(SETUP.STUDIO_ID))
         .and(SETUP_MEANING.SETUP_ID.eq(SETUP.ID))
         .leftJoin(SETUP_SIGNATURE)
         .on(isOfCurrentRevision())
+        .leftJoin(LOCATION)
+        .on(Beside.isLocation())
         .where(SETUP.DELETED_AT.isNull())
         .orderBy(SETUP.STUDIO_ID, SETUP.ID)
         .fetchSize(ROWS_AT_A_TIME)
         .stream()
-        .map(found -> ofStudio(new StudioId(found.get(SETUP.STUDIO_ID)), found));
+        .map(found -> indexed(new StudioId(found.get(SETUP.STUDIO_ID)), found));
   }
 
   static Condition isOfCurrentRevision() {
@@ -156,16 +163,24 @@ public final class ChangeLog {
         studio,
         new SetupId(found.get(CHANGE_LOG.SUBJECT_ID)),
         found.get(CHANGE_LOG.REVISION),
-        living ? Optional.of(ofStudio(studio, found)) : Optional.empty());
+        living ? Optional.of(indexed(studio, found)) : Optional.empty());
   }
 
+  private static SetupOfStudio indexed(StudioId studio, Record found) {
+    SetupOfStudio alone = ofStudio(studio, found);
+    return alone.with(Beside.tones(found), Beside.location(found));
+  }
+
+  /** The setup without what stands beside it. */
   static SetupOfStudio ofStudio(StudioId studio, Record found) {
     return new SetupOfStudio(
         studio,
         setup(found),
         new PersonId(found.get(SETUP.CREATED_BY)),
         SetupMeanings.meaning(found),
-        Signatures.stored(found));
+        Signatures.stored(found),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private static StoredSetup setup(Record found) {

@@ -72,12 +72,19 @@ public final class Locations {
 
   /** Puts another document in the place of the revision that it was made from. */
   public Saving replace(LocationId id, int basedOn, String name, String document, String message) {
-    return documents.replace(id.text(), basedOn, name, document, message, Map.of());
+    return indexed(id, documents.replace(id.text(), basedOn, name, document, message, Map.of()));
   }
 
   /** Takes a location away; its revisions stay, and the deletion becomes one. */
   public Saving delete(LocationId id, int basedOn, String message) {
-    return documents.delete(id.text(), basedOn, message);
+    return indexed(id, documents.delete(id.text(), basedOn, message));
+  }
+
+  private Saving indexed(LocationId id, Saving saving) {
+    if (saving instanceof Saving.Saved) {
+      new SetupsToIndex(in).becauseOf(id);
+    }
+    return saving;
   }
 
   private static StoredLocation location(Documents.Stored stored) {

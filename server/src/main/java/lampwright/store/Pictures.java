@@ -49,6 +49,7 @@ public final class Pictures {
             PICTURE.HEIGHT, file.height(),
             PICTURE.FACTS, JSONB.jsonb(file.facts()),
             PICTURE.STATISTICS, JSONB.jsonb(file.statistics())));
+    new SetupsToIndex(in).becauseOf(id);
     return find(setup, id).orElseThrow();
   }
 
@@ -105,12 +106,19 @@ public final class Pictures {
 
   /** Puts another note in the place of the revision that it was made from. */
   public Saving replace(PictureId id, int basedOn, String kind, String document) {
-    return documents.replace(id.text(), basedOn, kind, document, "", Map.of());
+    return indexed(id, documents.replace(id.text(), basedOn, kind, document, "", Map.of()));
   }
 
   /** Takes a picture away; what was said of it stays in its revisions. */
   public Saving delete(PictureId id, int basedOn) {
-    return documents.delete(id.text(), basedOn, "");
+    return indexed(id, documents.delete(id.text(), basedOn, ""));
+  }
+
+  private Saving indexed(PictureId id, Saving saving) {
+    if (saving instanceof Saving.Saved) {
+      new SetupsToIndex(in).becauseOf(id);
+    }
+    return saving;
   }
 
   /**

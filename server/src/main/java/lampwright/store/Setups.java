@@ -3,12 +3,14 @@ package lampwright.store;
 import static lampwright.schema.generated.Tables.SETUP;
 import static lampwright.schema.generated.Tables.SETUP_REVISION;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lampwright.people.PersonId;
 import lampwright.place.LocationId;
 import lampwright.setup.Child;
 import lampwright.setup.Parent;
@@ -16,6 +18,7 @@ import lampwright.setup.SetupId;
 import lampwright.setup.Standing;
 import org.jooq.Field;
 import org.jooq.Record;
+import org.jooq.impl.DSL;
 
 /** The setups of the studio that the transaction is in. */
 public final class Setups {
@@ -150,6 +153,34 @@ public final class Setups {
         .and(SETUP.DELETED_AT.isNull())
         .and(SetupHistory.standsSo(SETUP.STATE, SETUP.ARCHIVED, standings))
         .fetchMap(found -> new SetupId(found.get(SETUP.ID)), found -> found.get(SETUP.REVISION));
+  }
+
+  /**
+   * Who changed a setup last.
+   *
+   * @param title as it is now
+   */
+  public record LastChange(SetupId id, String title, PersonId by, Instant at) {}
+
+  /** The last changes of those of some living setups that stand so, the newest first. */
+  public List<LastChange> lastChanges(Collection<SetupId> of, Set<Standing> standings) {
+    return of.isEmpty()
+        ? List.of()
+        : in.sql()
+            .select(SETUP.ID, SETUP.TITLE, SETUP.CHANGED_BY, SETUP.CHANGED_AT)
+            .from(SETUP)
+            .where(SETUP.STUDIO_ID.eq(in.studio().text()))
+            .and(SETUP.ID.eq(DSL.any(of.stream().map(SetupId::text).toArray(String[]::new))))
+            .and(SETUP.DELETED_AT.isNull())
+            .and(SetupHistory.standsSo(SETUP.STATE, SETUP.ARCHIVED, standings))
+            .orderBy(SETUP.CHANGED_AT.desc(), SETUP.ID)
+            .fetch(
+                found ->
+                    new LastChange(
+                        new SetupId(found.get(SETUP.ID)),
+                        found.get(SETUP.TITLE),
+                        new PersonId(found.get(SETUP.CHANGED_BY)),
+                        found.get(SETUP.CHANGED_AT)));
   }
 
   /** Puts another document in the place of the revision that it was made from. */

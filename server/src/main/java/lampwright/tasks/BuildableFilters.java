@@ -1,10 +1,13 @@
 package lampwright.tasks;
 
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lampwright.people.StudioId;
@@ -36,13 +39,19 @@ final class BuildableFilters {
 
   static BuildableFilters of(
       KitJudging judging, Caller caller, StudioId studio, List<Filter> filters) {
+    return of(judging, caller, studio, filters, KitJudging.LONGEST);
+  }
+
+  /** The same with another patience, see {@link KitJudging#find}. */
+  static BuildableFilters of(
+      KitJudging judging, Caller caller, StudioId studio, List<Filter> filters, Duration patience) {
     Map<Filter.Buildable, KitJudging.Offs> offs = new LinkedHashMap<>();
     for (Filter filter : filters) {
       if (filter instanceof Filter.Buildable buildable) {
         offs.put(
             buildable,
             judging
-                .find(caller, studio, buildable.kit())
+                .find(caller, studio, buildable.kit(), patience)
                 .orElseGet(() -> new KitJudging.Offs(Map.of(), 0)));
       }
     }
@@ -90,7 +99,10 @@ final class BuildableFilters {
             .reduce(
                 (one, other) ->
                     one.stream().filter(other::contains).collect(Collectors.toUnmodifiableSet()));
-    Question narrowed = question.withFilters(others);
+    Question narrowed =
+        question.order() == Question.Order.OFF
+            ? question.withFilters(others).withOffs(offs(asked))
+            : question.withFilters(others);
     return made.map(
             ids ->
                 narrowed.withOnlyThese(
@@ -100,6 +112,24 @@ final class BuildableFilters {
                             .filter(question.onlyThese().get()::contains)
                             .collect(Collectors.toUnmodifiableSet())))
         .orElse(narrowed);
+  }
+
+  /** By setup; where several kits are asked for, how far off the least able of them is. */
+  private static Map<String, Integer> offs(Map<Filter.Buildable, KitJudging.Offs> asked) {
+    Map<String, Integer> offs = new HashMap<>();
+    for (KitJudging.Offs one : asked.values()) {
+      one.hundredths().forEach((setup, off) -> offs.merge(setup.text(), off, Math::max));
+    }
+    return offs;
+  }
+
+  /** By how many stops a setup is off at most, of the kits that were asked for. */
+  OptionalDouble offStops(SetupId setup) {
+    return offs.values().stream()
+        .map(one -> Optional.ofNullable(one.hundredths().get(setup)))
+        .flatMap(Optional::stream)
+        .mapToDouble(hundredths -> hundredths / 100.0)
+        .max();
   }
 
   private static Set<String> made(Filter.Buildable filter, KitJudging.Offs offs) {

@@ -3,6 +3,7 @@ package lampwright.tasks;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lampwright.engine.sun.PlaceOnEarth;
 import lampwright.gear.Modifier;
 import lampwright.search.filter.Trait;
 import lampwright.search.filter.Traits;
@@ -15,7 +16,13 @@ final class DocumentTraits {
 
   private DocumentTraits() {}
 
-  static Traits.Builder of(SetupDocument setup) {
+  /**
+   * Gathers it.
+   *
+   * @param location where the location is that the setup names; used where its own place has no
+   *     point
+   */
+  static Traits.Builder of(SetupDocument setup, Optional<PlaceOnEarth> location) {
     Traits.Builder traits = Traits.builder();
     traits.words(Trait.GEAR, modifierKinds(setup));
     setup.lights().stream()
@@ -33,7 +40,10 @@ final class DocumentTraits {
                 exposure(name).ifPresent(trait -> traits.number(trait, number.doubleValue()));
               }
             });
-    setup.occasion().ifPresent(occasion -> addOccasion(traits, occasion));
+    setup
+        .occasion()
+        .map(occasion -> located(occasion, location))
+        .ifPresent(occasion -> addOccasion(traits, occasion));
     return traits;
   }
 
@@ -58,6 +68,30 @@ final class DocumentTraits {
   /** A kind of modifier in plain words. */
   static String word(Modifier.Kind kind) {
     return kind.name().replace('_', ' ').toLowerCase(Locale.ROOT);
+  }
+
+  private static Occasion located(Occasion occasion, Optional<PlaceOnEarth> location) {
+    if (occasion.place().isEmpty()
+        || occasion.place().get().latitude().isPresent()
+        || location.isEmpty()) {
+      return occasion;
+    }
+    Occasion.Place own = occasion.place().get();
+    Occasion.Place place =
+        new Occasion.Place(
+            own.name(),
+            own.kind(),
+            own.indoors(),
+            location.map(PlaceOnEarth::latitude),
+            location.map(PlaceOnEarth::longitude),
+            own.location());
+    return new Occasion(
+        Optional.of(place),
+        occasion.date(),
+        occasion.time(),
+        occasion.utcOffset(),
+        occasion.weather(),
+        occasion.wind());
   }
 
   private static void addOccasion(Traits.Builder traits, Occasion occasion) {

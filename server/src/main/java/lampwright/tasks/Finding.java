@@ -1,18 +1,22 @@
 package lampwright.tasks;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lampwright.people.StudioId;
 import lampwright.search.Instead;
 import lampwright.search.MarkedText;
+import lampwright.search.Matching;
 import lampwright.search.Question;
 import lampwright.search.Search;
 import lampwright.search.SearchResult;
 import lampwright.search.filter.Filter;
 import lampwright.search.filter.ReadFilter;
+import lampwright.search.filter.Trait;
 import lampwright.setup.PictureId;
 import lampwright.setup.PictureNote;
 import lampwright.setup.SetupId;
@@ -45,13 +49,15 @@ public final class Finding implements AutoCloseable {
    * @param why its texts with the words marked that it was found by; none of an older revision than
    *     the setup's, whose author may have taken them out
    * @param picture its finished picture
+   * @param offStops by how many stops the kit is off that was asked for, if one was
    */
   public record Found(
       Catalogued setup,
       double score,
       List<String> reasons,
       List<MarkedText> why,
-      Optional<FoundPicture> picture) {}
+      Optional<FoundPicture> picture,
+      OptionalDouble offStops) {}
 
   /**
    * What a list shows of a setup's picture.
@@ -91,6 +97,68 @@ public final class Finding implements AutoCloseable {
     return find(caller, studio, question, buildable);
   }
 
+  /**
+   * A question as the index is asked it for somebody; equal where the same is asked.
+   *
+   * @param notJudged how many setups are not told yet whether a kit makes them
+   */
+  record Narrowed(Question question, int notJudged) {}
+
+  /**
+   * What is asked of the index for the caller, without pages: authors and kits by their setups.
+   *
+   * @param patience how long kits may be judged for it, all together
+   */
+  List<Narrowed> narrow(
+      Caller caller, StudioId studio, List<Question> questions, Duration patience) {
+    long start = System.nanoTime();
+    List<BuildableFilters> buildables =
+        questions.stream()
+            .map(
+                question ->
+                    BuildableFilters.of(
+                        judging, caller, studio, question.filters(), left(patience, start)))
+            .toList();
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          boolean whole = Sight.ask(in).isWhole();
+          boolean byAuthor =
+              questions.stream()
+                  .flatMap(question -> question.filters().stream())
+                  .anyMatch(filter -> filter.trait() == Trait.AUTHOR);
+          Authors authors = new Authors(byAuthor ? Cataloguing.names(in) : Map.of());
+          List<Narrowed> narrowed = new ArrayList<>();
+          for (int i = 0; i < questions.size(); i++) {
+            Question byIds =
+                questions
+                    .get(i)
+                    .withFilters(questions.get(i).filters().stream().map(authors::toIds).toList());
+            BuildableFilters buildable = buildables.get(i);
+            buildable
+                .narrow(whole ? byIds : byIds.onlyForAll())
+                .ifPresent(one -> narrowed.add(new Narrowed(one, buildable.waiting())));
+          }
+          return narrowed;
+        });
+  }
+
+  private static Duration left(Duration patience, long start) {
+    Duration left = patience.minusNanos(System.nanoTime() - start);
+    return left.isNegative() ? Duration.ZERO : left;
+  }
+
+  /** All that the index finds for a question, up to so many. */
+  Matching matching(Narrowed narrowed, int most) {
+    return search.matching(narrowed.question(), most);
+  }
+
+  /** Differs whenever a search of the studio may find something else. */
+  String shown(StudioId studio) {
+    return search.shown(studio.text());
+  }
+
   private FoundPage find(
       Caller caller, StudioId studio, Question question, BuildableFilters buildable) {
     return database.inStudio(
@@ -119,7 +187,12 @@ public final class Finding implements AutoCloseable {
                   answer.items().stream().map(hit -> new SetupId(hit.setup())).toList();
               Map<SetupId, Catalogued> living = Cataloguing.listOf(in, sight, ids);
               yield new FoundPage(
-                  found(answer, living, new Pictures(in).finals(living.keySet()), buildable),
+                  found(
+                      question,
+                      answer,
+                      living,
+                      new Pictures(in).finals(living.keySet()),
+                      buildable),
                   answer.total(),
                   authors.toNames(answer.facets()),
                   answer.next().map(buildable::mark),
@@ -165,6 +238,17 @@ public final class Finding implements AutoCloseable {
         });
   }
 
+  /**
+   * What a search for setups with light like this one's goes by.
+   *
+   * @param setup its id, as it was written
+   * @throws Refused Invalid at {@code /like} where there is none that may be seen
+   */
+  public LikeThis likeThis(Caller caller, StudioId studio, String setup) {
+    return database.inStudio(
+        studio, caller.person().id(), in -> LikeThis.find(in, Sight.ask(in), setup));
+  }
+
   /** The names of the studio's kits, for a filter by what one makes. */
   public List<String> kits(Caller caller, StudioId studio) {
     return database.inStudio(
@@ -198,6 +282,7 @@ public final class Finding implements AutoCloseable {
   }
 
   private static List<Found> found(
+      Question question,
       SearchResult.Answer answer,
       Map<SetupId, Catalogued> living,
       Map<SetupId, StoredPicture> pictures,
@@ -210,13 +295,37 @@ public final class Finding implements AutoCloseable {
             new Found(
                 setup,
                 hit.score(),
-                Stream.concat(hit.reasons().stream(), buildable.reasons(setup.id()).stream())
-                    .toList(),
+                reasons(question, hit, setup, pictures, buildable),
                 hit.revision() == setup.revision() ? hit.why() : List.of(),
-                Optional.ofNullable(pictures.get(setup.id())).map(Finding::picture)));
+                Optional.ofNullable(pictures.get(setup.id())).map(Finding::picture),
+                buildable.offStops(setup.id())));
       }
     }
     return found;
+  }
+
+  private static List<String> reasons(
+      Question question,
+      SearchResult.Hit hit,
+      Catalogued setup,
+      Map<SetupId, StoredPicture> pictures,
+      BuildableFilters buildable) {
+    return Stream.of(
+            question.like().stream().flatMap(like -> alike(like, setup, pictures)),
+            hit.reasons().stream(),
+            buildable.reasons(setup.id()).stream())
+        .<String>flatMap(some -> some)
+        .toList();
+  }
+
+  private static Stream<String> alike(
+      Question.Like like, Catalogued setup, Map<SetupId, StoredPicture> pictures) {
+    return switch (like.by()) {
+      case LIGHT -> LikeThis.reasons(like, setup.document()).stream();
+      case PICTURE ->
+          Optional.ofNullable(pictures.get(setup.id())).stream()
+              .flatMap(picture -> LikeTones.reasons(like, picture).stream());
+    };
   }
 
   private static FoundPicture picture(StoredPicture stored) {

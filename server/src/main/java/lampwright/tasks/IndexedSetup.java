@@ -3,6 +3,7 @@ package lampwright.tasks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lampwright.picture.ToneStatistics;
 import lampwright.search.IndexEntry;
 import lampwright.search.filter.Trait;
 import lampwright.search.filter.Traits;
@@ -14,6 +15,7 @@ import lampwright.setup.Outcome;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Standing;
 import lampwright.setup.Subject;
+import lampwright.setup.signature.PictureSignature;
 import lampwright.setup.signature.Signature;
 import lampwright.store.SetupOfStudio;
 import lampwright.store.StoredSetup;
@@ -31,6 +33,9 @@ public final class IndexedSetup {
   }
 
   private static IndexEntry entry(SetupOfStudio read, StoredSetup stored, SetupDocument setup) {
+    Optional<ToneStatistics> tones =
+        read.tones().flatMap(text -> PictureFacts.findStatistics(text, stored.id()));
+    Signature signature = read.signature().orElseGet(() -> Signature.of(setup));
     IndexEntry.Builder entry =
         IndexEntry.of(read.studio().text(), stored.id().text(), stored.revision(), setup.title())
             .meaning(read.meaning())
@@ -41,11 +46,13 @@ public final class IndexedSetup {
             .gear(gear(setup))
             .roles(setup.lights().stream().map(light -> light.role().name()).distinct().toList())
             .lightCount(setup.lights().size())
-            .traits(traits(read, setup))
+            .traits(traits(read, setup, signature, tones.map(Signing::of)))
+            .light(LikeThis.packed(signature))
             .standing(
                 stored.standing().state().word(),
                 stored.standing().archived(),
                 stored.standing().equals(Standing.PROVEN));
+    tones.map(LikeTones::packed).ifPresent(entry::picture);
     setup.genre().ifPresent(entry::genre);
     Optional<Occasion.Place> place = setup.occasion().flatMap(Occasion::place);
     place.map(Occasion.Place::name).ifPresent(entry::placeName);
@@ -53,9 +60,14 @@ public final class IndexedSetup {
     return entry.build();
   }
 
-  private static Traits traits(SetupOfStudio read, SetupDocument setup) {
-    Traits.Builder traits = DocumentTraits.of(setup);
-    SignatureTraits.add(traits, read.signature().orElseGet(() -> Signature.of(setup)));
+  private static Traits traits(
+      SetupOfStudio read,
+      SetupDocument setup,
+      Signature signature,
+      Optional<PictureSignature> picture) {
+    Traits.Builder traits = DocumentTraits.of(setup, read.location());
+    SignatureTraits.add(traits, signature);
+    picture.ifPresent(look -> SignatureTraits.add(traits, look));
     // People by their ids: whoever asks is told their names as they are then.
     return traits.words(Trait.AUTHOR, read.author().text()).build();
   }

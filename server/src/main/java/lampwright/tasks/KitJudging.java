@@ -42,7 +42,7 @@ final class KitJudging implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(KitJudging.class);
 
   /** What a request may spend on judging; the rest is judged in the background. */
-  private static final Duration LONGEST = Duration.ofMillis(1_500);
+  static final Duration LONGEST = Duration.ofMillis(1_500);
 
   /** What the full search of one setup may take there; what takes longer stays untold. */
   private static final Duration LONGEST_SEARCH = Duration.ofSeconds(10);
@@ -99,9 +99,11 @@ final class KitJudging implements AutoCloseable {
    * How far off all setups are that the caller may see.
    *
    * @param kit its name, as {@link KitNames#locate} gave it
+   * @param patience how long it may judge; with none it forgets no other kit either, and all that
+   *     is not judged goes on in the background
    * @return empty where the studio has no such kit any more
    */
-  Optional<Offs> find(Caller caller, StudioId studio, String kit) {
+  Optional<Offs> find(Caller caller, StudioId studio, String kit, Duration patience) {
     Optional<Task> task =
         database.inStudio(
             studio,
@@ -115,25 +117,31 @@ final class KitJudging implements AutoCloseable {
                           new Task(
                               found, new Setups(in).revisions(sight.standings()), sight.isWhole()));
             });
-    return task.map(asked -> offs(caller, studio, asked));
+    return task.map(asked -> offs(caller, studio, asked, patience));
   }
 
-  private Offs offs(Caller caller, StudioId studio, Task task) {
-    Known known = known(new Judged(studio, task.kit()));
+  private Offs offs(Caller caller, StudioId studio, Task task, Duration patience) {
+    Judged judged = new Judged(studio, task.kit());
+    if (patience.isZero() && isOneTooMany(judged)) {
+      return new Offs(Map.of(), task.revisions().size());
+    }
+    Known known = known(judged);
     if (task.all()) {
       // What was deleted meanwhile is forgotten.
       known.of().keySet().retainAll(task.revisions().keySet());
     }
-    BooleanSupplier stop = after(LONGEST);
+    BooleanSupplier stop = after(patience);
     try {
       // Two who ask for one kit at a time do not judge it twice.
-      if (known.judging().tryLock(LONGEST.toMillis(), TimeUnit.MILLISECONDS)) {
+      if (known.judging().tryLock(patience.toMillis(), TimeUnit.MILLISECONDS)) {
         try {
           judge(caller, studio, task, known, stop);
         } finally {
           known.judging().unlock();
         }
-        if (stop.getAsBoolean() && known.goesOn().compareAndSet(false, true)) {
+        if (stop.getAsBoolean()
+            && !open(task, known).isEmpty()
+            && known.goesOn().compareAndSet(false, true)) {
           Thread.ofPlatform()
               .name("kit-judging")
               .daemon()
@@ -213,6 +221,12 @@ final class KitJudging implements AutoCloseable {
       LOG.debug("Nobody judges any more: {} setups were", known.of().size());
     } finally {
       known.judging().unlock();
+    }
+  }
+
+  private boolean isOneTooMany(Judged judged) {
+    synchronized (remembered) {
+      return remembered.size() >= MOST_REMEMBERED && !remembered.containsKey(judged);
     }
   }
 

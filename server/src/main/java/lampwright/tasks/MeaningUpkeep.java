@@ -9,6 +9,8 @@ import lampwright.meaning.Meaning;
 import lampwright.meaning.SentenceModel;
 import lampwright.meaning.Sentences;
 import lampwright.search.IndexEntry;
+import lampwright.store.Bookmark;
+import lampwright.store.ChangeLog;
 import lampwright.store.Database;
 import lampwright.store.SetupMeanings;
 import lampwright.store.SetupOfStudio;
@@ -30,6 +32,11 @@ public final class MeaningUpkeep implements AutoCloseable {
   private final Sentences sentences;
   private final CountDownLatch closing = new CountDownLatch(1);
   private final Thread thread;
+
+  /**
+   * Up to where in the change log no setup wants anything, so that all are not gone through again.
+   */
+  private Optional<Bookmark> done = Optional.empty();
 
   private MeaningUpkeep(Database database, Sentences sentences) {
     this.database = database;
@@ -68,6 +75,10 @@ public final class MeaningUpkeep implements AutoCloseable {
             if (!SetupMeanings.mayWork(in)) {
               return false;
             }
+            Bookmark newest = database.asIndexer(reader -> new ChangeLog(reader).newestBookmark());
+            if (done.filter(newest::equals).isPresent()) {
+              return false;
+            }
             List<SetupOfStudio> batch =
                 database.asIndexer(reader -> SetupMeanings.wanting(reader, BATCH));
             for (SetupOfStudio setup : batch) {
@@ -75,6 +86,9 @@ public final class MeaningUpkeep implements AutoCloseable {
                 return false;
               }
               keep(setup, model);
+            }
+            if (batch.size() < BATCH) {
+              done = Optional.of(newest);
             }
             return batch.size() == BATCH;
           });

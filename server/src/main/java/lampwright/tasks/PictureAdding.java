@@ -22,6 +22,7 @@ import lampwright.people.StudioId;
 import lampwright.picture.Picture;
 import lampwright.picture.PictureExamination;
 import lampwright.picture.PictureReader;
+import lampwright.picture.ToneStatistics;
 import lampwright.picture.Unusable;
 import lampwright.setup.PictureId;
 import lampwright.setup.PictureKind;
@@ -177,6 +178,15 @@ public final class PictureAdding {
       forget(arrival.sha256(), e);
       throw e;
     }
+  }
+
+  /**
+   * Reads the tones of a file that came in, of which nothing is kept.
+   *
+   * @throws Refused Invalid where it is no picture that can be used, with the reason
+   */
+  ToneStatistics tones(Received received) {
+    return read(received.arrival.file()).statistics();
   }
 
   /** What was placed for a row that did not come about. */

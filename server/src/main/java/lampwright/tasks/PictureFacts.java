@@ -20,9 +20,14 @@ import lampwright.picture.ExifFacts;
 import lampwright.picture.MainColour;
 import lampwright.picture.Orientation;
 import lampwright.picture.ToneStatistics;
+import lampwright.setup.SetupId;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** What was read of a picture, on its way to the store and back. */
 final class PictureFacts {
+
+  private static final Logger LOG = LoggerFactory.getLogger(PictureFacts.class);
 
   private PictureFacts() {}
 
@@ -77,6 +82,21 @@ final class PictureFacts {
   private static Optional<List<Double>> both(Map<?, ?> json, String one, String other) {
     return number(json, one)
         .flatMap(first -> number(json, other).map(second -> List.of(first, second)));
+  }
+
+  /**
+   * Reads the tones of a picture where some that cannot be read must not keep others away: those
+   * are logged and left out.
+   *
+   * @param setup what the log calls them by
+   */
+  static Optional<ToneStatistics> findStatistics(String text, SetupId setup) {
+    try {
+      return Optional.of(readStatistics(text));
+    } catch (RuntimeException unreadable) {
+      LOG.error("The tones of the picture of setup {} are left out", setup, unreadable);
+      return Optional.empty();
+    }
   }
 
   static ToneStatistics readStatistics(String text) {

@@ -8,6 +8,7 @@ import lampwright.search.filter.Traits;
 import lampwright.setup.signature.FlashBalance;
 import lampwright.setup.signature.KeyLight;
 import lampwright.setup.signature.KeySide;
+import lampwright.setup.signature.PictureSignature;
 import lampwright.setup.signature.Signature;
 import lampwright.setup.signature.SunInSetup;
 
@@ -34,6 +35,15 @@ final class SignatureTraits {
         .energy()
         .filter(energy -> energy.energy().value() > 0)
         .ifPresent(energy -> traits.number(Trait.ENERGY, energy.energy().value()));
+  }
+
+  /** What its finished picture says. */
+  static void add(Traits.Builder traits, PictureSignature picture) {
+    traits.words(Trait.PICTURE_KEY, picture.key().tradeName());
+    traits.words(Trait.CONTRAST, picture.contrast().words());
+    traits.words(Trait.WARMTH, picture.lean().words());
+    traits.words(
+        Trait.COLOUR, picture.colours().stream().map(named -> named.colour().word()).toList());
   }
 
   private static void addKey(Traits.Builder traits, KeyLight key) {

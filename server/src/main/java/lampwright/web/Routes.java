@@ -19,9 +19,11 @@ import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.PictureApi;
 import lampwright.web.api.ReadingMapApi;
+import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
+import lampwright.web.api.ShownPictureApi;
 import lampwright.web.api.SignatureApi;
 import lampwright.web.api.StudioApi;
 import lampwright.web.api.SuggestionApi;
@@ -39,7 +41,9 @@ import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.ProblemPages;
+import lampwright.web.pages.SavedSearchPages;
 import lampwright.web.pages.SetupPages;
+import lampwright.web.pages.ShownPicturePages;
 import lampwright.web.pages.SignInPages;
 import lampwright.web.pages.TakePages;
 
@@ -73,7 +77,9 @@ public record Routes(Api api, Pages pages) {
       GearCalibrationApi gearCalibrations,
       ArchiveApi archives,
       SignatureApi signatures,
-      SuggestionApi suggestions) {}
+      SuggestionApi suggestions,
+      SavedSearchApi savedSearches,
+      ShownPictureApi shownPictures) {}
 
   /** What people visit. */
   public record Pages(
@@ -88,7 +94,9 @@ public record Routes(Api api, Pages pages) {
       LocationPages locations,
       TakePages takes,
       LifePages life,
-      PicturePages pictures) {}
+      PicturePages pictures,
+      SavedSearchPages savedSearches,
+      ShownPicturePages shownPictures) {}
 
   public void addTo(RouteList routes) {
     routes.get("/health/live", api.health()::live, ANYONE);
@@ -107,6 +115,7 @@ public record Routes(Api api, Pages pages) {
     routes.get("/api/studios/{studio}/setups", api.setups()::find, SIGNED_IN);
     routes.post("/api/studios/{studio}/setups", api.setups()::create, SIGNED_IN);
     routes.get("/api/studios/{studio}/suggestions", api.suggestions()::list, SIGNED_IN);
+    routes.post("/api/studios/{studio}/shown-pictures", api.shownPictures()::show, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}", api.setups()::get, SIGNED_IN);
     routes.put("/api/studios/{studio}/setups/{setup}", api.setups()::replace, SIGNED_IN);
     routes.patch("/api/studios/{studio}/setups/{setup}", api.setups()::change, SIGNED_IN);
@@ -164,6 +173,7 @@ public record Routes(Api api, Pages pages) {
     places(routes);
     takesAndNotes(routes);
     archives(routes);
+    savedSearches(routes);
     pagesOfTheDay(routes);
     pagesOfPictures(routes);
 
@@ -209,6 +219,7 @@ public record Routes(Api api, Pages pages) {
     String all = "/studios/{studio}/setups/{setup}/pictures";
     routes.get(all, pages.pictures()::list, SIGNED_IN);
     routes.post(all, pages.pictures()::add, SIGNED_IN);
+    routes.post("/studios/{studio}/shown-pictures", pages.shownPictures()::show, SIGNED_IN);
     routes.get(all + "/{picture}", pages.pictures()::show, SIGNED_IN);
     routes.post(all + "/{picture}", pages.pictures()::change, SIGNED_IN);
     routes.get(all + "/{picture}/removal", pages.pictures()::showRemoval, SIGNED_IN);
@@ -260,6 +271,25 @@ public record Routes(Api api, Pages pages) {
     routes.get(imports + "/{import}", api.archives()::showImport, SIGNED_IN);
     routes.delete(imports + "/{import}", api.archives()::discard, SIGNED_IN);
     routes.post(imports + "/{import}/execution", api.archives()::start, SIGNED_IN);
+  }
+
+  private void savedSearches(RouteList routes) {
+    String all = "/api/studios/{studio}/saved-searches";
+    String one = all + "/{search}";
+    routes.get(all, api.savedSearches()::list, SIGNED_IN);
+    routes.post(all, api.savedSearches()::create, SIGNED_IN);
+    routes.get(one, api.savedSearches()::get, SIGNED_IN);
+    routes.put(one, api.savedSearches()::replace, SIGNED_IN);
+    routes.patch(one, api.savedSearches()::change, SIGNED_IN);
+    routes.delete(one, api.savedSearches()::delete, SIGNED_IN);
+    routes.get(one + "/news", api.savedSearches()::news, SIGNED_IN);
+    routes.post(one + "/looks", api.savedSearches()::look, SIGNED_IN);
+    String page = "/studios/{studio}/saved-searches";
+    routes.get(page, pages.savedSearches()::list, SIGNED_IN);
+    routes.post(page, pages.savedSearches()::keep, SIGNED_IN);
+    routes.post(page + "/{search}/looks", pages.savedSearches()::open, SIGNED_IN);
+    routes.post(page + "/{search}/name", pages.savedSearches()::rename, SIGNED_IN);
+    routes.post(page + "/{search}/removal", pages.savedSearches()::remove, SIGNED_IN);
   }
 
   private void places(RouteList routes) {

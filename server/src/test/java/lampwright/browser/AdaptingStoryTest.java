@@ -57,7 +57,7 @@ class AdaptingStoryTest {
     openTheBoatWithTheSatchel();
     assertEquals(0, browser.all(".wishes details[open]").size());
     assertFalse(browser.all("#wish-heads").getFirst().isDisplayed());
-    browser.see(".wishes details:has(#wish-heads) summary").click();
+    browser.press(browser.see(".wishes details:has(#wish-heads) summary"));
     browser.see("#wish-move").sendKeys(Keys.SPACE);
     browser.follow(browser.see(".wishes button"));
     assertEquals(1, browser.all(".wishes details[open]").size());

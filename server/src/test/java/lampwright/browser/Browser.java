@@ -136,15 +136,18 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
     return driver().findElements(By.cssSelector(css));
   }
 
-  /** Follows a link or sends a form, and waits until another page has come. */
-  void follow(WebElement control) {
-    // In the middle of the window, as a person would have it before tapping.
+  /** Clicks where it is in the middle of the window, as a person would have it before tapping. */
+  void press(WebElement control) {
     driver()
         .executeScript(
-            "window.leaving = true; arguments[0].scrollIntoView({block: 'center', behavior:"
-                + " 'instant'})",
-            control);
+            "arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", control);
     control.click();
+  }
+
+  /** Follows a link or sends a form, and waits until another page has come. */
+  void follow(WebElement control) {
+    driver().executeScript("window.leaving = true");
+    press(control);
     new WebDriverWait(driver(), PATIENCE)
         .ignoring(WebDriverException.class)
         .until(

@@ -202,6 +202,7 @@ class FilterCountsTest {
       }
       found += expected.isEmpty() ? 0 : 1;
       assertEquals(expected.size(), answer.total(), message);
+      assertEquals(expected, new TreeSet<>(search.matching(question, 300).ids()), message);
       if (expected.size() <= 100) {
         Set<String> hits = new TreeSet<>();
         answer.items().forEach(hit -> hits.add(hit.setup()));

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -158,6 +157,10 @@ class FindingByMeaningTest {
     assertEquals(new HashSet<>(paged).size(), paged.size());
     List<String> first = whole.items().stream().map(SearchResult.Hit::setup).toList();
     assertEquals(first, paged.subList(0, first.size()));
+    assertEquals(new HashSet<>(paged), search.matching(question, paged.size()).ids());
+    Matching more = search.matching(question, paged.size() - 1);
+    assertEquals(Set.of(), more.ids(), "of more only the number is told");
+    assertEquals(whole.total(), more.total());
   }
 
   /** A walk through the graph against looking at each, on generated clusters. */
@@ -177,17 +180,20 @@ class FindingByMeaningTest {
     int rounds = 30;
     for (int round = 0; round < rounds; round++) {
       Meaning asked = near(middles[round], random);
-      Set<Integer> each = index.read(searcher -> nearest(searcher, asked, 10));
-      each.retainAll(index.read(searcher -> nearest(searcher, asked, Integer.MAX_VALUE)));
+      Set<Integer> each =
+          index.read(
+              searcher ->
+                  nearest(searcher, NearInMeaning.each(searcher, Chosen.of(searcher, ALL), asked)));
+      each.retainAll(
+          index.read(searcher -> nearest(searcher, NearInMeaning.walked(searcher, ALL, asked))));
       right += each.size();
     }
     assertTrue(right >= 0.99 * 10 * rounds, "found of " + 10 * rounds + ": " + right);
   }
 
-  private static Set<Integer> nearest(IndexSearcher searcher, Meaning asked, int setups)
-      throws IOException {
-    Query studio = new TermQuery(new Term(EntryDocument.STUDIO, STUDIO));
-    NearInMeaning near = NearInMeaning.find(searcher, studio, setups, asked);
+  private static final Query ALL = new TermQuery(new Term(EntryDocument.STUDIO, STUDIO));
+
+  private static Set<Integer> nearest(IndexSearcher searcher, NearInMeaning near) {
     return new HashSet<>(
         IntStream.range(0, searcher.getIndexReader().maxDoc())
             .boxed()

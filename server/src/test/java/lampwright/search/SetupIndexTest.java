@@ -3,6 +3,7 @@ package lampwright.search;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,10 +15,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
+import lampwright.meaning.Meaning;
 import lampwright.meaning.Meanings;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.store.FilterDirectory;
@@ -48,6 +51,52 @@ class SetupIndexTest {
       assertTrue(index.needsRebuild().isEmpty());
       assertEquals(new Bookmark(7, 3), index.bookmark());
       assertEquals(1, total(index, "pier"));
+    }
+  }
+
+  @Test
+  void whatIsShownOfAStudioDiffersOnlyWhereSomethingOfItWasTakenIn() {
+    build(folder, "catalogue");
+    try (SetupIndex index = SetupIndex.open(folder, "catalogue")) {
+      String before = index.shown("demo");
+      index.put(IndexEntry.of("rival", "s1", 1, "Barn").build());
+      index.refresh();
+      assertEquals(before, index.shown("demo"));
+      index.put(IndexEntry.of("demo", "s9", 1, "Barn").build());
+      assertEquals(before, index.shown("demo"), "not shown yet");
+      index.refresh();
+      String after = index.shown("demo");
+      assertNotEquals(before, after);
+      index.delete("demo", "s9", 2);
+      index.refresh();
+      assertNotEquals(after, index.shown("demo"));
+    }
+  }
+
+  @Test
+  void whatMatchesIsSettledOnceTheIndexIsBuiltAndTheModelIsLoaded() {
+    Question words = Question.of("demo", "pier");
+    Question nothing = Question.of("demo", "");
+    Meanings loading =
+        new Meanings() {
+          @Override
+          public boolean isLoading() {
+            return true;
+          }
+
+          @Override
+          public Optional<Meaning> find(String text) {
+            return Optional.empty();
+          }
+        };
+    try (SetupIndex index = SetupIndex.open(folder.resolve("new"), "catalogue")) {
+      assertFalse(new Search(index, Meanings.NONE).matching(nothing, 10).isSettled());
+    }
+    build(folder, "catalogue");
+    try (SetupIndex index = SetupIndex.open(folder, "catalogue")) {
+      assertTrue(new Search(index, Meanings.NONE).matching(words, 10).isSettled());
+      assertTrue(new Search(index, loading).matching(nothing, 10).isSettled());
+      assertFalse(new Search(index, loading).matching(words, 10).isSettled());
     }
   }
 

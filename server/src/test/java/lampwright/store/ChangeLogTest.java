@@ -12,11 +12,16 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lampwright.engine.sun.PlaceOnEarth;
+import lampwright.engine.unit.Degrees;
 import lampwright.gear.KitId;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
+import lampwright.place.LocationId;
+import lampwright.setup.PictureId;
 import lampwright.setup.SetupId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -129,6 +134,93 @@ class ChangeLogTest {
       assertTrue(new ChangeLog(in).countSetups() >= 2);
       assertEquals(List.of(later), after(asOf).stream().map(SetupChange::setup).toList());
     }
+  }
+
+  private void inStudio(Consumer<StudioTransaction> work) {
+    database
+        .open()
+        .inStudio(
+            studio,
+            author,
+            in -> {
+              work.accept(in);
+              return true;
+            });
+  }
+
+  private PictureId picture(SetupId setup, String kind, String tones) {
+    PictureId id = new PictureId(database.ids().next());
+    StoredPicture.File file =
+        new StoredPicture.File("0".repeat(64), 1, "image/jpeg", 1, 1, "{}", tones);
+    inStudio(in -> new Pictures(in).create(id, setup, kind, "{}", file));
+    return id;
+  }
+
+  /** What is told of a setup after a bookmark: of each line the tones of its picture. */
+  private List<String> tonesAfter(Bookmark bookmark) {
+    return after(bookmark).stream()
+        .map(change -> change.revision() + " " + change.now().orElseThrow().tones().orElse("none"))
+        .toList();
+  }
+
+  @Test
+  void aSetupIsToldOfAgainWhenItsFinishedPictureIsAnother() {
+    SetupId setup = create("Harbour");
+    Bookmark created = after(start).getFirst().at();
+    PictureId untouched = picture(setup, "untouched", "{\"a\": 1}");
+    inStudio(in -> new Pictures(in).replace(untouched, 1, "untouched", "{\"caption\": \"x\"}"));
+    assertEquals(List.of(), after(created));
+
+    picture(setup, "final", "{\"a\": 2}");
+    assertEquals(List.of("1 {\"a\": 2}"), tonesAfter(created));
+    Bookmark first = after(created).getLast().at();
+    inStudio(in -> new Pictures(in).replace(untouched, 2, "final", "{}"));
+    assertEquals(List.of("1 {\"a\": 1}"), tonesAfter(first));
+    Bookmark second = after(first).getLast().at();
+    inStudio(in -> new Pictures(in).replace(untouched, 3, "reference", "{}"));
+    assertEquals(List.of("1 {\"a\": 2}"), tonesAfter(second));
+    Bookmark third = after(second).getLast().at();
+    inStudio(in -> new Pictures(in).replace(untouched, 4, "final", "{}"));
+    inStudio(in -> new Pictures(in).delete(untouched, 5));
+    assertEquals(List.of("1 {\"a\": 2}", "1 {\"a\": 2}"), tonesAfter(third));
+    inStudio(in -> assertEquals(new Saving.Absent(), new Pictures(in).delete(untouched, 6)));
+    assertEquals(2, after(third).size());
+    try (IndexerTransaction in = database.open().beginAsIndexer();
+        Stream<SetupOfStudio> all = new ChangeLog(in).streamSetups()) {
+      assertEquals(
+          List.of("{\"a\": 2}"),
+          all.filter(each -> each.setup().id().equals(setup))
+              .map(each -> each.tones().orElseThrow())
+              .toList());
+    }
+  }
+
+  @Test
+  void setupsAreToldOfAgainWhenTheirLocationMoves() {
+    LocationId location = new LocationId(database.ids().next());
+    inStudio(in -> new Locations(in).create(location, "Pier", at(53.2, 0.3), ""));
+    SetupId there = new SetupId(database.ids().next());
+    String named = "{\"occasion\": {\"place\": {\"location\": \"" + location + "\"}}}";
+    inStudio(in -> new Setups(in).create(there, "Pier", named, ""));
+    create("Elsewhere");
+    Bookmark before = after(start).getLast().at();
+
+    inStudio(in -> new Locations(in).replace(location, 1, "Old pier", at(53.2, 0.3), ""));
+    assertEquals(List.of(), after(before));
+    inStudio(in -> new Locations(in).replace(location, 2, "Old pier", at(-33.9, 18.4), ""));
+    inStudio(in -> new Locations(in).replace(location, 2, "Old pier", at(0, 0), ""));
+    List<SetupChange> moved = after(before);
+    assertEquals(List.of(there + " 1 Pier"), moved.stream().map(ChangeLogTest::described).toList());
+    assertEquals(
+        Optional.of(PlaceOnEarth.of(new Degrees(-33.9), new Degrees(18.4))),
+        moved.getFirst().now().orElseThrow().location());
+    inStudio(in -> new Locations(in).delete(location, 3, ""));
+    SetupChange gone = after(moved.getFirst().at()).getFirst();
+    assertEquals(Optional.empty(), gone.now().orElseThrow().location());
+  }
+
+  private static String at(double latitude, double longitude) {
+    return "{\"latitude_deg\": " + latitude + ", \"longitude_deg\": " + longitude + "}";
   }
 
   @Test

@@ -9,12 +9,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lampwright.engine.colour.Key;
+import lampwright.engine.sun.PlaceOnEarth;
 import lampwright.engine.unit.Degrees;
+import lampwright.engine.unit.Stops;
 import lampwright.search.filter.EarthPoint;
 import lampwright.search.filter.Trait;
 import lampwright.search.filter.Traits;
 import lampwright.setup.Occasion;
 import lampwright.setup.SetupDocument;
+import lampwright.setup.signature.PictureSignature;
+import lampwright.setup.signature.PictureSignature.Shade;
 import lampwright.web.Documents;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -106,7 +111,7 @@ class DocumentTraitsTest {
   @Test
   void aDocumentSaysWhatItHas() {
     SetupDocument setup = setup();
-    Traits traits = DocumentTraits.of(setup).build();
+    Traits traits = DocumentTraits.of(setup, Optional.empty()).build();
     assertEquals(
         Map.of(Trait.APERTURE, 5.6, Trait.ISO, 100.0, Trait.YEAR, 2024.0, Trait.MODIFIER, 1.2),
         traits.numbers());
@@ -118,6 +123,38 @@ class DocumentTraitsTest {
             Trait.TIME_OF_DAY, List.of("midday")),
         traits.words());
     assertEquals(Optional.of(new EarthPoint(53.2, 0.3)), traits.point());
+  }
+
+  @Test
+  void whereItsOwnPlaceHasNoPointThatOfItsLocationCounts() {
+    Optional<PlaceOnEarth> south =
+        Optional.of(PlaceOnEarth.of(new Degrees(-33.9), new Degrees(18.4)));
+    assertEquals(
+        Optional.of(new EarthPoint(53.2, 0.3)), DocumentTraits.of(setup(), south).build().point());
+
+    Map<String, Object> bare = new LinkedHashMap<>(Documents.setup("Pier"));
+    bare.put("occasion", Map.of("place", Map.of("name", "Pier"), "date", "2024-10-03"));
+    SetupDocument setup = StoredDocuments.read(SetupDocument.FORM, Documents.json(bare));
+    Traits there = DocumentTraits.of(setup, south).build();
+    assertEquals(Optional.of(new EarthPoint(-33.9, 18.4)), there.point());
+    assertEquals(List.of("spring"), there.words().get(Trait.SEASON));
+    assertEquals(Optional.empty(), DocumentTraits.of(setup, Optional.empty()).build().point());
+  }
+
+  @Test
+  void aPictureIsFilteredByTheWordsOfItsSignature() {
+    Traits.Builder traits = Traits.builder();
+    PictureSignature picture =
+        PictureSignature.of(
+            Key.LOW, new Stops(6), -8, List.of(new Shade(0x148a8c, 0.2), new Shade(0, 0.7)));
+    SignatureTraits.add(traits, picture);
+    assertEquals(
+        Map.of(
+            Trait.PICTURE_KEY, List.of("low key"),
+            Trait.CONTRAST, List.of("high contrast"),
+            Trait.WARMTH, List.of("cool"),
+            Trait.COLOUR, List.of("black", "teal")),
+        traits.build().words());
   }
 
   private static SetupDocument setup() {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.URLEncoder;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -175,6 +176,49 @@ class BuildableOverRestTest {
             SETUPS + query("buildable with The pager within 2 stops") + "&limit=1&cursor=" + first);
     assertEquals(422, other.statusCode(), other.body());
     assertEquals("/cursor", Told.at(Visitor.object(other), "errors", 0, "pointer"));
+  }
+
+  @Test
+  void theLeastOffComeFirstOverAllPages() {
+    makeKit("The small one");
+    for (double stopsDown : List.of(3.0, 0.0)) {
+      Map<String, Object> light = Documents.with(Documents.light("key"), "stops_down", stopsDown);
+      Map<String, Object> setup = Documents.with(Documents.setup("Full"), "lights", List.of(light));
+      assertEquals(201, author.post(SETUPS, Documents.json(setup)).statusCode());
+    }
+    String asked =
+        SETUPS
+            + "?limit=3&sort=off&filter="
+            + URLEncoder.encode("buildable with the small one however far", StandardCharsets.UTF_8);
+    List<Double> offs = new ArrayList<>();
+    Set<String> ids = new TreeSet<>();
+    Map<?, ?> page = Visitor.object(author.get(asked));
+    double total = Told.number(page, "total");
+    boolean more = true;
+    while (more) {
+      for (Object item : Told.list(page, "items")) {
+        offs.add(Told.number(item, "off_stops"));
+        assertTrue(ids.add(Told.at(item, "id").toString()), "A setup came twice");
+      }
+      more = page.containsKey("next");
+      if (more) {
+        page = Visitor.object(author.get(asked + "&cursor=" + Told.at(page, "next")));
+      }
+    }
+    assertEquals(total, offs.size());
+    assertEquals(offs.stream().sorted().toList(), offs);
+    assertTrue(offs.getFirst() < offs.getLast(), offs.toString());
+  }
+
+  @Test
+  void nothingIsPutByHowFarOffItIsWithoutAKit() {
+    HttpResponse<String> refused = author.get(SETUPS + "?sort=off");
+    assertEquals(422, refused.statusCode(), refused.body());
+    Object problem = Told.at(Visitor.object(refused), "errors", 0);
+    assertEquals("/sort", Told.at(problem, "pointer"));
+    assertEquals(
+        "To put the least off first, name a kit. Maybe filter=buildable with its name?",
+        Told.at(problem, "message"));
   }
 
   private String makeKit(String name) {

@@ -26,6 +26,11 @@ class DemoRemovedTest {
     Visitor owner = house.withToken("owner@demo.example");
     new EveryKindOfThing(DEMO, owner, house.withToken("crew@demo.example")).make();
     String author = EveryKindOfThing.person(house.withToken("author@demo.example"));
+    assertEquals(
+        201,
+        owner
+            .post(DEMO + "/saved-searches", "{\"name\":\"Rain\",\"question\":\"q=rain\"}")
+            .statusCode());
     String other = house.database().newStudio(new PersonId(author)).text();
     Visitor elsewhere = house.withToken("author@demo.example");
     assertEquals(

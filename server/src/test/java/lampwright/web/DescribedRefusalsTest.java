@@ -46,6 +46,7 @@ class DescribedRefusalsTest {
     made("gear", "/gear", Documents.json(GearForTests.head("Refusing", 64)));
     made("location", "/locations", Documents.json(Documents.location("Refusing")));
     String below = setup.substring(STUDIO.length());
+    made("search", "/saved-searches", "{\"name\":\"Refusing\",\"question\":\"q=a\"}");
     made("note", below + "/notes", "{\"text\":\"Refusing\"}");
     made("take", below + "/takes", Documents.json(TakesOverRestTest.take("refusing", 8)));
     HttpResponse<String> picture =

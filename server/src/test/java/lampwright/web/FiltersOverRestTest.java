@@ -102,7 +102,7 @@ class FiltersOverRestTest {
   @Test
   void otherPartsOfTheSearchAreRefusedAtTheirNames() {
     isRefused("?facets=lihgts", "/facets", "Nothing can be counted by this name. Maybe lights?");
-    isRefused("?sort=newest", "/sort", "Sort must be best or near. Maybe best?");
+    isRefused("?sort=newest", "/sort", "Sort must be best, near or off. Maybe best?");
     isRefused(
         "?sort=near",
         "/sort",

@@ -98,6 +98,7 @@ class OpenApiTest {
     life();
     new PlacesAndTakesAsDescribed(house, described, author).mustFit();
     new GearAsDescribed(house, described, author).mustFit();
+    new SavedSearchesAsDescribed(described, author).mustFit();
     pictures();
     new ArchivesAsDescribed(house, described, author).mustFit();
     computing();
@@ -224,6 +225,11 @@ class OpenApiTest {
     HttpResponse<String> made =
         sender.send("POST", path + "?kind=final", BodyPublishers.ofByteArray(file));
     String place = location(described.mustFit("POST " + all, 201, made));
+    String shown = "/shown-pictures";
+    HttpResponse<String> read =
+        sender.send("POST", STUDIO + shown, BodyPublishers.ofByteArray(file));
+    described.mustFit("POST " + IN_STUDIO + shown, 200, read);
+    described.mustFit("POST " + IN_STUDIO + shown, 415, author.post(STUDIO + shown, "{}"));
     described.mustFit(
         "POST " + all, 422, sender.send("POST", path, BodyPublishers.ofByteArray(file)));
     described.mustFit("POST " + all, 415, author.post(path, "{}"));

@@ -33,7 +33,7 @@ public final class FilterReader {
   private static final Pattern BUILDABLE =
       Pattern.compile(
           "(?is)buildable\\s+with\\s+(.+?)"
-              + "(?:\\s+within\\s+(\\d{1,5}(?:[.,]\\d{1,3})?)\\s*stops?)?");
+              + "(?:\\s+within\\s+(\\d{1,5}(?:[.,]\\d{1,3})?)\\s*stops?|(\\s+however\\s+far))?");
   private static final Pattern WITHOUT = Pattern.compile("(?is)(?:without|not)\\s+(.+)");
   private static final Pattern WITH = Pattern.compile("(?is)with\\s+(.+)");
   private static final Pattern HOW_MANY = Pattern.compile("(?is)(.*\\d)\\s*lights?");
@@ -119,10 +119,9 @@ public final class FilterReader {
           "Buildable needs a kit. Maybe buildable with the name of a kit within 0.5 stops?");
     }
     @Nullable String written = buildable.group(2);
-    double stops =
-        written == null
-            ? Filter.Buildable.USUAL_STOPS
-            : Double.parseDouble(written.replace(',', '.'));
+    double unwritten =
+        buildable.group(3) == null ? Filter.Buildable.USUAL_STOPS : Filter.Buildable.MOST_STOPS;
+    double stops = written == null ? unwritten : Double.parseDouble(written.replace(',', '.'));
     if (stops > Filter.Buildable.MOST_STOPS) {
       return unclear("Stops (" + written + ") must be 0 to 64. Maybe 0.5?");
     }

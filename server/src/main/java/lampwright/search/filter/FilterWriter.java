@@ -27,11 +27,7 @@ public final class FilterWriter {
       case Filter.Range range -> range.trait().word() + " " + bounds(range);
       case Filter.Near near -> "within " + number(near.km()) + " km of " + spot(near.spot());
       case Filter.Buildable buildable ->
-          "buildable with "
-              + name(buildable.kit())
-              + (buildable.stops() == Filter.Buildable.USUAL_STOPS
-                  ? ""
-                  : " within " + number(buildable.stops()) + " stops");
+          "buildable with " + name(buildable.kit()) + tolerance(buildable.stops());
     };
   }
 
@@ -90,8 +86,21 @@ public final class FilterWriter {
       case Filter.Near near ->
           "within " + forPeople(number(near.km())) + " km of " + spotForPeople(near.spot());
       case Filter.Buildable buildable ->
-          "buildable with " + buildable.kit() + " within " + stops(buildable.stops());
+          "buildable with "
+              + buildable.kit()
+              + (buildable.stops() == Filter.Buildable.MOST_STOPS
+                  ? ", however far off"
+                  : " within " + stops(buildable.stops()));
     };
+  }
+
+  private static String tolerance(double stops) {
+    if (stops == Filter.Buildable.USUAL_STOPS) {
+      return "";
+    }
+    return stops == Filter.Buildable.MOST_STOPS
+        ? " however far"
+        : " within " + number(stops) + " stops";
   }
 
   /** A number of stops: {@code ⅓ stop}, {@code 2 stops}. */

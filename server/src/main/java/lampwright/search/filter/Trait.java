@@ -30,9 +30,9 @@ public enum Trait {
   SOFTNESS("softness", "Softness"),
   FREEZING("freezing", "Movement"),
   SUN("sun", "Sun"),
-  PICTURE_KEY("picture key", "Tones"),
-  CONTRAST("contrast", "Contrast"),
-  WARMTH("warmth", "Warmth"),
+  PICTURE_KEY("picture key", "Tones", "low key", "middle key", "high key"),
+  CONTRAST("contrast", "Contrast", "low contrast", "normal contrast", "high contrast"),
+  WARMTH("warmth", "Warmth", "cool", "neutral", "warm"),
   COLOUR("colour", "Colour"),
   SEASON("season", "Season", "spring", "summer", "autumn", "winter"),
   TIME_OF_DAY(

@@ -3,6 +3,7 @@ package lampwright.web.api;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -48,15 +49,26 @@ public record AskedSearch(
    * @param locate looks up the places of filters, one answer for each
    */
   public static AskedSearch of(Context context, Function<List<Filter>, List<ReadFilter>> locate) {
+    return of(context.queryParamMap(), locate);
+  }
+
+  /**
+   * Reads one that stands somewhere else than in the address.
+   *
+   * @param parts its parts by name
+   * @param locate looks up the places of filters, one answer for each
+   */
+  public static AskedSearch of(
+      Map<String, List<String>> parts, Function<List<Filter>, List<ReadFilter>> locate) {
     List<Problem> problems = new ArrayList<>();
     List<Placed> placed = new ArrayList<>();
-    Asked asked = Asked.of(first(context, TEXT).orElse(""));
+    Asked asked = Asked.of(first(parts, TEXT).orElse(""));
     asked.filters().forEach(filter -> placed.add(new Placed(filter, TEXT)));
     asked.unclear().forEach(one -> problems.add(new Problem("/" + TEXT, one.message())));
-    context.queryParams(FILTER).stream()
+    parts.getOrDefault(FILTER, List.of()).stream()
         .filter(content -> !content.isBlank())
         .forEach(content -> read(content, placed, problems));
-    readOwnNames(context, placed, problems);
+    readOwnNames(parts, placed, problems);
     if (placed.size() > Question.MOST_FILTERS) {
       problems.add(
           new Problem(
@@ -84,9 +96,13 @@ public record AskedSearch(
     }
   }
 
-  private static void readOwnNames(Context context, List<Placed> placed, List<Problem> problems) {
+  private static void readOwnNames(
+      Map<String, List<String>> parts, List<Placed> placed, List<Problem> problems) {
     List<String> moods =
-        context.queryParams(MOOD).stream().filter(AskedSearch::saysSomething).distinct().toList();
+        parts.getOrDefault(MOOD, List.of()).stream()
+            .filter(AskedSearch::saysSomething)
+            .distinct()
+            .toList();
     if (moods.size() > Filter.MOST_WORDS) {
       problems.add(
           new Problem(
@@ -95,18 +111,19 @@ public record AskedSearch(
     } else if (!moods.isEmpty()) {
       placed.add(new Placed(new Filter.OneOf(Trait.MOOD, moods), MOOD));
     }
-    add(context, PLACE, Trait.PLACE, placed);
-    add(context, PLACE_KIND, Trait.PLACE_KIND, placed);
-    Optional<String> state = first(context, STATE);
+    add(parts, PLACE, Trait.PLACE, placed);
+    add(parts, PLACE_KIND, Trait.PLACE_KIND, placed);
+    Optional<String> state = first(parts, STATE);
     if (state.isPresent() && !Trait.STATE.vocabulary().contains(state.get())) {
       problems.add(new Problem("/" + STATE, "State must be draft or proven. Maybe proven?"));
     } else {
-      add(context, STATE, Trait.STATE, placed);
+      add(parts, STATE, Trait.STATE, placed);
     }
   }
 
-  private static void add(Context context, String name, Trait trait, List<Placed> placed) {
-    first(context, name)
+  private static void add(
+      Map<String, List<String>> parts, String name, Trait trait, List<Placed> placed) {
+    first(parts, name)
         .filter(AskedSearch::saysSomething)
         .ifPresent(word -> placed.add(new Placed(Filter.OneOf.of(trait, word), name)));
   }
@@ -136,6 +153,12 @@ public record AskedSearch(
   }
 
   static Optional<String> first(Context context, String name) {
-    return context.queryParams(name).stream().filter(value -> !value.isBlank()).findFirst();
+    return first(context.queryParamMap(), name);
+  }
+
+  static Optional<String> first(Map<String, List<String>> parts, String name) {
+    return parts.getOrDefault(name, List.of()).stream()
+        .filter(value -> !value.isBlank())
+        .findFirst();
   }
 }

@@ -34,6 +34,8 @@ public final class OpenApi {
           "people",
           "setups",
           "suggestions",
+          "shown-pictures",
+          "saved-searches",
           "histories",
           "figures",
           "signature",
@@ -64,6 +66,7 @@ public final class OpenApi {
     forms.add(LocationApi.form());
     forms.addAll(TakeApi.forms());
     forms.add(NoteApi.form());
+    forms.add(SavedSearchApi.form());
     forms.add(PictureApi.form());
     forms.addAll(GearApi.forms());
     forms.addAll(GearFileApi.forms());

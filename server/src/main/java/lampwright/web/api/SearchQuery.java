@@ -22,13 +22,15 @@ import lampwright.tasks.Refused;
 
 /**
  * A search as it stands in an address: {@code
- * ?q=&filter=&mood=&place=&place_kind=&state=&archived=&facets=&sort=&limit=&cursor=}.
+ * ?q=&filter=&mood=&place=&place_kind=&state=&archived=&facets=&sort=&like=&limit=&cursor=}.
  */
 public final class SearchQuery {
 
   private static final String ARCHIVED = "archived";
   private static final String FACETS = "facets";
   private static final String SORT = "sort";
+  private static final String LIKE = "like";
+  private static final String LIKE_TONES = "like_tones";
   private static final String LIMIT = "limit";
   private static final String CURSOR = "cursor";
   private static final List<String> KNOWN =
@@ -42,6 +44,8 @@ public final class SearchQuery {
           ARCHIVED,
           FACETS,
           SORT,
+          LIKE,
+          LIKE_TONES,
           LIMIT,
           CURSOR);
   private static final String NOTHING = "none";
@@ -59,8 +63,16 @@ public final class SearchQuery {
    */
   public static Question question(
       Context context, StudioId studio, Function<List<Filter>, List<ReadFilter>> locate) {
+    return question(context.queryParamMap(), studio, locate);
+  }
+
+  /** The same for a search whose parts stand somewhere else than in the address. */
+  static Question question(
+      Map<String, List<String>> parts,
+      StudioId studio,
+      Function<List<Filter>, List<ReadFilter>> locate) {
     List<Problem> problems = new ArrayList<>();
-    for (String name : context.queryParamMap().keySet()) {
+    for (String name : parts.keySet()) {
       if (!KNOWN.contains(name)) {
         problems.add(
             new Problem(
@@ -68,12 +80,17 @@ public final class SearchQuery {
                 "There is no search by this name. Known are: " + String.join(", ", KNOWN) + "."));
       }
     }
-    int limit = limit(context, problems);
-    boolean archived = archived(context, problems);
-    Set<Trait> facets = facets(context, problems);
-    AskedSearch asked = AskedSearch.of(context, locate);
+    int limit = limit(parts, problems);
+    boolean archived = archived(parts, problems);
+    Set<Trait> facets = facets(parts, problems);
+    AskedSearch asked = AskedSearch.of(parts, locate);
     problems.addAll(asked.problems());
-    Question.Order order = order(context, asked.filters(), problems);
+    Question.Order order = order(parts, asked.filters(), problems);
+    if (first(parts, LIKE).isPresent() && first(parts, LIKE_TONES).isPresent()) {
+      problems.add(
+          new Problem(
+              "/" + LIKE_TONES, "Like_tones cannot stand beside like. Maybe leave it out?"));
+    }
     if (!problems.isEmpty()) {
       throw Refused.invalid(problems);
     }
@@ -84,22 +101,32 @@ public final class SearchQuery {
         facets,
         order,
         limit,
-        first(context, CURSOR),
+        first(parts, CURSOR),
         Optional.empty(),
         new Question.StandingWanted(archived, false));
   }
 
-  private static boolean archived(Context context, List<Problem> problems) {
-    Optional<String> archived = first(context, ARCHIVED);
+  /** The id of the setup that others should be like, as it was written. */
+  public static Optional<String> like(Context context) {
+    return first(context.queryParamMap(), LIKE);
+  }
+
+  /** The tones of the picture that others should look like, as they were written. */
+  public static Optional<String> likeTones(Context context) {
+    return first(context.queryParamMap(), LIKE_TONES);
+  }
+
+  private static boolean archived(Map<String, List<String>> parts, List<Problem> problems) {
+    Optional<String> archived = first(parts, ARCHIVED);
     if (archived.isPresent() && !FLAGS.contains(archived.get())) {
       problems.add(new Problem("/" + ARCHIVED, "Archived must be true or false. Maybe false?"));
     }
     return archived.filter("true"::equals).isPresent();
   }
 
-  private static Set<Trait> facets(Context context, List<Problem> problems) {
+  private static Set<Trait> facets(Map<String, List<String>> parts, List<Problem> problems) {
     List<String> names =
-        context.queryParams(FACETS).stream()
+        parts.getOrDefault(FACETS, List.of()).stream()
             .flatMap(list -> Arrays.stream(list.split(",")))
             .map(String::strip)
             .filter(name -> !name.isEmpty())
@@ -132,34 +159,55 @@ public final class SearchQuery {
   }
 
   private static Question.Order order(
-      Context context, List<Filter> filters, List<Problem> problems) {
-    Optional<String> written = first(context, SORT);
+      Map<String, List<String>> parts, List<Filter> filters, List<Problem> problems) {
+    Optional<String> written = first(parts, SORT);
     if (written.isEmpty() || written.get().equals("best")) {
       return Question.Order.BEST;
     }
-    if (!written.get().equals("near")) {
-      problems.add(new Problem("/" + SORT, "Sort must be best or near. Maybe best?"));
-      return Question.Order.BEST;
-    }
-    if (filters.stream().anyMatch(Filter.Near.class::isInstance)) {
-      return Question.Order.NEAR;
-    }
-    // A place that could not be read is told already.
-    if (problems.isEmpty()) {
+    if (first(parts, LIKE).isPresent() || first(parts, LIKE_TONES).isPresent()) {
       problems.add(
           new Problem(
-              "/" + SORT,
-              "To put the nearest first, say where. Maybe filter=within 20 km of a location?"));
+              "/" + SORT, "Sort must be best with like: the most alike come first. Maybe best?"));
+      return Question.Order.BEST;
+    }
+    return switch (written.get()) {
+      case "near" ->
+          order(
+              Question.Order.NEAR,
+              filters.stream().anyMatch(Filter.Near.class::isInstance),
+              "To put the nearest first, say where. Maybe filter=within 20 km of a location?",
+              problems);
+      case "off" ->
+          order(
+              Question.Order.OFF,
+              filters.stream().anyMatch(Filter.Buildable.class::isInstance),
+              "To put the least off first, name a kit. Maybe filter=buildable with its name?",
+              problems);
+      default -> {
+        problems.add(new Problem("/" + SORT, "Sort must be best, near or off. Maybe best?"));
+        yield Question.Order.BEST;
+      }
+    };
+  }
+
+  private static Question.Order order(
+      Question.Order wanted, boolean may, String needs, List<Problem> problems) {
+    if (may) {
+      return wanted;
+    }
+    // A place or a kit that could not be read is told already.
+    if (problems.isEmpty()) {
+      problems.add(new Problem("/" + SORT, needs));
     }
     return Question.Order.BEST;
   }
 
-  private static Optional<String> first(Context context, String name) {
-    return AskedSearch.first(context, name);
+  private static Optional<String> first(Map<String, List<String>> parts, String name) {
+    return AskedSearch.first(parts, name);
   }
 
-  private static int limit(Context context, List<Problem> problems) {
-    Optional<String> written = first(context, LIMIT);
+  private static int limit(Map<String, List<String>> parts, List<Problem> problems) {
+    Optional<String> written = first(parts, LIMIT);
     if (written.isEmpty()) {
       return USUAL_LIMIT;
     }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lampwright.people.StudioId;
 import lampwright.search.MarkedText;
 import lampwright.search.Question;
@@ -21,6 +22,7 @@ import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.Finding;
 import lampwright.tasks.Leave;
+import lampwright.tasks.LikeTones;
 import lampwright.tasks.Refused;
 import lampwright.tasks.Tracing;
 import lampwright.web.http.Door;
@@ -109,7 +111,8 @@ public final class SetupApi {
       int lights,
       double score,
       List<String> reasons,
-      List<Why> why) {
+      List<Why> why,
+      OptionalDouble offStops) {
 
     static Item of(Finding.Found found) {
       SetupDocument document = found.setup().document();
@@ -126,7 +129,8 @@ public final class SetupApi {
           document.lights().size(),
           found.score(),
           found.reasons(),
-          found.why().stream().map(Why::of).toList());
+          found.why().stream().map(Why::of).toList(),
+          found.offStops());
     }
   }
 
@@ -168,8 +172,14 @@ public final class SetupApi {
   public void find(Context context) {
     StudioId studio = studio(context);
     Caller caller = door.caller(context);
-    Question question =
+    Question asked =
         SearchQuery.question(context, studio, filters -> finding.locate(caller, studio, filters));
+    Question question =
+        SearchQuery.like(context)
+            .map(setup -> finding.likeThis(caller, studio, setup).like())
+            .or(() -> SearchQuery.likeTones(context).map(LikeTones::read))
+            .map(asked::withLike)
+            .orElse(asked);
     Finding.FoundPage page = finding.find(caller, studio, question);
     page.next()
         .ifPresent(

@@ -41,6 +41,7 @@ public final class Assets {
           "pictures.css",
           "plan.css",
           "sheet.css",
+          "saved.css",
           "suggest.css",
           "suggest.js",
           "theme.js");

@@ -2,6 +2,9 @@ package lampwright.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lampwright.search.Question;
 import lampwright.search.filter.Filter;
 import lampwright.search.filter.Trait;
 
@@ -9,13 +12,20 @@ import lampwright.search.filter.Trait;
  * A search as the find page's addresses say it: {@code ?q=…&filter=…&filter=…}.
  *
  * @param text words, and brackets that could not be read
- * @param nearest whether the nearest come first
+ * @param order of what is found; the usual one where what it goes by was taken off
+ * @param like what setups should be like, as the address says it; then the most alike come first
  */
 record FindAddress(
-    String path, String text, List<Filter> filters, boolean archived, boolean nearest) {
+    String path,
+    String text,
+    List<Filter> filters,
+    boolean archived,
+    Question.Order order,
+    Optional<FindPage.Kept> like) {
 
   FindAddress {
     filters = List.copyOf(filters);
+    order = orders(filters, like).contains(order) ? order : Question.Order.BEST;
   }
 
   FindAddress with(Filter filter) {
@@ -33,16 +43,38 @@ record FindAddress(
   }
 
   FindAddress withFilters(List<Filter> others) {
-    boolean still = nearest && others.stream().anyMatch(Filter.Near.class::isInstance);
-    return new FindAddress(path, text, others, archived, still);
+    return new FindAddress(path, text, others, archived, order, like);
   }
 
   FindAddress withText(String other) {
-    return new FindAddress(path, other, filters, archived, nearest);
+    return new FindAddress(path, other, filters, archived, order, like);
   }
 
-  FindAddress withNearest(boolean wanted) {
-    return new FindAddress(path, text, filters, archived, wanted);
+  FindAddress withOrder(Question.Order wanted) {
+    return new FindAddress(path, text, filters, archived, wanted, like);
+  }
+
+  FindAddress withoutLike() {
+    return new FindAddress(path, text, filters, archived, order, Optional.empty());
+  }
+
+  /** The orders that these filters allow. */
+  List<Question.Order> orders() {
+    return orders(filters, like);
+  }
+
+  private static List<Question.Order> orders(List<Filter> filters, Optional<FindPage.Kept> like) {
+    List<Question.Order> orders = new ArrayList<>(List.of(Question.Order.BEST));
+    if (like.isPresent()) {
+      return orders;
+    }
+    if (filters.stream().anyMatch(Filter.Near.class::isInstance)) {
+      orders.add(Question.Order.NEAR);
+    }
+    if (filters.stream().anyMatch(Filter.Buildable.class::isInstance)) {
+      orders.add(Question.Order.OFF);
+    }
+    return orders;
   }
 
   /** The words of a trait of which a setup must have one. */
@@ -88,9 +120,10 @@ record FindAddress(
     if (archived) {
       kept.add(new FindPage.Kept("archived", "true"));
     }
-    if (nearest) {
-      kept.add(new FindPage.Kept("sort", "near"));
+    if (order != Question.Order.BEST) {
+      kept.add(new FindPage.Kept("sort", order.name().toLowerCase(Locale.ROOT)));
     }
+    like.ifPresent(kept::add);
     return kept;
   }
 

@@ -15,13 +15,16 @@ import java.util.Optional;
  * @param moreFacets the others
  * @param total how many there are, in words ("41 setups")
  * @param clearPath all setups again
- * @param order the other order, where there is one
+ * @param orders the other orders, where there are any
  * @param next the following page of the list
  * @param remark what is to be known of how it was searched
  * @param instead searches that would find something, where this one found nothing
  * @param examples searches with brackets that find something
  * @param tolerances how far off setups may be, where a kit is asked for
  * @param kits what may be asked for by what a kit makes; none where such a filter holds already
+ * @param showing where a picture is shown to
+ * @param keeping how the search is kept; none where nothing is asked, or not all of it is
+ *     understood
  */
 public record FindPage(
     Layout layout,
@@ -35,15 +38,18 @@ public record FindPage(
     List<Hit> hits,
     String total,
     String clearPath,
-    Optional<Link> order,
+    List<Link> orders,
     Optional<String> next,
     Optional<String> remark,
     List<Lack> instead,
     List<Example> examples,
     List<Tolerance> tolerances,
-    List<KitChoice> kits) {
+    List<KitChoice> kits,
+    Showing showing,
+    Optional<Keeping> keeping) {
 
   public FindPage {
+    orders = List.copyOf(orders);
     tolerances = List.copyOf(tolerances);
     kept = List.copyOf(kept);
     faults = List.copyOf(faults);
@@ -56,6 +62,9 @@ public record FindPage(
     kits = List.copyOf(kits);
   }
 
+  /** Where a picture is shown to, to find what looks like it. */
+  public record Showing(String action, String csrfToken) {}
+
   /** A part of the search that stays while the words change. */
   public record Kept(String name, String value) {}
 
@@ -65,6 +74,15 @@ public record FindPage(
    * @param isNow whether it is what holds now
    */
   public record Tolerance(String words, String path, boolean isNow) {}
+
+  /**
+   * How the search is kept.
+   *
+   * @param action where the form is sent
+   * @param question the search as it stands in the address
+   * @param name what it may be called
+   */
+  public record Keeping(String action, String csrfToken, String question, String name) {}
 
   /** A kit and the filter by what it makes. */
   public record KitChoice(String name, String filter) {}

@@ -38,7 +38,7 @@ public final class FindPages {
 
   /** A dial's click, half a stop and what one still sees past; common practice, no source. */
   private static final List<Double> TOLERANCES_STOPS =
-      List.of(Filter.Buildable.USUAL_STOPS, 0.5, 1.0, 2.0);
+      List.of(Filter.Buildable.USUAL_STOPS, 0.5, 1.0, 2.0, Filter.Buildable.MOST_STOPS);
 
   private static final String BY_WORDS_ALONE =
       "Searched by words alone: this server cannot tell what texts mean.";
@@ -71,19 +71,20 @@ public final class FindPages {
     Caller caller = door.caller(context);
     AskedSearch search =
         AskedSearch.of(context, filters -> finding.locate(caller, studio, filters));
-    FindAddress asked = address(context, search);
+    AskedLike like = AskedLike.of(context, setup -> finding.likeThis(caller, studio, setup));
+    FindAddress asked = address(context, search, like);
     Question question =
         new Question(
             studio.text(),
             search.words(),
             asked.filters(),
             FoundFacets.COUNTED,
-            asked.nearest() ? Question.Order.NEAR : Question.Order.BEST,
+            asked.order(),
             HITS_A_PAGE,
             first(context, "cursor"),
             Optional.empty(),
             new Question.StandingWanted(asked.archived(), false));
-    Finding.FoundPage found = finding.find(caller, studio, question);
+    Finding.FoundPage found = finding.find(caller, studio, like.ask(question));
     FoundFacets facets = new FoundFacets(asked, found.facets(), found.total());
     templates.show(
         context,
@@ -93,24 +94,43 @@ public final class FindPages {
             asked.path(),
             asked.text(),
             asked.kept(),
-            search.problems().stream().map(Problem::message).toList(),
-            asked.filters().stream()
-                .map(f -> new Link(FilterWriter.words(f), asked.without(f).toString()))
+            Stream.concat(search.problems().stream().map(Problem::message), like.faults().stream())
+                .toList(),
+            Stream.concat(
+                    like.mark(asked).stream(),
+                    asked.filters().stream()
+                        .map(f -> new Link(FilterWriter.words(f), asked.without(f).toString())))
                 .toList(),
             facets.telling(),
             facets.others(),
             found.items().stream().map(item -> hit(studio, item, asked.path())).toList(),
             found.total() == 1 ? "1 setup" : found.total() + " setups",
             asked.path(),
-            order(asked),
+            orders(asked),
             found.next().map(cursor -> asked.address().with("cursor", cursor).toString()),
-            remark(found),
+            remark(found, like),
             lacks(asked, found.instead()),
             examples(asked.path(), finding.examples(caller, studio)),
             tolerances(asked),
             asked.filters().stream().anyMatch(Filter.Buildable.class::isInstance)
                 ? List.of()
-                : finding.kits(caller, studio).stream().map(FindPages::kitChoice).toList()));
+                : finding.kits(caller, studio).stream().map(FindPages::kitChoice).toList(),
+            new FindPage.Showing(ShownPicturePages.path(studio), door.csrfToken(context)),
+            search.problems().isEmpty() ? keeping(context, studio, asked) : Optional.empty()));
+  }
+
+  private Optional<FindPage.Keeping> keeping(Context context, StudioId studio, FindAddress asked) {
+    String address = asked.toString();
+    boolean isAnySearch = !asked.text().isEmpty() || !asked.filters().isEmpty();
+    return !isAnySearch || asked.like().isPresent()
+        ? Optional.empty()
+        : Optional.of(
+            new FindPage.Keeping(
+                SavedSearchPages.path(studio),
+                door.csrfToken(context),
+                address.substring(address.indexOf('?') + 1),
+                SavedSearchPages.suggestedName(
+                    asked.text(), asked.filters().stream().map(FilterWriter::words).toList())));
   }
 
   /** The tolerances to choose from, where there is a kit. */
@@ -130,7 +150,9 @@ public final class FindPages {
     List<Filter> filters = new ArrayList<>(asked.filters());
     filters.replaceAll(filter -> filter.equals(now) ? other : filter);
     return new FindPage.Tolerance(
-        FilterWriter.stops(stops), asked.withFilters(filters).toString(), other.equals(now));
+        stops == Filter.Buildable.MOST_STOPS ? "however far" : FilterWriter.stops(stops),
+        asked.withFilters(filters).toString(),
+        other.equals(now));
   }
 
   private static FindPage.KitChoice kitChoice(String name) {
@@ -138,8 +160,8 @@ public final class FindPages {
     return new FindPage.KitChoice(name, filter.bracket());
   }
 
-  private static Optional<String> remark(Finding.FoundPage found) {
-    List<String> remarks = new ArrayList<>();
+  private static Optional<String> remark(Finding.FoundPage found, AskedLike like) {
+    List<String> remarks = new ArrayList<>(like.remark().stream().toList());
     if (found.byWordsAlone()) {
       remarks.add(BY_WORDS_ALONE);
     }
@@ -153,29 +175,37 @@ public final class FindPages {
     return remarks.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", remarks));
   }
 
-  private static FindAddress address(Context context, AskedSearch search) {
-    boolean hasPlace = search.filters().stream().anyMatch(Filter.Near.class::isInstance);
+  private static FindAddress address(Context context, AskedSearch search, AskedLike like) {
     return new FindAddress(
         context.path(),
         (search.words() + " " + search.faulty()).strip(),
         search.filters(),
         first(context, "archived").filter("true"::equals).isPresent(),
-        hasPlace && first(context, "sort").filter("near"::equals).isPresent());
+        switch (first(context, "sort").orElse("")) {
+          case "near" -> Question.Order.NEAR;
+          case "off" -> Question.Order.OFF;
+          default -> Question.Order.BEST;
+        },
+        like.part());
   }
 
   private static Optional<String> first(Context context, String name) {
     return context.queryParams(name).stream().filter(value -> !value.isBlank()).findFirst();
   }
 
-  private static Optional<Link> order(FindAddress asked) {
-    if (asked.filters().stream().noneMatch(Filter.Near.class::isInstance)) {
-      return Optional.empty();
-    }
-    String words =
-        asked.nearest()
-            ? (asked.text().isEmpty() ? "Newest first" : "Best first")
-            : "Nearest first";
-    return Optional.of(new Link(words, asked.withNearest(!asked.nearest()).toString()));
+  private static List<Link> orders(FindAddress asked) {
+    return asked.orders().stream()
+        .filter(order -> order != asked.order())
+        .map(order -> new Link(words(asked, order), asked.withOrder(order).toString()))
+        .toList();
+  }
+
+  private static String words(FindAddress asked, Question.Order order) {
+    return switch (order) {
+      case BEST -> asked.text().isEmpty() ? "Newest first" : "Best first";
+      case NEAR -> "Nearest first";
+      case OFF -> "Least off first";
+    };
   }
 
   private static List<FindPage.Lack> lacks(FindAddress asked, List<Instead> instead) {

@@ -73,7 +73,7 @@ final class SetupView {
         beside.pictures(),
         SetupFigures.strip(setup.exposure(), figures),
         Optional.of(PlanView.of(Plan.of(setup, figures), PlanTable.of(setup, figures))),
-        beside.signature(),
+        beside.signature().withLike(Address.of(findPath).with("like", from.id().text()).toString()),
         lights(),
         beside.used(),
         beside.usedForm(),

@@ -6,11 +6,20 @@ import java.util.List;
  * How the light of a setup is, in few facts.
  *
  * @param traits may be empty
+ * @param like where setups with light like this are; empty where nowhere
  */
-public record SignaturePart(List<Trait> traits) {
+public record SignaturePart(List<Trait> traits, String like) {
 
   public SignaturePart {
     traits = List.copyOf(traits);
+  }
+
+  SignaturePart(List<Trait> traits) {
+    this(traits, "");
+  }
+
+  SignaturePart withLike(String path) {
+    return new SignaturePart(traits, path);
   }
 
   /**

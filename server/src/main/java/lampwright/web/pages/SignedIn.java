@@ -12,6 +12,7 @@ import java.util.List;
  * @param csrfToken what the form must carry
  * @param findPath where the search box asks
  * @param links the studio's other pages, the current one included
+ * @param saved the page of their kept searches
  * @param here the path among the links that is this page, or empty
  */
 public record SignedIn(
@@ -22,7 +23,15 @@ public record SignedIn(
     String csrfToken,
     String findPath,
     List<Link> links,
+    Saved saved,
     String here) {
+
+  /**
+   * The searches that they keep.
+   *
+   * @param news how many setups are new to them in these
+   */
+  public record Saved(String path, int news) {}
 
   public SignedIn {
     links = List.copyOf(links);

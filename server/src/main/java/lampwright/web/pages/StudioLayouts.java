@@ -2,10 +2,12 @@ package lampwright.web.pages;
 
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.stream.Stream;
 import lampwright.people.Membership;
 import lampwright.people.StudioId;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Refused;
+import lampwright.tasks.SearchNews;
 import lampwright.tasks.Studios;
 import lampwright.web.http.Door;
 
@@ -17,11 +19,13 @@ public final class StudioLayouts {
   private final Door door;
   private final Studios studios;
   private final Layouts layouts;
+  private final SearchNews news;
 
-  public StudioLayouts(Door door, Studios studios, Layouts layouts) {
+  public StudioLayouts(Door door, Studios studios, Layouts layouts, SearchNews news) {
     this.door = door;
     this.studios = studios;
     this.layouts = layouts;
+    this.news = news;
   }
 
   Layout of(Context context, StudioId studio, String title) {
@@ -34,6 +38,7 @@ public final class StudioLayouts {
             .orElseThrow(Refused::notFound);
     String find = SetupPages.findPath(studio);
     String locations = LocationPages.path(studio);
+    String saved = SavedSearchPages.path(studio);
     return layouts.inside(
         context,
         title,
@@ -45,6 +50,10 @@ public final class StudioLayouts {
             door.csrfToken(context),
             find,
             List.of(new Link("Setups", find), new Link("Locations", locations)),
-            context.path().startsWith(locations) ? locations : find));
+            new SignedIn.Saved(saved, news.count(caller, studio)),
+            Stream.of(locations, saved)
+                .filter(context.path()::startsWith)
+                .findFirst()
+                .orElse(find)));
   }
 }

@@ -77,6 +77,8 @@ class FilterReaderTest {
         "plcae kind quarry | There is no mark “plcae”. Maybe place kind?",
         "wintre | There is no mark “wintre”. Maybe winter?",
         "season wintre | There is no season “wintre”. Maybe winter?",
+        "contrast low | There is no contrast “low”. Known are: low contrast, normal contrast, high"
+            + " contrast.",
         "season noon | There is no season “noon”. Known are: spring, summer, autumn, winter.",
         "lights many | “lights” needs a number. Maybe lights 2 to 4, or lights below 4?",
         "lights 4 to 2 | From 4 to 2 holds nothing. Maybe from 2 to 4?",

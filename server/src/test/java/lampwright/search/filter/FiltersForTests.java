@@ -69,7 +69,8 @@ public final class FiltersForTests {
   }
 
   private Filter buildable() {
-    return new Filter.Buildable(words().getFirst(), random.nextInt(6_401) / 1e2);
+    double stops = random.nextInt(8) == 0 ? 64 : random.nextInt(6_401) / 1e2;
+    return new Filter.Buildable(words().getFirst(), stops);
   }
 
   private Trait trait(Trait.Kind kind) {

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Random valid setups and kits at the ends of all bounds give an answer, never an error. */
 class AdaptationSweepTest {
 
-  private static final int CASES = 300;
+  private static final int CASES = 200;
   private static final List<Weights.Preset> PRESETS = List.of(Weights.Preset.values());
 
   @Test

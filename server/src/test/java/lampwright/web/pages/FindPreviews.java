@@ -87,9 +87,7 @@ final class FindPreviews {
         hits,
         total,
         "/demo/setups",
-        hits.size() > 1
-            ? Optional.of(new Link("Nearest first", "/demo/setups?sort=near"))
-            : Optional.empty(),
+        hits.size() > 1 ? List.of(new Link("Nearest first", "/demo/setups?sort=near")) : List.of(),
         next,
         Optional.empty(),
         hits.isEmpty() && !query.isEmpty() ? instead() : List.of(),
@@ -101,7 +99,12 @@ final class FindPreviews {
                 new FindPage.Tolerance("1 stop", "/demo/setups?filter=b", false)),
         facets.isEmpty()
             ? List.of()
-            : List.of(new FindPage.KitChoice("The bag", "buildable with The bag")));
+            : List.of(new FindPage.KitChoice("The bag", "buildable with The bag")),
+        new FindPage.Showing("/demo/shown-pictures", "c5rf"),
+        marks.isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                new FindPage.Keeping("/demo/saved-searches", "c5rf", "q=" + query, query)));
   }
 
   private record Chosen(String facet, Facet.Choice choice) {}

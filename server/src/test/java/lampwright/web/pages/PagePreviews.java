@@ -59,6 +59,9 @@ final class PagePreviews {
         new Preview("picture", "picture.jte", PicturePreviews.picture()),
         new Preview("picture-bare", "picture.jte", PicturePreviews.bare()),
         new Preview("picture-wrong", "picture.jte", PicturePreviews.wrongNote()),
+        new Preview("saved-searches", "savedSearches.jte", SavedSearchPreviews.some()),
+        new Preview("saved-searches-empty", "savedSearches.jte", SavedSearchPreviews.none()),
+        new Preview("saved-searches-wrong", "savedSearches.jte", SavedSearchPreviews.wrong()),
         new Preview("locations", "locations.jte", DayPreviews.locations()),
         new Preview("locations-empty", "locations.jte", DayPreviews.noLocations()),
         new Preview("location", "location.jte", DayPreviews.location()),
@@ -99,6 +102,7 @@ final class PagePreviews {
         "c5rf",
         "/demo/setups",
         List.of(new Link("Setups", "/demo/setups"), new Link("Kits", "/demo/kits")),
+        new SignedIn.Saved("/demo/saved-searches", 3),
         "/demo/setups");
   }
 

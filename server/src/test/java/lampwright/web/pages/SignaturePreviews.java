@@ -29,7 +29,8 @@ final class SignaturePreviews {
                 "Finished picture",
                 "low key, cool",
                 "Low key, high contrast (5.3 stops from dark to light), cool; blue 54 %, black 45"
-                    + " %.")));
+                    + " %.")),
+        "/demo/setups?like=a1b2c3d4e5f6g7h8");
   }
 
   static SignaturePart none() {

@@ -14,8 +14,10 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -24,6 +26,7 @@ import lampwright.meaning.Meanings;
 import lampwright.meaning.SentenceModel;
 import lampwright.postgres.EmbeddedPostgres;
 import lampwright.search.IndexEntry;
+import lampwright.search.Packed;
 import lampwright.search.Question;
 import lampwright.search.Search;
 import lampwright.search.SetupIndex;
@@ -31,6 +34,11 @@ import lampwright.search.filter.EarthPoint;
 import lampwright.search.filter.Filter;
 import lampwright.search.filter.Trait;
 import lampwright.search.filter.Traits;
+import lampwright.setup.signature.BriefTones;
+import lampwright.setup.signature.LightLikeness;
+import lampwright.setup.signature.PackedLight;
+import lampwright.setup.signature.PictureLikeness;
+import lampwright.setup.signature.PictureSignature;
 
 /**
  * How long searches take over very many setups, beside PostgreSQL's full text over the same texts
@@ -70,9 +78,11 @@ public final class FindingSpeed {
   private final Random random = new Random(20261127);
   private final List<IndexEntry> source;
   private final List<String> sentences;
+  private final List<Packed> lights;
 
   private FindingSpeed(List<IndexEntry> source) {
     this.source = source;
+    this.lights = source.stream().flatMap(entry -> entry.light().stream()).toList();
     this.sentences =
         source.stream()
             .flatMap(
@@ -133,6 +143,22 @@ public final class FindingSpeed {
           "words and meaning, four counts",
           asked,
           one -> both.search(question(one, four, List.of())));
+      Map<String, Integer> offs = new HashMap<>();
+      for (int i = 0; i < setups; i += 2) {
+        offs.put("s" + i, i % 97);
+      }
+      time(
+          "words, of half that a kit makes, least off",
+          asked,
+          one ->
+              words.search(
+                  question(one, Set.of(), List.of())
+                      .withOnlyThese(offs.keySet())
+                      .withOffs(offs)
+                      .withOrder(Question.Order.OFF)));
+      Question all = Question.of(OwnSet.STUDIO, "").withLimit(PAGE).withFacets(Set.of());
+      time("light like a setup's", asked, _ -> words.search(all.withLike(likeLight())));
+      time("like a picture", asked, _ -> words.search(all.withLike(likePicture())));
       time("the meaning of a question alone", asked, one -> model.of(String.join(" ", one)));
     }
   }
@@ -200,7 +226,40 @@ public final class FindingSpeed {
                 Traits.builder()
                     .point(40 + 20 * random.nextDouble(), -10 + 30 * random.nextDouble())
                     .build());
+    entry.light(lights.get(random.nextInt(lights.size())));
+    entry.picture(Packed.of(anyTones().toBytes()));
     return entry.build().with(turned(meanings.get(random.nextInt(meanings.size()))));
+  }
+
+  /** Of no picture, but as much to compare as of one. */
+  private BriefTones anyTones() {
+    List<PictureSignature.Shade> shades =
+        random
+            .ints(BriefTones.MOST_SHADES, 0, 1 << 24)
+            .mapToObj(rgb -> new PictureSignature.Shade(rgb, 1.0 / BriefTones.MOST_SHADES))
+            .toList();
+    return BriefTones.of(
+        random.doubles(BriefTones.PERCENTILES, 0, 100).sorted().boxed().toList(), shades);
+  }
+
+  private Question.Like likeLight() {
+    Packed asked = lights.get(random.nextInt(lights.size()));
+    byte[] numbers = asked.toBytes();
+    PackedLight light = PackedLight.ofBytes(numbers, 0, numbers.length);
+    return new Question.Like(
+        Optional.empty(),
+        Question.Facts.LIGHT,
+        asked,
+        (bytes, at, length) -> LightLikeness.rank(light, PackedLight.ofBytes(bytes, at, length)));
+  }
+
+  private Question.Like likePicture() {
+    byte[] asked = anyTones().toBytes();
+    return new Question.Like(
+        Optional.empty(),
+        Question.Facts.PICTURE,
+        Packed.of(asked),
+        (bytes, at, length) -> PictureLikeness.rank(asked, bytes, at, length));
   }
 
   private Meaning turned(Meaning meaning) {

@@ -85,6 +85,8 @@ final class OwnSet {
               stored,
               new PersonId("nobody"),
               Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
               Optional.empty()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
