@@ -3,7 +3,6 @@ package lampwright.search;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,10 +23,7 @@ import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
-import org.apache.lucene.search.ScoreMode;
-import org.apache.lucene.search.Scorer;
 import org.apache.lucene.search.TermQuery;
-import org.apache.lucene.search.Weight;
 import org.apache.lucene.util.BytesRef;
 import org.apache.lucene.util.FixedBitSet;
 import org.apache.lucene.util.StringHelper;
@@ -181,34 +177,13 @@ public final class Suggestions {
   /** One view of the index as one asker sees it. */
   private static final class Seen {
     private final List<LeafReaderContext> leaves;
-    private final Weight weight;
+    private final Chosen seen;
     private final String studio;
-    private final Map<Integer, FixedBitSet> documents = new HashMap<>();
 
     Seen(IndexSearcher searcher, Asker asker) throws IOException {
       this.leaves = searcher.getIndexReader().leaves();
       this.studio = asker.studio();
-      this.weight =
-          searcher.createWeight(searcher.rewrite(seenBy(asker)), ScoreMode.COMPLETE_NO_SCORES, 1);
-    }
-
-    private FixedBitSet documents(int leaf) throws IOException {
-      FixedBitSet known = documents.get(leaf);
-      if (known != null) {
-        return known;
-      }
-      LeafReaderContext context = leaves.get(leaf);
-      FixedBitSet here = new FixedBitSet(context.reader().maxDoc());
-      Scorer scorer = weight.scorer(context);
-      if (scorer != null) {
-        here.or(scorer.iterator());
-        if (context.reader().getLiveDocs() != null) {
-          // A deleted document is no setup any more.
-          context.reader().getLiveDocs().applyMask(here, 0);
-        }
-      }
-      documents.put(leaf, here);
-      return here;
+      this.seen = Chosen.of(searcher, seenBy(asker));
     }
 
     List<Candidate> candidates(String prefix, int most, Predicate<SuggestionTerms.Value> wanted)
@@ -282,13 +257,13 @@ public final class Suggestions {
     }
 
     private long countSeen(int leaf, TermsEnum terms) throws IOException {
-      FixedBitSet seen = documents(leaf);
+      FixedBitSet here = seen.in(leaves.get(leaf));
       PostingsEnum postings = terms.postings(null, PostingsEnum.NONE);
       long count = 0;
       for (int document = postings.nextDoc();
           document != DocIdSetIterator.NO_MORE_DOCS;
           document = postings.nextDoc()) {
-        count += seen.get(document) ? 1 : 0;
+        count += here.get(document) ? 1 : 0;
       }
       return count;
     }

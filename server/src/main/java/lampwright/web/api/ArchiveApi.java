@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import lampwright.tasks.Exporting;
 import lampwright.tasks.Importing;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
+import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -85,18 +85,11 @@ public final class ArchiveApi {
       throw new Refused(new Refusal.TooLarge(Importing.MOST_BYTES));
     }
     Importing.Told told =
-        importing.receive(caller, studio, clashes.orElse(Importing.Clashes.REFUSE), body(context));
+        importing.receive(
+            caller, studio, clashes.orElse(Importing.Clashes.REFUSE), Body.stream(context));
     context.status(HttpStatus.CREATED);
     context.header("Location", context.path() + "/" + told.id());
     context.json(ImportJson.of(told));
-  }
-
-  private static InputStream body(Context context) {
-    try {
-      return context.req().getInputStream();
-    } catch (IOException e) {
-      throw Refused.notReadable("The body cannot be read. Send it again.");
-    }
   }
 
   /** How far an import is. */

@@ -2,8 +2,6 @@ package lampwright.web.api;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +27,7 @@ import lampwright.tasks.PictureGiving;
 import lampwright.tasks.PictureKeeping;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
+import lampwright.web.http.Body;
 import lampwright.web.http.Digests;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormWithFile;
@@ -105,7 +104,7 @@ public final class PictureApi {
     Map<String, String> fields = new LinkedHashMap<>();
     context.queryParamMap().forEach((name, values) -> fields.put(name, values.getFirst()));
     PictureNote note = note(fields);
-    try (PictureAdding.Received received = tasks.adding().receive(body(context))) {
+    try (PictureAdding.Received received = tasks.adding().receive(Body.stream(context))) {
       Digests.mustMatch(context, received.sha256());
       return tasks
           .adding()
@@ -127,14 +126,6 @@ public final class PictureApi {
               received,
               note(fields),
               Repeats.of(context, received.sha256() + fields));
-    }
-  }
-
-  private static InputStream body(Context context) {
-    try {
-      return context.req().getInputStream();
-    } catch (IOException e) {
-      throw Refused.notReadable("The body cannot be read. Send it again.");
     }
   }
 

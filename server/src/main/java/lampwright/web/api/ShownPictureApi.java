@@ -1,8 +1,6 @@
 package lampwright.web.api;
 
 import io.javalin.http.Context;
-import java.io.IOException;
-import java.io.InputStream;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
@@ -13,6 +11,7 @@ import lampwright.tasks.PictureAdding;
 import lampwright.tasks.PictureShowing;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
+import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 
 /** A picture that is shown, not kept, to find setups whose finished picture looks like it. */
@@ -48,7 +47,7 @@ public final class ShownPictureApi {
     if (context.req().getContentLengthLong() > PictureAdding.MOST_BYTES) {
       throw new Refused(new Refusal.TooLarge(PictureAdding.MOST_BYTES));
     }
-    try (PictureAdding.Received received = adding.receive(body(context))) {
+    try (PictureAdding.Received received = adding.receive(Body.stream(context))) {
       PictureShowing.Shown shown = showing.show(received);
       String setups =
           "/api/studios/"
@@ -57,14 +56,6 @@ public final class ShownPictureApi {
               + URLEncoder.encode(shown.tones(), StandardCharsets.UTF_8);
       context.json(
           new ShownJson(shown.tones(), setups, SignatureJson.PictureJson.of(shown.look())));
-    }
-  }
-
-  private static InputStream body(Context context) {
-    try {
-      return context.req().getInputStream();
-    } catch (IOException e) {
-      throw Refused.notReadable("The body cannot be read. Send it again.");
     }
   }
 }

@@ -37,6 +37,19 @@ public final class Body {
   private Body() {}
 
   /**
+   * The body's bytes as they come, for a file: whoever reads them sets the bound.
+   *
+   * @throws Refused NotReadable where the connection is broken
+   */
+  public static InputStream stream(Context context) {
+    try {
+      return context.req().getInputStream();
+    } catch (IOException e) {
+      throw Refused.notReadable("The body cannot be read. Send it again.");
+    }
+  }
+
+  /**
    * The body as plain JSON values, see {@link lampwright.document.Form}.
    *
    * @throws Refused when it is too large, no JSON, or not said to be JSON

@@ -1,7 +1,6 @@
 package lampwright.web.http;
 
 import io.javalin.http.Context;
-import java.io.IOException;
 import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -41,21 +40,13 @@ public final class FormWithFile {
     if (before != null) {
       return before;
     }
-    FormWithFile form = new FormWithFile(Multipart.of(type(context), body(context)));
+    FormWithFile form = new FormWithFile(Multipart.of(type(context), Body.stream(context)));
     context.attribute(OPENED, form);
     return form;
   }
 
   private static String type(Context context) {
     return Optional.ofNullable(context.contentType()).orElse("").strip();
-  }
-
-  private static InputStream body(Context context) {
-    try {
-      return context.req().getInputStream();
-    } catch (IOException e) {
-      throw Refused.notReadable("The body cannot be read. Send it again.");
-    }
   }
 
   /** Reads fields up to the next file. */
