@@ -28,6 +28,7 @@ final class ArchitectureRules {
       "archive",
       "search",
       "drawing",
+      "wording",
       "learning",
       "picture",
       "meaning",
@@ -36,6 +37,7 @@ final class ArchitectureRules {
       "place",
       "people",
       "document",
+      "language",
       "engine"
     },
     {
@@ -44,6 +46,7 @@ final class ArchitectureRules {
       "archive",
       "search",
       "drawing",
+      "wording",
       "learning",
       "picture",
       "meaning",
@@ -52,6 +55,7 @@ final class ArchitectureRules {
       "place",
       "people",
       "document",
+      "language",
       "engine"
     },
     {
@@ -64,10 +68,24 @@ final class ArchitectureRules {
       "place",
       "people",
       "document",
+      "language",
       "engine"
     },
     {"search", "meaning", "setup", "gear", "place", "people", "engine"},
-    {"drawing", "setup", "gear", "place", "engine"},
+    {
+      "browser",
+      "drawing",
+      "wording",
+      "setup",
+      "gear",
+      "place",
+      "people",
+      "document",
+      "language",
+      "engine"
+    },
+    {"drawing", "wording", "setup", "gear", "place", "language", "engine"},
+    {"wording", "setup", "gear", "place", "language", "engine"},
     {"learning", "setup", "gear", "place", "people", "document", "engine"},
     {"picture", "engine"},
     {"meaning"},
@@ -75,7 +93,8 @@ final class ArchitectureRules {
     {"setup", "gear", "place", "people", "document", "engine"},
     {"gear", "people", "document", "engine"},
     {"place", "people", "document", "engine"},
-    {"people"},
+    {"people", "language"},
+    {"language", "engine"},
     {"document"},
     {"schema"},
     {"engine"},
