@@ -1,6 +1,7 @@
 package lampwright.setup.signature;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import lampwright.engine.colour.ColourWord;
 
@@ -29,6 +30,15 @@ public record PictureLikeness(double tones, double darker, double colours) {
 
   private static final double ALIKE_TONES = 5;
   private static final double ALIKE_COLOURS = 10;
+
+  /** Eight colours to a row are more than the six that a picture has, and cost no division. */
+  private static final int ROW = 3;
+
+  private static final int COLUMN = (1 << ROW) - 1;
+  private static final int WAY_BITS = 2 * ROW;
+  private static final int WAY = (1 << WAY_BITS) - 1;
+  private static final int WAYS = 1 << WAY_BITS;
+  private static final int CLOSED = Integer.MAX_VALUE;
 
   /** Less of a picture does not make its look. */
   private static final double TELLING_SHARE = 0.1;
@@ -78,47 +88,49 @@ public record PictureLikeness(double tones, double darker, double colours) {
     int there = (length - BriefTones.PERCENTILES) / BriefTones.BYTES_OF_SHADE;
     double[] supply = shares(asked, 0, here);
     double[] demand = shares(bytes, offset, there);
-    double[] distances = new double[here * there];
-    for (int i = 0; i < here; i++) {
-      for (int j = 0; j < there; j++) {
-        distances[i * there + j] = difference(asked, place(0, i), bytes, place(offset, j));
-      }
-    }
+    int[] ways = ways(asked, here, bytes, offset, there);
     double carried = 0;
-    for (int step = 0; step < here + there; step++) {
-      int nearest = nearest(distances);
-      if (nearest < 0) {
-        break;
-      }
-      int from = nearest / there;
-      int to = nearest % there;
+    for (int way = nearest(ways); way != CLOSED; way = nearest(ways)) {
+      int from = (way & WAY) >> ROW;
+      int to = way & COLUMN;
       double share = Math.min(supply[from], demand[to]);
-      carried += share * distances[nearest];
+      carried += share * Math.sqrt(way >> WAY_BITS);
       supply[from] -= share;
       demand[to] -= share;
-      close(distances, there, supply[from] <= demand[to] ? from : -1, to);
+      close(ways, supply[from] <= demand[to] ? from : -1, to);
     }
     return carried;
   }
 
-  private static int nearest(double[] distances) {
-    int nearest = -1;
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < distances.length; i++) {
-      if (distances[i] < least) {
-        least = distances[i];
-        nearest = i;
+  /**
+   * From each colour to each of the other's: the squared distance, and in the lowest bits where it
+   * stands, so that the least of them is the nearest and says which way it is. Whole numbers
+   * without a division, for these few lines are gone through for every picture there is.
+   */
+  private static int[] ways(byte[] asked, int here, byte[] bytes, int offset, int there) {
+    int[] ways = new int[WAYS];
+    Arrays.fill(ways, CLOSED);
+    for (int i = 0; i < here; i++) {
+      for (int j = 0; j < there; j++) {
+        int way = (i << ROW) + j;
+        ways[way] = (squared(asked, place(0, i), bytes, place(offset, j)) << WAY_BITS) + way;
       }
+    }
+    return ways;
+  }
+
+  private static int nearest(int[] ways) {
+    int nearest = CLOSED;
+    for (int way : ways) {
+      nearest = Math.min(nearest, way);
     }
     return nearest;
   }
 
   /** Nothing more comes from a colour that is used up, or goes to one that is full. */
-  private static void close(double[] distances, int there, int from, int to) {
-    for (int i = 0; i < distances.length; i++) {
-      if (from >= 0 ? i / there == from : i % there == to) {
-        distances[i] = Double.POSITIVE_INFINITY;
-      }
+  private static void close(int[] ways, int from, int to) {
+    for (int i = 0; i < 1 << ROW; i++) {
+      ways[from >= 0 ? (from << ROW) + i : (i << ROW) + to] = CLOSED;
     }
   }
 
@@ -139,11 +151,11 @@ public record PictureLikeness(double tones, double darker, double colours) {
     return shares;
   }
 
-  private static double difference(byte[] one, int at, byte[] other, int there) {
-    double lightness = one[at] - other[there];
-    double a = one[at + 1] - other[there + 1];
-    double b = one[at + 2] - other[there + 2];
-    return Math.sqrt(lightness * lightness + a * a + b * b);
+  private static int squared(byte[] one, int at, byte[] other, int there) {
+    int lightness = one[at] - other[there];
+    int a = one[at + 1] - other[there + 1];
+    int b = one[at + 2] - other[there + 2];
+    return lightness * lightness + a * a + b * b;
   }
 
   /** What is alike and what is not: "tones alike", "black and blue in both". */

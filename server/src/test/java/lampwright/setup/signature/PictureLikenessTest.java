@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -72,6 +74,52 @@ class PictureLikenessTest {
     BriefTones black = tones(DARK, new Shade(0x000000, 1));
     double expected = Math.sqrt(53.2 * 53.2 + 80.1 * 80.1 + 67.2 * 67.2);
     assertEquals(expected, PictureLikeness.of(red, black).colours(), 1);
+  }
+
+  @Test
+  void whatIsCarriedIsThatOfAPlainListOfAllWaysTheNearestFirst() {
+    List<BriefTones> many = many();
+    for (int i = 1; i < many.size(); i++) {
+      assertEquals(
+          carriedPlainly(many.get(i - 1), many.get(i)),
+          PictureLikeness.of(many.get(i - 1), many.get(i)).colours(),
+          1e-9,
+          many.get(i - 1) + " " + many.get(i));
+    }
+  }
+
+  private record Way(int from, int to, double distance) {}
+
+  private static double carriedPlainly(BriefTones one, BriefTones other) {
+    byte[] here = one.toBytes();
+    byte[] there = other.toBytes();
+    double[] supply = one.shades().stream().mapToDouble(Shade::share).toArray();
+    double[] demand = other.shades().stream().mapToDouble(Shade::share).toArray();
+    double supplied = Arrays.stream(supply).sum();
+    double demanded = Arrays.stream(demand).sum();
+    List<Way> ways = new ArrayList<>();
+    for (int from = 0; from < supply.length; from++) {
+      for (int to = 0; to < demand.length; to++) {
+        double squared = 0;
+        for (int axis = 0; axis < 3; axis++) {
+          int at = BriefTones.PERCENTILES + axis;
+          double apart =
+              here[at + BriefTones.BYTES_OF_SHADE * from]
+                  - there[at + BriefTones.BYTES_OF_SHADE * to];
+          squared += apart * apart;
+        }
+        ways.add(new Way(from, to, Math.sqrt(squared)));
+      }
+    }
+    ways.sort(Comparator.comparingDouble(Way::distance));
+    double carried = 0;
+    for (Way way : ways) {
+      double share = Math.min(supply[way.from()] / supplied, demand[way.to()] / demanded);
+      carried += share * way.distance();
+      supply[way.from()] -= share * supplied;
+      demand[way.to()] -= share * demanded;
+    }
+    return carried;
   }
 
   @Test

@@ -46,7 +46,8 @@ import lampwright.setup.signature.PictureSignature;
  * seed, from the sentences of our judged catalogue; their meanings are those of its setups, each
  * turned a little.
  *
- * <p>Arguments: how many setups; 100,000 where nothing is said.
+ * <p>Arguments: how many setups, 100,000 where nothing is said; then a word, where only what has it
+ * in its name is to be measured.
  */
 public final class FindingSpeed {
 
@@ -80,8 +81,12 @@ public final class FindingSpeed {
   private final List<String> sentences;
   private final List<Packed> lights;
 
-  private FindingSpeed(List<IndexEntry> source) {
+  /** What the names of those have in them that are measured. */
+  private final String only;
+
+  private FindingSpeed(List<IndexEntry> source, String only) {
     this.source = source;
+    this.only = only;
     this.lights = source.stream().flatMap(entry -> entry.light().stream()).toList();
     this.sentences =
         source.stream()
@@ -96,6 +101,7 @@ public final class FindingSpeed {
 
   public static void main(String[] arguments) throws Exception {
     int setups = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 100_000;
+    String only = arguments.length > 1 ? arguments[1] : "";
     Path data = Files.createTempDirectory("speed");
     Files.setPosixFilePermissions(data, PosixFilePermissions.fromString("rwx--x--x"));
     try (SentenceModel model = SentenceModel.load();
@@ -106,7 +112,7 @@ public final class FindingSpeed {
                 postgres.user(),
                 postgres.password())) {
       JudgedSet own = OwnSet.read(Relevance.demoSetups());
-      new FindingSpeed(own.entries()).measure(setups, data, model, connection);
+      new FindingSpeed(own.entries(), only).measure(setups, data, model, connection);
     }
   }
 
@@ -294,6 +300,9 @@ public final class FindingSpeed {
   }
 
   private void time(String what, List<List<String>> questions, Work work) throws SQLException {
+    if (!what.contains(only)) {
+      return;
+    }
     int warming = what.startsWith("PostgreSQL") ? 200 : WARMING;
     for (List<String> question : questions.subList(0, warming)) {
       work.of(question);
