@@ -17,6 +17,7 @@ import lampwright.tasks.Adapting;
 import lampwright.tasks.Calibrating;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.Comparing;
+import lampwright.tasks.Editing;
 import lampwright.tasks.Exporting;
 import lampwright.tasks.Finding;
 import lampwright.tasks.GearCalibrating;
@@ -59,6 +60,7 @@ final class Catalogue implements AutoCloseable {
   private final GearCalibrating gearCalibrating;
   private final PictureTasks pictures;
   private final Tracing tracing;
+  private final Editing editing;
   private final Recording recording;
   private final Signing signing;
   private final SignatureUpkeep signatures;
@@ -109,6 +111,7 @@ final class Catalogue implements AutoCloseable {
         PictureTasks.open(
             database, choices.pictures().resolve(studios.identity()), cataloguing, ids);
     tracing = new Tracing(database);
+    editing = new Editing(database);
     recording = new Recording(database, cataloguing);
     signing = new Signing(database);
     histories = new Histories(database, cataloguing);
@@ -179,6 +182,10 @@ final class Catalogue implements AutoCloseable {
 
   Tracing tracing() {
     return tracing;
+  }
+
+  Editing editing() {
+    return editing;
   }
 
   Recording recording() {

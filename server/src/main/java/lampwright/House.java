@@ -24,8 +24,10 @@ import lampwright.tasks.DemoLoader;
 import lampwright.tasks.DemoStudio;
 import lampwright.tasks.FailedSignIns;
 import lampwright.tasks.FirstOwner;
+import lampwright.tasks.MemberListing;
 import lampwright.tasks.Passwords;
 import lampwright.tasks.PhotometricFiles;
+import lampwright.tasks.Preferring;
 import lampwright.tasks.SigningIn;
 import lampwright.tasks.Studios;
 import lampwright.tasks.Tokens;
@@ -45,6 +47,7 @@ import lampwright.web.api.LocationApi;
 import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.PictureApi;
+import lampwright.web.api.PreferencesApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
@@ -68,15 +71,22 @@ import lampwright.web.http.ServedRoute;
 import lampwright.web.http.SessionCookie;
 import lampwright.web.http.Visitors;
 import lampwright.web.pages.AdaptedPages;
+import lampwright.web.pages.ArchivePages;
 import lampwright.web.pages.AssetFiles;
 import lampwright.web.pages.Assets;
+import lampwright.web.pages.EditorPages;
 import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
+import lampwright.web.pages.GearPages;
 import lampwright.web.pages.HomePages;
+import lampwright.web.pages.KitPages;
 import lampwright.web.pages.Layouts;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
+import lampwright.web.pages.Notations;
+import lampwright.web.pages.PeoplePages;
 import lampwright.web.pages.PicturePages;
+import lampwright.web.pages.PreferencesPages;
 import lampwright.web.pages.ProblemPages;
 import lampwright.web.pages.SavedSearchPages;
 import lampwright.web.pages.SetupPages;
@@ -191,8 +201,9 @@ public final class House implements AutoCloseable {
     Visitors visitors = new Visitors(publicUrl.isPresent());
     Templates templates = new Templates();
     Assets assets = Assets.fromClassPath();
-    Layouts layouts = new Layouts(assets);
+    Layouts layouts = new Layouts(door, assets, Notations.fromClassPath());
     Studios studios = new Studios(database);
+    Preferring preferring = new Preferring(database);
     StudioLayouts studioLayouts = new StudioLayouts(door, studios, layouts, catalogue.searchNews());
     Routes.Api api =
         new Routes.Api(
@@ -242,6 +253,7 @@ public final class House implements AutoCloseable {
             new GearCalibrationApi(door, catalogue.gear(), catalogue.gearCalibrating()),
             new ArchiveApi(door, catalogue.exporting(), catalogue.importing()),
             new SignatureApi(door, catalogue.signing()),
+            new PreferencesApi(door, preferring),
             new SuggestionApi(door, catalogue.suggesting()),
             new SavedSearchApi(door, catalogue.searchKeeping(), catalogue.searchNews()),
             new ShownPictureApi(
@@ -315,8 +327,26 @@ public final class House implements AutoCloseable {
             picturePages,
             new SavedSearchPages(
                 door, catalogue.searchKeeping(), catalogue.searchNews(), templates, studioLayouts),
+            new PreferencesPages(door, preferring, studios, templates, studioLayouts),
             new ShownPicturePages(
-                door, catalogue.pictures().adding(), catalogue.pictures().showing()));
+                door, catalogue.pictures().adding(), catalogue.pictures().showing()),
+            new KitPages(
+                door,
+                new KitPages.Tasks(studios, catalogue.kits(), catalogue.gear()),
+                templates,
+                studioLayouts),
+            new GearPages(
+                door,
+                new GearPages.Tasks(studios, catalogue.gear(), catalogue.gearCalibrating()),
+                templates,
+                studioLayouts),
+            new PeoplePages(door, new MemberListing(database), templates, studioLayouts),
+            new ArchivePages(door, studios, catalogue.importing(), templates, studioLayouts),
+            new EditorPages(
+                door,
+                new EditorPages.Tasks(catalogue.editing(), catalogue.cataloguing()),
+                templates,
+                studioLayouts));
     ProblemPage problemPage =
         (problem, context) ->
             problem.kind() == ProblemKind.NOT_SIGNED_IN

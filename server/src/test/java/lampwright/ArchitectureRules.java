@@ -126,6 +126,7 @@ final class ArchitectureRules {
     rules.put("theNumericsStayInTheCalibration", fence("org.hipparchus..", "gear.calibration.."));
     rules.put("tablesStayInTheExchange", fence("de.siegmar.fastcsv..", "gear.exchange.."));
     rules.put("decodingStaysInThePicture", fence("javax.imageio..", "picture.."));
+    rules.put("theScriptStaysInTheBrowser", fence("org.teavm..", "browser.."));
     rules.put("theModelStaysInTheMeaning", fence("ai.onnxruntime..", "meaning.."));
     rules.put("noJunkDrawers", noJunkDrawers());
     rules.put("noCycles", noCycles());
@@ -171,7 +172,8 @@ final class ArchitectureRules {
       root + ".place..",
       root + ".setup..",
       root + ".picture..",
-      root + ".document.."
+      root + ".document..",
+      root + ".browser.."
     };
   }
 

@@ -66,6 +66,7 @@ class ArchitectureTest {
     "theNumericsStayInTheCalibration, gear.SolvesMatrices",
     "tablesStayInTheExchange, gear.WritesTables",
     "decodingStaysInThePicture, tasks.Decodes",
+    "theScriptStaysInTheBrowser, drawing.CallsScript",
     "theModelStaysInTheMeaning, search.RunsTheModel",
     "noJunkDrawers, util.Anything",
     "noJunkDrawers, drawing.DrawingHelper",

@@ -39,7 +39,7 @@ class MigrationTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {2, 4, 8, 10, 12, 13, 15})
+  @ValueSource(ints = {2, 4, 8, 10, 12, 13, 15, 16})
   void everythingThatAnOlderVersionHeldIsStillThere(int version) throws Exception {
     String database = filled(version);
     try (Rows rows = postgres.asSuperuser(database)) {
@@ -52,7 +52,7 @@ class MigrationTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {2, 4, 8, 10, 12, 13, 15})
+  @ValueSource(ints = {2, 4, 8, 10, 12, 13, 15, 16})
   void whatWasThereIsReadableByTheServerInItsStudio(int version) throws Exception {
     try (Rows rows = Rows.as(WorkingDatabase.at(postgres.url(filled(version))))) {
       assertEquals("0", rows.one("select count(*) from lampwright.setup"));
@@ -87,6 +87,21 @@ class MigrationTest {
               + " created_by, changed_at, changed_by) values"
               + " ('quay', 'new1', 1, 'New', '{}', now(), 'imke', now(), 'imke')");
       assertEquals("draft", rows.one("select state from lampwright.setup where id = 'new1'"));
+    }
+  }
+
+  @Test
+  void whoWasThereBeforeAnybodyCouldChooseReadsAsUsual() throws Exception {
+    String database = filled(15);
+    WorkingDatabase.at(postgres.url(database));
+    try (Rows rows = postgres.asSuperuser(database)) {
+      assertEquals(
+          List.of("metres tenths 1"),
+          rows.column(
+              "select distinct lengths || ' ' || stop_fraction || ' ' || preferences_revision"
+                  + " from lampwright.person where language is null"));
+      assertEquals(
+          "0", rows.one("select count(*) from lampwright.person where language is not null"));
     }
   }
 

@@ -47,6 +47,7 @@ public final class ObjectForm<T> extends Form<T> {
   private final String meaning;
   private final Function<Values, T> make;
   private final List<Field<T, ?>> fields;
+  private final List<String> names;
   private final Optional<Check<T>> check;
 
   private ObjectForm(
@@ -59,6 +60,7 @@ public final class ObjectForm<T> extends Form<T> {
     this.meaning = meaning;
     this.make = make;
     this.fields = fields;
+    this.names = fields.stream().map(Field::name).toList();
     this.check = check;
   }
 
@@ -127,16 +129,15 @@ public final class ObjectForm<T> extends Form<T> {
   }
 
   private boolean knowsAll(Map<?, ?> object, Pointer at, Problems problems) {
-    List<String> known = fields.stream().map(Field::name).toList();
     boolean all = true;
     for (Object key : object.keySet()) {
-      if (!known.contains(key.toString())) {
+      if (!names.contains(key.toString())) {
         problems.add(
             at.field(key.toString()),
             "There is no field "
                 + Words.shown(key)
                 + " here. Known are: "
-                + String.join(", ", known)
+                + String.join(", ", names)
                 + ".");
         all = false;
       }
@@ -168,7 +169,7 @@ public final class ObjectForm<T> extends Form<T> {
 
   /** What the fields are called, in order. */
   public List<String> fieldNames() {
-    return fields.stream().map(Field::name).toList();
+    return names;
   }
 
   /** The object's fields in order; fields that stand for their usual value are left out. */

@@ -12,7 +12,8 @@ public record Pointer(String text) {
   }
 
   public Pointer field(String name) {
-    return new Pointer(text + "/" + name.replace("~", "~0").replace("/", "~1"));
+    boolean isPlain = name.indexOf('~') < 0 && name.indexOf('/') < 0;
+    return new Pointer(text + "/" + (isPlain ? name : name.replace("~", "~0").replace("/", "~1")));
   }
 
   public Pointer item(int index) {

@@ -3,6 +3,7 @@ package lampwright.document;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 
 /** Text within a length, perhaps of a certain make; made by {@link Forms#text}. */
@@ -38,36 +39,46 @@ public final class TextForm extends Form<String> {
 
   @Override
   public Optional<String> read(Object json, Pointer at, Problems problems) {
-    String label = Words.label(at);
     if (!(json instanceof String text)) {
-      problems.add(at, label + " (" + Words.shown(json) + ") must be text.");
-      return Optional.empty();
+      return problem(at, " (" + Words.shown(json) + ") must be text.", problems);
     }
-    if (text.codePoints().allMatch(TextForm::isSpace)) {
-      problems.add(
-          at, label + " must not be empty. Leave the field out where there is nothing to say.");
-      return Optional.empty();
+    if (!any(text, codePoint -> !isSpace(codePoint))) {
+      return problem(
+          at, " must not be empty. Leave the field out where there is nothing to say.", problems);
     }
     int length = text.codePointCount(0, text.length());
     if (length > longest) {
-      problems.add(
-          at, label + " (" + length + " characters) must be at most " + longest + " characters.");
-      return Optional.empty();
+      return problem(
+          at, " (" + length + " characters) must be at most " + longest + " characters.", problems);
     }
-    if (text.codePoints().anyMatch(TextForm::isBroken)) {
-      problems.add(at, label + " must not hold control characters or broken characters.");
-      return Optional.empty();
+    if (any(text, TextForm::isBroken)) {
+      return problem(at, " must not hold control characters or broken characters.", problems);
     }
-    if (text.codePoints().anyMatch(TextForm::turnsText)) {
-      problems.add(
-          at, label + " must not hold characters that turn the direction of what follows.");
-      return Optional.empty();
+    if (any(text, TextForm::turnsText)) {
+      return problem(
+          at, " must not hold characters that turn the direction of what follows.", problems);
     }
     if (make.isPresent() && !make.get().test().test(text)) {
-      problems.add(at, label + " (" + Words.shown(text) + ") must be " + make.get().words() + ".");
-      return Optional.empty();
+      return problem(
+          at, " (" + Words.shown(text) + ") must be " + make.get().words() + ".", problems);
     }
     return Optional.of(text);
+  }
+
+  private static Optional<String> problem(Pointer at, String words, Problems problems) {
+    problems.add(at, Words.label(at) + words);
+    return Optional.empty();
+  }
+
+  private static boolean any(String text, IntPredicate test) {
+    int codePoint;
+    for (int i = 0; i < text.length(); i += Character.charCount(codePoint)) {
+      codePoint = text.codePointAt(i);
+      if (test.test(codePoint)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What Java calls a space and what the schema's regular expressions call one. */
@@ -86,23 +97,13 @@ public final class TextForm extends Form<String> {
   }
 
   /**
-   * Embeddings, overrides and isolates, which would turn round the figures that stand after the
-   * text. Hebrew and Arabic need none of them.
+   * Embeddings, overrides and isolates (Unicode Standard Annex 9, section 2), which would turn
+   * round the figures that stand after the text. Hebrew and Arabic need none of them.
    */
   private static boolean turnsText(int codePoint) {
-    return switch (Character.getDirectionality(codePoint)) {
-      case Character.DIRECTIONALITY_LEFT_TO_RIGHT_EMBEDDING,
-          Character.DIRECTIONALITY_LEFT_TO_RIGHT_OVERRIDE,
-          Character.DIRECTIONALITY_RIGHT_TO_LEFT_EMBEDDING,
-          Character.DIRECTIONALITY_RIGHT_TO_LEFT_OVERRIDE,
-          Character.DIRECTIONALITY_POP_DIRECTIONAL_FORMAT,
-          Character.DIRECTIONALITY_LEFT_TO_RIGHT_ISOLATE,
-          Character.DIRECTIONALITY_RIGHT_TO_LEFT_ISOLATE,
-          Character.DIRECTIONALITY_FIRST_STRONG_ISOLATE,
-          Character.DIRECTIONALITY_POP_DIRECTIONAL_ISOLATE ->
-          true;
-      default -> false;
-    };
+    boolean embeds = codePoint >= 0x202A && codePoint <= 0x202E;
+    boolean isolates = codePoint >= 0x2066 && codePoint <= 0x2069;
+    return embeds || isolates;
   }
 
   @Override

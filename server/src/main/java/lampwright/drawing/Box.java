@@ -48,34 +48,48 @@ record Box(double left, double top, double right, double bottom) {
   }
 
   boolean touches(Segment line) {
-    return clip(line).isPresent();
+    return enters(line) <= leaves(line);
   }
 
   /** The part of a line that lies within this box (Liang and Barsky's way of clipping). */
   Optional<Segment> clip(Segment line) {
-    Spot way = line.to().minus(line.from());
-    double[] directions = {-way.x(), way.x(), -way.y(), way.y()};
-    double[] rooms = {
-      line.from().x() - left,
-      right - line.from().x(),
-      line.from().y() - top,
-      bottom - line.from().y()
-    };
-    double enters = 0;
-    double leaves = 1;
-    for (int side = 0; side < 4; side++) {
-      if (directions[side] == 0) {
-        if (rooms[side] < 0) {
-          return Optional.empty();
-        }
-      } else if (directions[side] < 0) {
-        enters = Math.max(enters, rooms[side] / directions[side]);
-      } else {
-        leaves = Math.min(leaves, rooms[side] / directions[side]);
-      }
-    }
+    double enters = enters(line);
+    double leaves = leaves(line);
     return enters > leaves
         ? Optional.empty()
         : Optional.of(new Segment(line.at(enters), line.at(leaves)));
+  }
+
+  /** The share of a line's way at which it has come in by every side; infinite where it passes. */
+  private double enters(Segment line) {
+    Spot from = line.from();
+    double across = line.to().x() - from.x();
+    double down = line.to().y() - from.y();
+    double share = enters(0, -across, from.x() - left);
+    share = enters(share, across, right - from.x());
+    share = enters(share, -down, from.y() - top);
+    return enters(share, down, bottom - from.y());
+  }
+
+  private static double enters(double before, double toward, double room) {
+    if (toward == 0) {
+      return room < 0 ? Double.POSITIVE_INFINITY : before;
+    }
+    return toward < 0 ? Math.max(before, room / toward) : before;
+  }
+
+  /** The share of a line's way at which it first goes out by a side, at most 1. */
+  private double leaves(Segment line) {
+    Spot from = line.from();
+    double across = line.to().x() - from.x();
+    double down = line.to().y() - from.y();
+    double share = leaves(1, -across, from.x() - left);
+    share = leaves(share, across, right - from.x());
+    share = leaves(share, -down, from.y() - top);
+    return leaves(share, down, bottom - from.y());
+  }
+
+  private static double leaves(double before, double toward, double room) {
+    return toward > 0 ? Math.min(before, room / toward) : before;
   }
 }

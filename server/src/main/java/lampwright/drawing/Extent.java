@@ -26,6 +26,15 @@ record Extent(double left, double near, double right, double far) {
   private static final double LEAST_MARGIN_M = 0.55;
   private static final double LEAST_SIDE_M = 3;
 
+  /** An elevation shows at least a standing person's height. */
+  private static final double LEAST_HEIGHT_M = 2;
+
+  /** Room under the ground for the names of marks. */
+  private static final double UNDER_GROUND_M = 0.3;
+
+  private static final double UNDER_GROUND_SHARE = 0.07;
+  private static final double FLATTEST_UPRIGHT = 0.42;
+
   /** Height by width; beyond these a drawing is a strip that no page has room for. */
   private static final double FLATTEST = 0.66;
 
@@ -56,6 +65,37 @@ record Extent(double left, double near, double right, double far) {
     }
     double margin = Math.max(LEAST_MARGIN_M, marginShare * Math.max(right - left, far - near));
     return new Extent(left - margin, near - margin, right + margin, far + margin).readable();
+  }
+
+  /**
+   * The piece of an upright plane that shows all places but those far off, from a little below the
+   * ground.
+   *
+   * @param ends corners of faces and walls, seen if they are not much farther out
+   */
+  static Extent upright(View view, List<Point> places, List<Point> ends, double marginShare) {
+    double reach = reach(places);
+    double left = -ROUND_HIT_MARK_M;
+    double right = ROUND_HIT_MARK_M;
+    double low = 0;
+    double high = LEAST_HEIGHT_M;
+    for (int i = 0; i < places.size() + ends.size(); i++) {
+      boolean end = i >= places.size();
+      Point point = end ? ends.get(i - places.size()) : places.get(i);
+      if (fromHitMark(point) <= reach * (end ? WALL_REACH : 1)) {
+        left = Math.min(left, view.along(point));
+        right = Math.max(right, view.along(point));
+        low = Math.min(low, view.up(point));
+        high = Math.max(high, view.up(point));
+      }
+    }
+    double margin = Math.max(LEAST_MARGIN_M, marginShare * Math.max(right - left, high - low));
+    double width = Math.max(LEAST_SIDE_M, right - left + 2 * margin);
+    double below = low - Math.max(UNDER_GROUND_M, UNDER_GROUND_SHARE * width);
+    double height = Math.max(high + margin - below, width * FLATTEST_UPRIGHT);
+    width = Math.max(width, height / TALLEST);
+    double middle = (left + right) / 2;
+    return new Extent(middle - width / 2, below, middle + width / 2, below + height);
   }
 
   static double fromHitMark(Point point) {

@@ -48,7 +48,8 @@ record FarOff(Sheet sheet, Spot tip, Spot way, double metres) {
   }
 
   Label label(String name) {
-    String words = (name.isEmpty() ? "" : name + ", ") + Lengths.onDrawing(metres) + " off";
+    String off = sheet.notation().say("drawing.off", sheet.notation().length(metres));
+    String words = name.isEmpty() ? off : name + ", " + off;
     double half = TextSize.line(sheet.format().words) / 2;
     return new Label(
         words, Kind.WORDS, tip, Wishes.around(tail(), size() * 0.7, half), 92, size() * 3.5);

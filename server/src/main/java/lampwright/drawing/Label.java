@@ -18,6 +18,9 @@ record Label(
     WORDS,
     QUIET_WORDS,
     FIGURE,
+    HEIGHT,
+    LEVEL,
+    ODD_LEVEL,
     DISC
   }
 
@@ -39,13 +42,23 @@ record Label(
   /** Air around the letters. */
   private static final double AIR = 3;
 
-  Box box(Wish wish, Sheet.Format format) {
+  /** How wide its words are. */
+  double width(Sheet.Format format) {
+    return isFigure()
+        ? TextSize.ofFigures(words, format.figures)
+        : TextSize.ofWords(words, format.words);
+  }
+
+  /**
+   * What it covers where a wish is fulfilled.
+   *
+   * @param width of its words, which all wishes have in common
+   */
+  Box box(Wish wish, Sheet.Format format, double width) {
     if (kind == Kind.DISC) {
       return Box.around(wish.at(), format.disc + 1, format.disc + 1);
     }
-    double size = kind == Kind.FIGURE ? format.figures : format.words;
-    double width =
-        kind == Kind.FIGURE ? TextSize.ofFigures(words, size) : TextSize.ofWords(words, size);
+    double size = isFigure() ? format.figures : format.words;
     double left =
         switch (wish.side()) {
           case START -> wish.at().x();
@@ -54,6 +67,13 @@ record Label(
         };
     double half = TextSize.line(size) / 2;
     return new Box(left - AIR, wish.at().y() - half, left + width + AIR, wish.at().y() + half);
+  }
+
+  private boolean isFigure() {
+    return kind == Kind.FIGURE
+        || kind == Kind.HEIGHT
+        || kind == Kind.LEVEL
+        || kind == Kind.ODD_LEVEL;
   }
 
   /** A label that found its place. */

@@ -30,8 +30,12 @@ final class LabelPlacer {
   private record Crossing(Segment line, double cost) {}
 
   LabelPlacer(Sheet sheet) {
-    this.format = sheet.format();
-    this.frame = sheet.frame().grown(-format.gap);
+    this(sheet.format(), sheet.frame());
+  }
+
+  LabelPlacer(Sheet.Format format, Box frame) {
+    this.format = format;
+    this.frame = frame.grown(-format.gap);
   }
 
   /** Nothing may stand here. */
@@ -78,10 +82,11 @@ final class LabelPlacer {
   private Optional<Placed> cheapest(Label label, List<Wish> wishes) {
     Optional<Placed> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
+    double width = label.width(format);
     for (Wish wish : wishes) {
       if (wish.cost() < least) {
-        Box box = label.box(wish, format);
-        double cost = isFree(box) ? wish.cost() + crossed(box) : Double.POSITIVE_INFINITY;
+        Box box = label.box(wish, format, width);
+        double cost = isFree(box) ? crossed(box, wish.cost(), least) : least;
         if (cost < least) {
           least = cost;
           best = Optional.of(new Placed(label, wish, box));
@@ -91,18 +96,37 @@ final class LabelPlacer {
     return best;
   }
 
+  // Asked thousands of times a drawing, between two frames of an editor: loops, not streams.
   private boolean isFree(Box box) {
-    Box stroke = box.grown(format.gap);
-    return frame.contains(box)
-        && taken.stream().noneMatch(box::overlaps)
-        && strokes.stream().noneMatch(stroke::touches);
+    if (!frame.contains(box)) {
+      return false;
+    }
+    for (Box other : taken) {
+      if (box.overlaps(other)) {
+        return false;
+      }
+    }
+    Box wider = box.grown(format.gap);
+    for (Segment stroke : strokes) {
+      if (wider.touches(stroke)) {
+        return false;
+      }
+    }
+    return true;
   }
 
-  private double crossed(Box box) {
-    return crossings.stream()
-        .filter(crossing -> box.touches(crossing.line()))
-        .mapToDouble(Crossing::cost)
-        .sum();
+  /** A wish's cost and that of every line that its box stands on, as far as it is worth knowing. */
+  private double crossed(Box box, double wish, double least) {
+    double cost = wish;
+    for (Crossing crossing : crossings) {
+      if (cost >= least) {
+        return cost;
+      }
+      if (box.touches(crossing.line())) {
+        cost += crossing.cost();
+      }
+    }
+    return cost;
   }
 
   private List<Wish> anywhere(Label label) {

@@ -22,6 +22,16 @@ final class Markup {
     return this;
   }
 
+  /** An inner drawing that ends at a box; it needs no id, as a clipping path would. */
+  Markup openClipped(Box box) {
+    String x = number(box.left());
+    String y = number(box.top());
+    String width = number(box.width());
+    String height = number(box.height());
+    String seen = String.join(" ", x, y, width, height);
+    return open("svg", "x", x, "y", y, "width", width, "height", height, "viewBox", seen);
+  }
+
   Markup close(String element) {
     text.append("</").append(element).append('>');
     return this;
@@ -39,6 +49,15 @@ final class Markup {
     open(element, attributes);
     text.append(Svg.escaped(words));
     return close(element);
+  }
+
+  /** Opens the group of something that can be moved; a list's drawing has none. */
+  Markup openPiece(Sheet.Format format, String key) {
+    return format == Sheet.Format.PAGE ? open("g", "class", "piece", "data-piece", key) : this;
+  }
+
+  Markup closePiece(Sheet.Format format) {
+    return format == Sheet.Format.PAGE ? close("g") : this;
   }
 
   /** A path of one class; nothing where there is nothing to draw. */

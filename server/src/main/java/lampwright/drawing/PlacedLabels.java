@@ -17,14 +17,12 @@ record PlacedLabels(Sheet.Format format, List<Label.Placed> labels) {
     markup.path("plan-leader", leaders);
   }
 
+  /** Everything but the discs, which belong to their lights. */
   void draw(Markup markup) {
     for (Label.Placed placed : labels) {
       Label label = placed.label();
       Spot at = placed.wish().at();
-      if (label.kind() == Kind.DISC) {
-        markup.circle("plan-disc", at, format.disc);
-        PlanFrame.text(markup, "plan-disc-figure", label.words(), "middle", at);
-      } else {
+      if (label.kind() != Kind.DISC) {
         String anchor =
             switch (placed.wish().side()) {
               case START -> "start";
@@ -36,11 +34,25 @@ record PlacedLabels(Sheet.Format format, List<Label.Placed> labels) {
     }
   }
 
+  /** The disc of a light, wherever it found its place. */
+  void drawDisc(Markup markup, int number) {
+    String words = Integer.toString(number);
+    for (Label.Placed placed : labels) {
+      if (placed.label().kind() == Kind.DISC && placed.label().words().equals(words)) {
+        markup.circle("plan-disc", placed.wish().at(), format.disc);
+        PlanFrame.text(markup, "plan-disc-figure", words, "middle", placed.wish().at());
+      }
+    }
+  }
+
   private static String cssClass(Kind kind) {
     return switch (kind) {
       case WORDS -> "plan-label";
       case QUIET_WORDS -> "plan-label plan-quiet";
       case FIGURE -> "plan-label plan-figure";
+      case HEIGHT -> "plan-label plan-figure plan-height";
+      case LEVEL -> "plan-contour-figure";
+      case ODD_LEVEL -> "plan-contour-figure plan-contour-odd";
       case DISC -> "plan-disc-figure";
     };
   }

@@ -1,22 +1,20 @@
 package lampwright.drawing;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.zip.CRC32;
 import lampwright.engine.light.Point;
-import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Metres;
+import lampwright.language.Notation;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Subject;
 import lampwright.setup.Surface;
 import lampwright.setup.figures.Figures;
+import lampwright.setup.figures.SunFigures;
 
 /**
  * The plan: a setup seen straight from above, drawn to one scale with the camera's side at the
@@ -29,9 +27,8 @@ public final class Plan {
   private Plan() {}
 
   /** The plan for a setup's page. Its ids come from what it shows. */
-  public static Svg of(SetupDocument setup, Figures figures) {
-    Drawing drawing = draw(setup, figures);
-    return drawing.svg("plan-" + fingerprint(drawing.body));
+  public static Svg of(SetupDocument setup, Figures figures, Notation notation) {
+    return of(setup, figures, setup.numbersInBuildOrder(), notation);
   }
 
   /**
@@ -39,81 +36,98 @@ public final class Plan {
    *
    * @param numbers of all the lights
    */
-  public static Svg of(SetupDocument setup, Figures figures, Map<LightId, Integer> numbers) {
-    Drawing drawing =
-        draw(setup, numbers, light -> figures.get(light.id()).distance(), Sheet.Format.PAGE);
-    return drawing.svg("plan-" + fingerprint(drawing.body));
+  public static Svg of(
+      SetupDocument setup, Figures figures, Map<LightId, Integer> numbers, Notation notation) {
+    return draw(setup, figures, numbers, notation, true).svg();
   }
 
-  /**
-   * The plan for a setup's page.
-   *
-   * @param id begins the ids of its title and description; letters, digits and hyphens, and no
-   *     other drawing's on the same page
-   */
-  public static Svg of(SetupDocument setup, Figures figures, String id) {
-    if (!id.matches("[A-Za-z][A-Za-z0-9-]*")) {
-      throw new IllegalArgumentException(
-          "Id (\""
-              + id
-              + "\") must be a letter, then letters, digits and hyphens. Maybe \"plan\"?");
-    }
-    return draw(setup, figures).svg(id);
+  /** The plan without lines of level, which take the most time: for a hand that moves things. */
+  public static Svg withoutLevels(SetupDocument setup, Figures figures, Notation notation) {
+    return draw(setup, figures, setup.numbersInBuildOrder(), notation, false).svg();
   }
 
   /** The plan for a list: the same without ticks, figures and words, about 160 pixels wide. */
-  public static Svg small(SetupDocument setup) {
+  public static Svg small(SetupDocument setup, Notation notation) {
     Drawing drawing =
         draw(
             setup,
             setup.numbersInBuildOrder(),
             light -> light.place().distanceTo(light.target().at()),
-            Sheet.Format.LIST);
+            Sheet.Format.LIST,
+            notation,
+            Optional.empty(),
+            false);
     return drawing.svgWithoutIds();
   }
 
-  static Drawing draw(SetupDocument setup, Figures figures) {
+  static Drawing draw(
+      SetupDocument setup,
+      Figures figures,
+      Map<LightId, Integer> numbers,
+      Notation notation,
+      boolean levels) {
     return draw(
         setup,
-        setup.numbersInBuildOrder(),
+        numbers,
         light -> figures.get(light.id()).distance(),
-        Sheet.Format.PAGE);
+        Sheet.Format.PAGE,
+        notation,
+        figures.sun(),
+        levels);
   }
 
   private static Drawing draw(
       SetupDocument setup,
       Map<LightId, Integer> numbers,
       Function<Light, Metres> distance,
-      Sheet.Format format) {
-    List<LightOnPlan> onPlan = new ArrayList<>();
-    for (Light light : setup.lightsInBuildOrder()) {
-      int number = Objects.requireNonNull(numbers.get(light.id()), "every light has a number");
-      onPlan.add(LightOnPlan.of(number, light, distance.apply(light)));
-    }
-    Sheet sheet = new Sheet(format, extent(setup, onPlan, format));
+      Sheet.Format format,
+      Notation notation,
+      Optional<SunFigures> sunFigures,
+      boolean withLevels) {
+    List<LightOnPlan> onPlan = LightOnPlan.all(setup, numbers, distance);
+    Sheet sheet = new Sheet(format, View.PLAN, extent(setup, onPlan, format), notation);
     PlanGround ground = new PlanGround(sheet, setup);
     PlanLights lights = new PlanLights(sheet, onPlan);
     Optional<PlanCamera> camera = setup.camera().map(one -> new PlanCamera(sheet, one));
     PlanFrame frame = new PlanFrame(sheet, camera.flatMap(PlanCamera::north));
-    PlacedLabels labels = new PlacedLabels(format, labels(sheet, ground, lights, camera, frame));
+    Optional<SunMark> sun =
+        sunFigures.flatMap(of -> SunMark.onPlan(sheet, of, camera.flatMap(PlanCamera::north)));
+    Optional<PlanLevels> levels = withLevels ? PlanLevels.of(sheet, setup) : Optional.empty();
+    LabelPlacer placer = new LabelPlacer(sheet);
+    lights.keepFree(placer, ground.subjects());
+    ground.keepFree(placer);
+    camera.ifPresent(one -> one.keepFree(placer));
+    sun.ifPresent(one -> one.keepFree(placer));
+    List<Label> wanted = labels(sheet, ground, lights, camera, frame);
+    if (format == Sheet.Format.PAGE) {
+      frame.keepFree(placer);
+    }
+    sun.ifPresent(one -> wanted.add(one.label()));
+    levels.ifPresent(one -> wanted.addAll(one.labels()));
+    PlacedLabels labels = new PlacedLabels(format, placer.place(wanted));
 
     Markup body = new Markup();
-    openClipped(body, sheet);
+    body.openClipped(sheet.frame());
     lights.drawWedges(body);
-    // Levels, as contour lines, belong here: over the wedges, under everything that is a thing.
+    levels.ifPresent(one -> one.draw(body));
     body.close("svg");
     frame.draw(body);
     ground.drawSurfaces(body);
+    sun.ifPresent(one -> one.draw(body));
     camera.ifPresent(one -> one.draw(body));
     ground.drawPaths(body);
     ground.drawHitMark(body);
     labels.drawLeaders(body);
     lights.drawAims(body, ground.subjects());
-    lights.drawFaces(body);
-    lights.drawFarOff(body);
+    lights.draw(body, labels);
     ground.drawSubjects(body);
     labels.draw(body);
-    return new Drawing(setup, sheet, lights, labels.labels(), body);
+    return new Drawing(
+        sheet,
+        notation.say("drawing.plan_of", setup.title()),
+        description(setup, onPlan, notation) + levels.map(PlanLevels::words).orElse(""),
+        labels.labels(),
+        body);
   }
 
   private static Extent extent(SetupDocument setup, List<LightOnPlan> lights, Sheet.Format format) {
@@ -134,101 +148,33 @@ public final class Plan {
     return Extent.around(places, ends, format.groundShare);
   }
 
-  private static List<Label.Placed> labels(
+  private static List<Label> labels(
       Sheet sheet,
       PlanGround ground,
       PlanLights lights,
       Optional<PlanCamera> camera,
       PlanFrame frame) {
-    LabelPlacer placer = new LabelPlacer(sheet);
-    lights.keepFree(placer, ground.subjects());
-    ground.keepFree(placer);
-    camera.ifPresent(one -> one.keepFree(placer));
     List<Label> labels = new ArrayList<>(lights.numbers());
     if (sheet.format() == Sheet.Format.PAGE) {
-      frame.keepFree(placer);
       labels.addAll(frame.labels());
       labels.addAll(ground.labels());
       camera.ifPresent(one -> labels.addAll(one.labels()));
       labels.addAll(lights.distances(ground.subjects()));
     }
-    return placer.place(labels);
+    return labels;
   }
 
-  /** An inner drawing that ends at the frame; it needs no id, as a clipping path would. */
-  private static void openClipped(Markup body, Sheet sheet) {
-    Box frame = sheet.frame();
-    String x = Markup.number(frame.left());
-    String y = Markup.number(frame.top());
-    String width = Markup.number(frame.width());
-    String height = Markup.number(frame.height());
-    body.open(
-        "svg",
-        "x",
-        x,
-        "y",
-        y,
-        "width",
-        width,
-        "height",
-        height,
-        "viewBox",
-        String.join(" ", x, y, width, height));
-  }
-
-  private static String fingerprint(Markup body) {
-    CRC32 sum = new CRC32();
-    sum.update(body.toString().getBytes(StandardCharsets.UTF_8));
-    return Long.toHexString(sum.getValue());
-  }
-
-  /** A plan with its parts, before it has ids. */
-  record Drawing(
-      SetupDocument setup, Sheet sheet, PlanLights lights, List<Label.Placed> labels, Markup body) {
-
-    /** With a title and a description that screen readers are led to. */
-    Svg svg(String id) {
-      return svg(
-          "plan",
-          List.of("aria-labelledby", id + "-title", "aria-describedby", id + "-desc"),
-          new Markup()
-              .words("title", title(), "id", id + "-title")
-              .words("desc", description(), "id", id + "-desc"));
+  private static String description(
+      SetupDocument setup, List<LightOnPlan> lights, Notation notation) {
+    Places places = new Places(notation);
+    StringBuilder words = new StringBuilder(200);
+    words.append(notation.count("drawing.plan_shows", setup.lights().size()));
+    for (LightOnPlan light : lights) {
+      Point at = light.light().place();
+      words.append(' ').append(light.number()).append(' ').append(places.role(light.light()));
+      words.append(", ").append(places.across(at.x())).append(", ");
+      words.append(places.away(at.y())).append('.');
     }
-
-    /** With a title only and no ids: in a list a copied setup may look the same as another. */
-    Svg svgWithoutIds() {
-      return svg("plan plan-small", List.of(), new Markup().words("title", title()));
-    }
-
-    private Svg svg(String cssClass, List<String> references, Markup words) {
-      String width = Markup.number(sheet.width());
-      String height = Markup.number(sheet.height());
-      List<String> attributes =
-          new ArrayList<>(List.of("xmlns", "http://www.w3.org/2000/svg", "class", cssClass));
-      attributes.addAll(List.of("viewBox", "0 0 " + width + " " + height));
-      attributes.addAll(List.of("width", width, "height", height, "role", "img"));
-      attributes.addAll(references);
-      attributes.addAll(List.of("data-units-per-metre", Bounds.rounded(sheet.unitsPerMetre(), 2)));
-      Markup markup = new Markup().open("svg", attributes.toArray(String[]::new));
-      return Svg.trusted(markup.add(words).add(body).close("svg").toString());
-    }
-
-    private String title() {
-      return "Plan of " + setup.title();
-    }
-
-    private String description() {
-      int count = setup.lights().size();
-      StringBuilder words = new StringBuilder("Seen from above, the camera's side at the bottom: ");
-      words.append(count).append(count == 1 ? " light" : " lights").append(" in build order. ");
-      for (LightOnPlan light : lights.lights()) {
-        Point at = light.light().place();
-        words.append(light.number()).append(" ").append(PlanTable.role(light.light()));
-        words.append(", ").append(Lengths.across(at.x())).append(", ");
-        words.append(Lengths.away(at.y())).append(". ");
-      }
-      return words.toString().strip();
-    }
+    return words.toString();
   }
 }

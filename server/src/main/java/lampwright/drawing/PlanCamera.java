@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.Label.Kind;
 import lampwright.engine.light.Point;
-import lampwright.engine.unit.Bounds;
+import lampwright.language.Notation;
 import lampwright.setup.Camera;
 
 /** The camera of a plan, and its field of view across the frame's long side. */
@@ -21,13 +21,14 @@ record PlanCamera(Sheet sheet, Camera camera) {
     Point place = camera.place().get();
     Strokes view = new Strokes();
     view().forEach(view::line);
-    markup.path("plan-view", view);
+    markup.openPiece(sheet.format(), "camera").path("plan-view", view);
     if (sheet.shows(place)) {
       double dot = sheet.format() == Sheet.Format.PAGE ? DOT : LIST_DOT;
       markup.circle("plan-camera", sheet.spot(place), dot);
     } else {
       FarOff.of(sheet, place).ifPresent(far -> far.draw(markup));
     }
+    markup.closePiece(sheet.format());
   }
 
   /** Both edges of the field of view, as far as the sheet shows them; empty without a lens. */
@@ -78,20 +79,21 @@ record PlanCamera(Sheet sheet, Camera camera) {
       return List.of();
     }
     Point place = camera.place().get();
+    Notation notation = sheet.notation();
     String lens =
         camera
             .lens()
-            .map(glass -> " · " + Bounds.rounded(glass.focalLength().value(), 1) + " mm")
+            .map(glass -> " · " + notation.rounded(glass.focalLength().value(), 1) + " mm")
             .orElse("");
     Optional<FarOff> far = FarOff.of(sheet, place);
     if (far.isPresent()) {
-      return List.of(far.get().label("camera" + lens));
+      return List.of(far.get().label(notation.say("drawing.camera") + lens));
     }
     Spot at = sheet.spot(place);
     double half = TextSize.line(sheet.format().words) / 2;
     return List.of(
         new Label(
-            "camera " + Lengths.onDrawing(place.z()) + " up" + lens,
+            notation.say("drawing.camera_up", notation.length(place.z())) + lens,
             Kind.QUIET_WORDS,
             at,
             Wishes.around(at, 14, half),

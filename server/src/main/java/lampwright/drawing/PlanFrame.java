@@ -7,7 +7,7 @@ import lampwright.drawing.Label.Kind;
 import lampwright.drawing.Label.Side;
 import lampwright.drawing.Label.Wish;
 
-/** The frame of a plan with its metre ticks and figures, and the bearings at it. */
+/** The frame of a drawing with its ticks and figures in metres or feet, and the bearings at it. */
 record PlanFrame(Sheet sheet, Optional<Spot> north) {
 
   private static final double TICK = 7;
@@ -16,8 +16,9 @@ record PlanFrame(Sheet sheet, Optional<Spot> north) {
   /** Figures closer than this would run into one another on a phone. */
   private static final double CLOSEST_FIGURES = 52;
 
-  private static final int[] STEPS_M = {1, 2, 5, 10, 20, 50, 100, 200};
-  private static final String[] QUARTERS = {"N", "E", "S", "W"};
+  private static final int[] STEPS = {1, 2, 5, 10, 20, 50, 100, 200, 500};
+  private static final List<String> QUARTERS =
+      List.of("drawing.north", "drawing.east", "drawing.south", "drawing.west");
 
   void draw(Markup markup) {
     Box frame = sheet.frame();
@@ -39,13 +40,18 @@ record PlanFrame(Sheet sheet, Optional<Spot> north) {
     }
   }
 
-  int stepM() {
-    for (int step : STEPS_M) {
-      if (sheet.units(step) >= CLOSEST_FIGURES) {
+  /** Whole units of the person's tape from figure to figure. */
+  int step() {
+    for (int step : STEPS) {
+      if (sheet.units(step * unitM()) >= CLOSEST_FIGURES) {
         return step;
       }
     }
-    return 2 * STEPS_M[STEPS_M.length - 1];
+    return 2 * STEPS[STEPS.length - 1];
+  }
+
+  private double unitM() {
+    return sheet.notation().lengths().metres();
   }
 
   private void drawTicks(Markup markup) {
@@ -53,24 +59,24 @@ record PlanFrame(Sheet sheet, Optional<Spot> north) {
     Extent extent = sheet.extent();
     Strokes ticks = new Strokes();
     Markup figures = new Markup();
-    int step = stepM();
-    for (int metre : ticks(extent.left(), extent.right(), step)) {
-      double x = sheet.spot(metre, 0).x();
+    int step = step();
+    for (int tick : ticks(extent.left(), extent.right(), step)) {
+      double x = sheet.spot(tick * unitM(), 0).x();
       ticks.from(new Spot(x, frame.bottom())).to(new Spot(x, frame.bottom() - TICK));
       ticks.from(new Spot(x, frame.top())).to(new Spot(x, frame.top() + TICK));
-      figure(figures, metre, "middle", new Spot(x, frame.bottom() + 19));
+      figure(figures, tick, "middle", new Spot(x, frame.bottom() + 19));
     }
-    for (int metre : ticks(extent.near(), extent.far(), step)) {
-      double y = sheet.spot(0, metre).y();
+    for (int tick : ticks(extent.near(), extent.far(), step)) {
+      double y = sheet.spot(0, tick * unitM()).y();
       ticks.from(new Spot(frame.left(), y)).to(new Spot(frame.left() + TICK, y));
       ticks.from(new Spot(frame.right(), y)).to(new Spot(frame.right() - TICK, y));
-      figure(figures, metre, "end", new Spot(frame.left() - 8, y));
+      figure(figures, tick, "end", new Spot(frame.left() - 8, y));
     }
     markup.path("plan-tick", ticks).add(figures);
     text(
         markup,
         "plan-figure",
-        Lengths.unit(),
+        sheet.notation().lengthSign(),
         "end",
         new Spot(frame.left() - 8, frame.bottom() + 19));
   }
@@ -79,10 +85,10 @@ record PlanFrame(Sheet sheet, Optional<Spot> north) {
   private List<Integer> ticks(double from, double to, int step) {
     double corner = 12 / sheet.unitsPerMetre();
     List<Integer> ticks = new ArrayList<>();
-    for (int metre = (int) Math.ceil((from + corner) / step) * step;
-        metre <= to - corner;
-        metre += step) {
-      ticks.add(metre);
+    for (int tick = (int) Math.ceil((from + corner) / unitM() / step) * step;
+        tick * unitM() <= to - corner;
+        tick += step) {
+      ticks.add(tick);
     }
     return ticks;
   }
@@ -92,7 +98,7 @@ record PlanFrame(Sheet sheet, Optional<Spot> north) {
       return;
     }
     Strokes ticks = new Strokes();
-    for (int quarter = 0; quarter < QUARTERS.length; quarter++) {
+    for (int quarter = 0; quarter < QUARTERS.size(); quarter++) {
       Spot way = way(quarter);
       Spot border = border(way);
       ticks.from(border).to(border.along(way, -BEARING_TICK));
@@ -108,7 +114,7 @@ record PlanFrame(Sheet sheet, Optional<Spot> north) {
 
   void keepFree(LabelPlacer placer) {
     if (north.isPresent()) {
-      for (int quarter = 0; quarter < QUARTERS.length; quarter++) {
+      for (int quarter = 0; quarter < QUARTERS.size(); quarter++) {
         Spot way = way(quarter);
         Spot border = border(way);
         placer.keepFree(new Segment(border, border.along(way, -BEARING_TICK)));
@@ -120,7 +126,7 @@ record PlanFrame(Sheet sheet, Optional<Spot> north) {
   List<Label> labels() {
     List<Label> labels = new ArrayList<>();
     if (north.isPresent()) {
-      for (int quarter = 0; quarter < QUARTERS.length; quarter++) {
+      for (int quarter = 0; quarter < QUARTERS.size(); quarter++) {
         Spot way = way(quarter);
         Spot tail = border(way).along(way, -BEARING_TICK);
         List<Wish> wishes = new ArrayList<>();
@@ -130,7 +136,8 @@ record PlanFrame(Sheet sheet, Optional<Spot> north) {
           wishes.add(new Wish(beside, Side.MIDDLE, 6));
         }
         Kind kind = quarter == 0 ? Kind.WORDS : Kind.QUIET_WORDS;
-        labels.add(new Label(QUARTERS[quarter], kind, tail, wishes, 95, 30));
+        labels.add(
+            new Label(sheet.notation().say(QUARTERS.get(quarter)), kind, tail, wishes, 95, 30));
       }
     }
     return labels;
@@ -147,8 +154,8 @@ record PlanFrame(Sheet sheet, Optional<Spot> north) {
     return sheet.frame().clip(sight).orElse(sight).to();
   }
 
-  private static void figure(Markup markup, int metre, String anchor, Spot at) {
-    text(markup, "plan-figure", Lengths.atTick(metre), anchor, at);
+  private void figure(Markup markup, int tick, String anchor, Spot at) {
+    text(markup, "plan-figure", sheet.notation().fixed(tick, 0), anchor, at);
   }
 
   static void text(Markup markup, String cssClass, String words, String anchor, Spot at) {

@@ -39,13 +39,17 @@ record PlanGround(Sheet sheet, SetupDocument setup) {
         sheet.frame().clip(new Segment(from, to)).ifPresent(path::line);
       }
       markup.path("plan-path", path);
-      Strokes crosses = new Strokes();
       for (Subject.Mark mark : marksOnTheirOwn(subject)) {
         if (sheet.shows(mark.at())) {
-          cross(crosses, sheet.spot(mark.at()), sheet.format() == Sheet.Format.PAGE ? CROSS : 3);
+          Strokes cross = new Strokes();
+          cross(cross, sheet.spot(mark.at()), sheet.format() == Sheet.Format.PAGE ? CROSS : 3);
+          String key = setup.subjects().indexOf(subject) + "/" + subject.path().indexOf(mark);
+          markup
+              .openPiece(sheet.format(), "mark/" + key)
+              .path("plan-mark", cross)
+              .closePiece(sheet.format());
         }
       }
-      markup.path("plan-mark", crosses);
     }
   }
 
@@ -68,7 +72,9 @@ record PlanGround(Sheet sheet, SetupDocument setup) {
   }
 
   void drawSubjects(Markup markup) {
-    for (Subject subject : setup.subjects()) {
+    for (int i = 0; i < setup.subjects().size(); i++) {
+      Subject subject = setup.subjects().get(i);
+      markup.openPiece(sheet.format(), "subject/" + i);
       if (sheet.shows(subject.place())) {
         Spot at = sheet.spot(subject.place());
         double radius = sheet.format().subject;
@@ -86,6 +92,7 @@ record PlanGround(Sheet sheet, SetupDocument setup) {
       } else {
         FarOff.of(sheet, subject.place()).ifPresent(far -> far.draw(markup));
       }
+      markup.closePiece(sheet.format());
     }
   }
 
@@ -147,7 +154,7 @@ record PlanGround(Sheet sheet, SetupDocument setup) {
     Spot origin = sheet.spot(0, 0);
     labels.add(
         new Label(
-            "hit mark",
+            sheet.notation().say("drawing.hit_mark"),
             Kind.QUIET_WORDS,
             origin,
             Wishes.around(origin, subject * 2.4, half),
@@ -173,7 +180,7 @@ record PlanGround(Sheet sheet, SetupDocument setup) {
   }
 
   /** The marks that are not simply where the subject stands. */
-  private static List<Subject.Mark> marksOnTheirOwn(Subject subject) {
+  static List<Subject.Mark> marksOnTheirOwn(Subject subject) {
     return subject.path().stream()
         .filter(mark -> apart(mark.at(), subject.place()) > SAME_PLACE_M)
         .filter(mark -> Extent.fromHitMark(mark.at()) > SAME_PLACE_M)

@@ -17,12 +17,8 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
 
   private static final double LIST_POINT_MARK = 3;
 
-  /** A wedge leaves at least this, and no more than this share of its aim, uncovered. */
-  private static final double WEDGE_SHARE = 0.55;
-
-  private static final double SHORTEST_WEDGE_SHARE = 0.36;
-  private static final double WIDEST_WEDGE_DEG = 170;
-  private static final int HATCH_LINES = 7;
+  /** Half the thickness of a hollow face; it is not to scale. */
+  private static final double HOLLOW = 4;
 
   /** Wedges lie lowest, under levels, ground and faces. */
   void drawWedges(Markup markup) {
@@ -34,28 +30,13 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
   }
 
   private void drawWedge(Markup markup, LightOnPlan light) {
-    double spread =
-        Math.min(WIDEST_WEDGE_DEG, HalfPeakSpread.of(light.light().modifierOrStandard()).value());
-    double most = sheet.format().longestWedge;
-    double reach = Math.clamp(aim(light).length() * WEDGE_SHARE, most * SHORTEST_WEDGE_SHARE, most);
-    Spot apex = sheet.spot(light.light().place());
-    Spot heading = light.heading();
-    markup.path(
-        "plan-spread",
-        new Strokes()
-            .from(apex)
-            .to(apex.along(heading.turned(-spread / 2), reach))
-            .arc(reach, apex.along(heading.turned(spread / 2), reach))
-            .close());
-    if (sheet.format() == Sheet.Format.PAGE) {
-      Strokes hatch = new Strokes();
-      for (int i = 1; i <= HATCH_LINES; i++) {
-        Spot ray = heading.turned(spread * ((double) i / (HATCH_LINES + 1) - 0.5));
-        hatch.from(apex.along(ray, reach * 0.3)).to(apex.along(ray, reach * 0.96));
-      }
-      // Shown on paper only, where the wedge has no tint.
-      markup.path("plan-hatch", hatch);
-    }
+    Wedge.of(
+            sheet,
+            light.light().modifierOrStandard(),
+            sheet.spot(light.light().place()),
+            light.heading(),
+            aim(light).length())
+        .draw(markup);
   }
 
   /** Dotted, from the face to the target; it stops short of a subject that stands there. */
@@ -65,21 +46,35 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
           .frame()
           .clip(aim(light, subjects))
           .filter(seen -> seen.length() > 1)
-          .ifPresent(seen -> markup.path("plan-aim", new Strokes().line(seen)));
+          .ifPresent(
+              seen ->
+                  markup
+                      .openPiece(sheet.format(), "target/" + light.light().id().text())
+                      .path("plan-aim", new Strokes().line(seen))
+                      .closePiece(sheet.format()));
+    }
+  }
+
+  /** Each light with its disc: its true face, or an arrow at the border where it is far off. */
+  void draw(Markup markup, PlacedLabels labels) {
+    for (LightOnPlan light : lights) {
+      markup.openPiece(sheet.format(), "light/" + light.light().id().text());
+      if (sheet.shows(light.light().place())) {
+        drawFace(markup, light);
+      } else {
+        FarOff.of(sheet, light.light().place()).ifPresent(far -> far.draw(markup));
+      }
+      labels.drawDisc(markup, light.number());
+      markup.closePiece(sheet.format());
     }
   }
 
   /** The true face, or its outline where it is tilted so far that it shows. */
-  void drawFaces(Markup markup) {
-    for (LightOnPlan light : lights) {
-      if (!sheet.shows(light.light().place())) {
-        continue;
-      }
-      if (light.isSteep() && light.faceWidthM() > 0) {
-        markup.path("plan-outline plan-overhead", outline(light));
-      } else {
-        markup.path("plan-light", new Strokes().line(face(light)));
-      }
+  private void drawFace(Markup markup, LightOnPlan light) {
+    if (light.isSteep() && light.faceWidthM() > 0) {
+      markup.path("plan-outline plan-overhead", outline(light));
+    } else {
+      markup.path("plan-light", new Strokes().line(face(light)));
     }
   }
 
@@ -93,6 +88,21 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
     Spot middle = sheet.spot(light.light().place());
     Spot across = light.heading().turned(90);
     return new Segment(middle.along(across, -half), middle.along(across, half));
+  }
+
+  /** The outline of a face as a thin box of its true length: how a light is drawn that is gone. */
+  Strokes hollow(LightOnPlan light) {
+    if (light.isSteep() && light.faceWidthM() > 0) {
+      return outline(light);
+    }
+    Segment face = face(light);
+    Spot heading = light.heading();
+    return new Strokes()
+        .from(face.from().along(heading, HOLLOW))
+        .to(face.to().along(heading, HOLLOW))
+        .to(face.to().along(heading, -HOLLOW))
+        .to(face.from().along(heading, -HOLLOW))
+        .close();
   }
 
   private Strokes outline(LightOnPlan light) {
@@ -129,13 +139,6 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
         .to(face.to().along(heading, -half))
         .to(face.from().along(heading, -half))
         .close();
-  }
-
-  /** Arrows at the border for lights that stand far off it. */
-  void drawFarOff(Markup markup) {
-    for (LightOnPlan light : lights) {
-      FarOff.of(sheet, light.light().place()).ifPresent(far -> far.draw(markup));
-    }
   }
 
   void keepFree(LabelPlacer placer, List<Spot> subjects) {
@@ -189,7 +192,7 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
       }
       Optional<Segment> seen = sheet.frame().clip(aim(light, subjects));
       Segment line = seen.orElse(aim(light));
-      String words = Lengths.onDrawing(light.distance().value());
+      String words = sheet.notation().length(light.distance());
       List<Wish> wishes = new ArrayList<>(Wishes.on(line, half));
       if (line.length() < TextSize.ofFigures(words, sheet.format().figures)) {
         // Too short to carry its figure: beside the face instead.

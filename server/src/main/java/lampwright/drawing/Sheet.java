@@ -1,12 +1,14 @@
 package lampwright.drawing;
 
 import lampwright.engine.light.Point;
+import lampwright.language.Notation;
 
 /**
- * A piece of ground on a sheet: the one scale of both axes. All drawings of a format are equally
- * wide, so that letters have one size whatever the extent; the scale follows from the extent.
+ * A piece of ground, or of an upright plane, on a sheet: the one scale of both axes. All drawings
+ * of a format are equally wide, so that letters have one size whatever the extent; the scale
+ * follows from the extent.
  */
-record Sheet(Format format, Extent extent) {
+record Sheet(Format format, View view, Extent extent, Notation notation) {
 
   /**
    * How large a drawing and its signs are, in units of its view box. The letters are the phone's,
@@ -90,16 +92,16 @@ record Sheet(Format format, Extent extent) {
         format.topMargin + units(extent.height()));
   }
 
-  /** Where a place on the ground, so many metres to camera right and away, lies on the sheet. */
-  Spot spot(double right, double away) {
+  /** Where a place lies that is so many metres along and up the sheet from the hit mark. */
+  Spot spot(double along, double up) {
     return new Spot(
-        format.leftMargin + units(right - extent.left()),
-        format.topMargin + units(extent.far() - away));
+        format.leftMargin + units(along - extent.left()),
+        format.topMargin + units(extent.far() - up));
   }
 
-  /** Where a place lies on the sheet, seen straight from above. */
+  /** Where a place lies on the sheet, seen as the sheet sees it. */
   Spot spot(Point place) {
-    return spot(place.x(), place.y());
+    return spot(view.along(place), view.up(place));
   }
 
   boolean shows(Point place) {

@@ -1,8 +1,10 @@
 package lampwright.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.StringJoiner;
+import lampwright.language.Notation;
 
 /**
  * The sign for a level: a ruler from four stops under to four stops over, in thirds, with the
@@ -18,6 +20,7 @@ import java.util.StringJoiner;
  *     bar
  * @param dotName what the dot stands for, for the title ("as shot")
  * @param barName what the bar stands for, for the title ("this kit")
+ * @param notation of whoever reads
  */
 public record StopRuler(
     String what,
@@ -25,7 +28,8 @@ public record StopRuler(
     OptionalDouble bar,
     OptionalDouble band,
     String dotName,
-    String barName) {
+    String barName,
+    Notation notation) {
 
   /** The ends of the scale, in stops from the shooting exposure. */
   public static final double REACH_STOPS = 4;
@@ -50,42 +54,45 @@ public record StopRuler(
   }
 
   /** A ruler without marks yet, with the names of a setup and its adaptation. */
-  public static StopRuler of(String what) {
+  public static StopRuler of(String what, Notation notation) {
     return new StopRuler(
         what,
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        "as shot",
-        "this kit");
+        notation.say("drawing.as_shot"),
+        notation.say("drawing.this_kit"),
+        notation);
   }
 
   /** The same with an open dot, in stops from the shooting exposure. */
   public StopRuler withDot(double stops) {
-    return new StopRuler(what, OptionalDouble.of(stops), bar, band, dotName, barName);
+    return new StopRuler(what, OptionalDouble.of(stops), bar, band, dotName, barName, notation);
   }
 
   /** The same with a bar, in stops from the shooting exposure. */
   public StopRuler withBar(double stops) {
-    return new StopRuler(what, dot, OptionalDouble.of(stops), band, dotName, barName);
+    return new StopRuler(what, dot, OptionalDouble.of(stops), band, dotName, barName, notation);
   }
 
   /** The same with a band of so many stops to either side. */
   public StopRuler withBand(double stops) {
-    return new StopRuler(what, dot, bar, OptionalDouble.of(stops), dotName, barName);
+    return new StopRuler(what, dot, bar, OptionalDouble.of(stops), dotName, barName, notation);
   }
 
   /** The same with other words for the marks: "metered" and "expected" in a guided build. */
   public StopRuler withNames(String newDotName, String newBarName) {
-    return new StopRuler(what, dot, bar, band, newDotName, newBarName);
+    return new StopRuler(what, dot, bar, band, newDotName, newBarName, notation);
   }
 
-  /** The figures of the scale alone, to stand above a column of rulers. */
-  public static Svg scale() {
+  /** The figures of the scale alone, its title in the person's language. */
+  public static Svg scale(Notation notation) {
     StringBuilder svg = new StringBuilder(600);
     svg.append("<svg class=\"ruler-scale\" viewBox=\"0 0 ").append(WIDTH).append(" 14\"");
     svg.append(" width=\"").append(WIDTH).append("\" height=\"14\" role=\"img\">");
-    svg.append("<title>Scale in stops from the shooting exposure, from −4 to +4</title>");
+    svg.append("<title>")
+        .append(Svg.escaped(notation.say("drawing.ruler_scale")))
+        .append("</title>");
     for (int stop = -4; stop <= 4; stop += 2) {
       svg.append("<text class=\"ruler-figure\" text-anchor=\"middle\" x=\"")
           .append(MIDDLE + stop * STOP)
@@ -113,23 +120,25 @@ public record StopRuler(
   }
 
   private String title() {
-    StringJoiner words = new StringJoiner(", ", what + ": ", "");
-    words.setEmptyValue(what + ": no level known");
+    List<String> words = new ArrayList<>();
     dot.ifPresent(stops -> words.add(dotName + " " + inWords(stops)));
     bar.ifPresent(stops -> words.add(barName + " " + inWords(stops)));
     if (band.isPresent() && (dot.isPresent() || bar.isPresent())) {
-      words.add(String.format(Locale.ROOT, "give or take %.1f", band.getAsDouble()));
+      words.add(notation.say("drawing.give_or_take", notation.size(band.getAsDouble())));
     }
-    return words.toString();
+    return what
+        + ": "
+        + (words.isEmpty() ? notation.say("drawing.no_level") : String.join(", ", words));
   }
 
-  private static String inWords(double stops) {
-    double tenths = Math.rint(stops * 10) / 10;
-    if (tenths == 0) {
-      return "at the shooting exposure";
+  private String inWords(double stops) {
+    String size = notation.size(Math.abs(stops));
+    String nothing = notation.size(0);
+    if (size.equals(nothing)) {
+      return notation.say("drawing.at_exposure");
     }
-    String size = String.format(Locale.ROOT, "%.1f", Math.abs(tenths));
-    return size + (size.equals("1.0") ? " stop " : " stops ") + (tenths < 0 ? "under" : "over");
+    String key = stops < 0 ? "drawing.stops_under" : "drawing.stops_over";
+    return notation.say(size.equals(notation.size(1)) ? key + ".one" : key + ".other", size);
   }
 
   private static void drawScale(StringBuilder svg) {

@@ -22,6 +22,9 @@ public final class Svg {
 
   /** The text as it may stand between tags or inside a quoted attribute. */
   static String escaped(String text) {
+    if (text.chars().noneMatch(c -> "&<>\"'".indexOf(c) >= 0)) {
+      return text;
+    }
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

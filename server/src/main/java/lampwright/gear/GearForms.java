@@ -5,6 +5,7 @@ import static lampwright.document.Field.required;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
@@ -31,6 +32,9 @@ public final class GearForms {
 
   /** A millimetre: less is a slip, and the squares of next to nothing are nothing. */
   private static final double SHORTEST_M = 0.001;
+
+  private static final Pattern SHUTTER_TIME =
+      Pattern.compile("1/[1-9]\\d{0,4}|0\\.[3-9]\\d?|[1-9]\\d{0,2}(\\.\\d{1,2})?");
 
   private GearForms() {}
 
@@ -89,7 +93,7 @@ public final class GearForms {
   }
 
   private static boolean isShutterTime(String text) {
-    if (!text.matches("1/[1-9]\\d{0,4}|0\\.[3-9]\\d?|[1-9]\\d{0,2}(\\.\\d{1,2})?")) {
+    if (!SHUTTER_TIME.matcher(text).matches()) {
       return false;
     }
     double seconds =

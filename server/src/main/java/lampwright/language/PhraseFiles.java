@@ -18,7 +18,8 @@ import java.util.Properties;
  */
 public final class PhraseFiles {
 
-  private static final List<String> ROOMS = List.of("drawing", "editor", "pages", "wording");
+  private static final List<String> ROOMS =
+      List.of("drawing", "editor", "pages", "studio", "wording");
 
   private PhraseFiles() {}
 

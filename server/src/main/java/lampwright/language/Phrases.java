@@ -27,6 +27,11 @@ public final class Phrases {
     return byKey.keySet();
   }
 
+  /** The phrases with their places, as a page hands them on to the engine in the browser. */
+  public Map<String, String> byKey() {
+    return byKey;
+  }
+
   /**
    * The phrase with its parts in place.
    *
@@ -71,7 +76,7 @@ public final class Phrases {
       }
     }
     // A count may go without saying ("one light").
-    if (parts.length > 1 && used >> 1 != (1 << parts.length - 1) - 1 && !key.endsWith(".one")) {
+    if (parts.length > 1 && (used >> 1) != (1 << (parts.length - 1)) - 1 && !key.endsWith(".one")) {
       throw new IllegalArgumentException(
           "Phrase \"" + key + "\" has no place for one of its " + parts.length + " parts.");
     }

@@ -10,9 +10,24 @@ public record LightId(String text) {
       Forms.text(40)
           .like(
               "^[a-z0-9]+(-[a-z0-9]+)*$",
-              text -> text.matches("[a-z0-9]+(-[a-z0-9]+)*"),
+              LightId::isSound,
               "small letters and digits, with single hyphens between, such as \"rim-left\"")
           .as(LightId::new, LightId::text);
+
+  /** Pieces of small letters and digits, with single hyphens between. */
+  private static boolean isSound(String text) {
+    boolean afterHyphen = true;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean isHyphen = c == '-';
+      boolean isPart = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+      if (isHyphen ? afterHyphen : !isPart) {
+        return false;
+      }
+      afterHyphen = isHyphen;
+    }
+    return !afterHyphen;
+  }
 
   @Override
   public String toString() {

@@ -39,7 +39,8 @@ public final class Members {
   /** Everybody, by name. */
   public List<Member> list() {
     return in.sql()
-        .select(PERSON.ID, PERSON.EMAIL, PERSON.NAME, MEMBER.ROLE)
+        .select(People.OF_A_PERSON)
+        .select(MEMBER.ROLE)
         .from(MEMBER)
         .join(PERSON)
         .on(PERSON.ID.eq(MEMBER.PERSON_ID))

@@ -3,11 +3,18 @@ package lampwright.store;
 import static lampwright.schema.generated.Tables.PERSON;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lampwright.language.Language;
+import lampwright.language.LengthUnit;
+import lampwright.language.StopFraction;
 import lampwright.people.Person;
 import lampwright.people.PersonId;
+import lampwright.people.Preferred;
+import org.jooq.Field;
 import org.jooq.Record;
+import org.jooq.impl.DSL;
 
 /** Who can sign in; not those whose name only came with an archive, see {@link ArchivedAuthors}. */
 public final class People {
@@ -22,6 +29,18 @@ public final class People {
     }
   }
 
+  /** What a person chose, and the revision of that choice. */
+  public record Chosen(Preferred preferred, int revision) {}
+
+  static final List<Field<?>> OF_A_PERSON =
+      List.of(
+          PERSON.ID,
+          PERSON.EMAIL,
+          PERSON.NAME,
+          PERSON.LANGUAGE,
+          PERSON.LENGTHS,
+          PERSON.STOP_FRACTION);
+
   private final Transaction in;
 
   public People(Transaction in) {
@@ -30,7 +49,7 @@ public final class People {
 
   /** Takes a person in; empty where somebody has that address already. */
   public Optional<Person> create(PersonId id, String email, String name, String passwordHash) {
-    Person person = new Person(id, email.toLowerCase(Locale.ROOT), name);
+    Person person = new Person(id, email.toLowerCase(Locale.ROOT), name, Preferred.NOTHING);
     int inserted =
         in.sql()
             .insertInto(PERSON)
@@ -47,7 +66,7 @@ public final class People {
 
   public Optional<Person> find(PersonId id) {
     return in.sql()
-        .select(PERSON.ID, PERSON.EMAIL, PERSON.NAME)
+        .select(OF_A_PERSON)
         .from(PERSON)
         .where(PERSON.ID.eq(id.text()))
         .and(PERSON.SIGNS_IN)
@@ -56,7 +75,8 @@ public final class People {
 
   public Optional<WithPassword> findWithPassword(PersonId id) {
     return in.sql()
-        .select(PERSON.ID, PERSON.EMAIL, PERSON.NAME, PERSON.PASSWORD_HASH)
+        .select(OF_A_PERSON)
+        .select(PERSON.PASSWORD_HASH)
         .from(PERSON)
         .where(PERSON.ID.eq(id.text()))
         .and(PERSON.SIGNS_IN)
@@ -66,7 +86,8 @@ public final class People {
   /** In whatever case the address is written. */
   public Optional<WithPassword> findByEmail(String email) {
     return in.sql()
-        .select(PERSON.ID, PERSON.EMAIL, PERSON.NAME, PERSON.PASSWORD_HASH)
+        .select(OF_A_PERSON)
+        .select(PERSON.PASSWORD_HASH)
         .from(PERSON)
         .where(PERSON.EMAIL.eq(email.toLowerCase(Locale.ROOT)))
         .and(PERSON.SIGNS_IN)
@@ -84,6 +105,46 @@ public final class People {
         == 1;
   }
 
+  /** How a person has chosen to read; empty where there is nobody of that id. */
+  public Optional<Chosen> findPreferred(PersonId id) {
+    return in.sql()
+        .select(PERSON.LANGUAGE, PERSON.LENGTHS, PERSON.STOP_FRACTION, PERSON.PREFERENCES_REVISION)
+        .from(PERSON)
+        .where(PERSON.ID.eq(id.text()))
+        .and(PERSON.SIGNS_IN)
+        .fetchOptional(
+            found -> new Chosen(preferred(found), found.get(PERSON.PREFERENCES_REVISION)));
+  }
+
+  /**
+   * Keeps how a person has chosen to read.
+   *
+   * @param basedOn the revision that was looked at
+   */
+  public Saving prefer(PersonId id, int basedOn, Preferred preferred) {
+    int changed =
+        in.sql()
+            .update(PERSON)
+            .set(
+                PERSON.LANGUAGE,
+                preferred
+                    .language()
+                    .<Field<String>>map(language -> DSL.val(language.tag()))
+                    .orElseGet(() -> DSL.castNull(PERSON.LANGUAGE)))
+            .set(PERSON.LENGTHS, preferred.lengths().key())
+            .set(PERSON.STOP_FRACTION, preferred.stops().key())
+            .set(PERSON.PREFERENCES_REVISION, basedOn + 1)
+            .where(PERSON.ID.eq(id.text()))
+            .and(PERSON.SIGNS_IN)
+            .and(PERSON.PREFERENCES_REVISION.eq(basedOn))
+            .execute();
+    return changed == 1
+        ? new Saving.Saved(basedOn + 1)
+        : findPreferred(id)
+            .<Saving>map(now -> new Saving.Stale(now.revision()))
+            .orElseGet(Saving.Absent::new);
+  }
+
   /** Whether nobody has signed up yet. */
   public boolean isEmpty() {
     return !in.sql().fetchExists(PERSON, PERSON.SIGNS_IN.isTrue());
@@ -96,6 +157,16 @@ public final class People {
 
   static Person person(Record found) {
     return new Person(
-        new PersonId(found.get(PERSON.ID)), found.get(PERSON.EMAIL), found.get(PERSON.NAME));
+        new PersonId(found.get(PERSON.ID)),
+        found.get(PERSON.EMAIL),
+        found.get(PERSON.NAME),
+        preferred(found));
+  }
+
+  private static Preferred preferred(Record found) {
+    return new Preferred(
+        Optional.ofNullable(found.get(PERSON.LANGUAGE)).flatMap(Language::find),
+        LengthUnit.find(found.get(PERSON.LENGTHS)).orElseThrow(),
+        StopFraction.find(found.get(PERSON.STOP_FRACTION)).orElseThrow());
   }
 }

@@ -134,7 +134,16 @@ public final class Importing implements AutoCloseable {
     return firstAnswer(accept(caller, studio, clashes, body));
   }
 
-  /** The same without waiting for what is found. */
+  /**
+   * The same without waiting for what is found: that is told by {@link #get}.
+   *
+   * @throws Refused TooLarge, NotReadable where it ends too early, with nothing kept; Clash where
+   *     the studio has several waiting
+   */
+  public Told begin(Caller caller, StudioId studio, Clashes clashes, InputStream body) {
+    return accept(caller, studio, clashes, body).told();
+  }
+
   ImportJob accept(Caller caller, StudioId studio, Clashes clashes, InputStream body) {
     askToImport(caller, studio);
     forgetOld();

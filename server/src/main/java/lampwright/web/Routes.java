@@ -18,6 +18,7 @@ import lampwright.web.api.LocationApi;
 import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.PictureApi;
+import lampwright.web.api.PreferencesApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
@@ -33,13 +34,19 @@ import lampwright.web.api.TokenApi;
 import lampwright.web.api.UsedApi;
 import lampwright.web.http.RouteList;
 import lampwright.web.pages.AdaptedPages;
+import lampwright.web.pages.ArchivePages;
 import lampwright.web.pages.AssetFiles;
+import lampwright.web.pages.EditorPages;
 import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
+import lampwright.web.pages.GearPages;
 import lampwright.web.pages.HomePages;
+import lampwright.web.pages.KitPages;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
+import lampwright.web.pages.PeoplePages;
 import lampwright.web.pages.PicturePages;
+import lampwright.web.pages.PreferencesPages;
 import lampwright.web.pages.ProblemPages;
 import lampwright.web.pages.SavedSearchPages;
 import lampwright.web.pages.SetupPages;
@@ -77,6 +84,7 @@ public record Routes(Api api, Pages pages) {
       GearCalibrationApi gearCalibrations,
       ArchiveApi archives,
       SignatureApi signatures,
+      PreferencesApi preferences,
       SuggestionApi suggestions,
       SavedSearchApi savedSearches,
       ShownPictureApi shownPictures) {}
@@ -96,7 +104,13 @@ public record Routes(Api api, Pages pages) {
       LifePages life,
       PicturePages pictures,
       SavedSearchPages savedSearches,
-      ShownPicturePages shownPictures) {}
+      PreferencesPages preferences,
+      ShownPicturePages shownPictures,
+      KitPages kits,
+      GearPages gear,
+      PeoplePages people,
+      ArchivePages archives,
+      EditorPages editor) {}
 
   public void addTo(RouteList routes) {
     routes.get("/health/live", api.health()::live, ANYONE);
@@ -108,6 +122,8 @@ public record Routes(Api api, Pages pages) {
     routes.get("/api/tokens", api.tokens()::list, SIGNED_IN);
     routes.post("/api/tokens", api.tokens()::create, SIGNED_IN);
     routes.delete("/api/tokens/{token}", api.tokens()::delete, SIGNED_IN);
+    routes.get("/api/preferences", api.preferences()::get, SIGNED_IN);
+    routes.put("/api/preferences", api.preferences()::replace, SIGNED_IN);
     routes.get("/api/studios", api.studios()::list, SIGNED_IN);
     routes.get("/api/openapi.json", api.description()::show, ANYONE);
     routes.get("/api/schemas/{file}", api.schemas()::show, ANYONE);
@@ -176,15 +192,23 @@ public record Routes(Api api, Pages pages) {
     savedSearches(routes);
     pagesOfTheDay(routes);
     pagesOfPictures(routes);
+    pagesOfTheStudio(routes);
 
     routes.get("/", pages.home()::show, ANYONE);
     routes.get("/sign-in", pages.signIn()::show, ANYONE);
     routes.post("/sign-in", pages.signIn()::signIn, ANYONE);
     routes.post("/sign-out", pages.signIn()::signOut, SIGNED_IN);
+    routes.get("/preferences", pages.preferences()::show, SIGNED_IN);
+    routes.post("/preferences", pages.preferences()::change, SIGNED_IN);
     routes.get("/first-owner/{secret}", pages.firstOwner()::show, ANYONE);
     routes.post("/first-owner/{secret}", pages.firstOwner()::become, ANYONE);
     routes.get("/problems/{kind}", pages.problems()::explain, ANYONE);
     routes.get("/studios/{studio}/setups", pages.find()::find, SIGNED_IN);
+    // Before the page of one setup, whose id an address would else seem to name.
+    routes.get("/studios/{studio}/setups/new", pages.editor()::showNew, SIGNED_IN);
+    routes.post("/studios/{studio}/setups/new", pages.editor()::create, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/{setup}/edit", pages.editor()::show, SIGNED_IN);
+    routes.post("/studios/{studio}/setups/{setup}/edit", pages.editor()::save, SIGNED_IN);
     routes.get("/studios/{studio}/setups/{setup}", pages.setups()::show, SIGNED_IN);
     routes.get("/studios/{studio}/setups/{setup}/used", pages.setups()::showUsed, SIGNED_IN);
     routes.post("/studios/{studio}/setups/{setup}/used", pages.setups()::recordUsed, SIGNED_IN);
@@ -224,6 +248,28 @@ public record Routes(Api api, Pages pages) {
     routes.post(all + "/{picture}", pages.pictures()::change, SIGNED_IN);
     routes.get(all + "/{picture}/removal", pages.pictures()::showRemoval, SIGNED_IN);
     routes.post(all + "/{picture}/removal", pages.pictures()::remove, SIGNED_IN);
+  }
+
+  private void pagesOfTheStudio(RouteList routes) {
+    String kits = "/studios/{studio}/kits";
+    routes.get(kits, pages.kits()::list, SIGNED_IN);
+    routes.get(kits + "/new", pages.kits()::showNew, SIGNED_IN);
+    routes.post(kits + "/new", pages.kits()::create, SIGNED_IN);
+    routes.get(kits + "/{kit}", pages.kits()::show, SIGNED_IN);
+    routes.get(kits + "/{kit}/change", pages.kits()::showChange, SIGNED_IN);
+    routes.post(kits + "/{kit}/change", pages.kits()::change, SIGNED_IN);
+    routes.post(kits + "/{kit}/removal", pages.kits()::remove, SIGNED_IN);
+    String gear = "/studios/{studio}/gear";
+    routes.get(gear, pages.gear()::list, SIGNED_IN);
+    routes.get(gear + "/{gear}", pages.gear()::show, SIGNED_IN);
+    routes.post(gear + "/{gear}/calibration", pages.gear()::adopt, SIGNED_IN);
+    routes.get("/studios/{studio}/people", pages.people()::show, SIGNED_IN);
+    routes.get("/studios/{studio}/archive", pages.archives()::show, SIGNED_IN);
+    routes.post("/studios/{studio}/archive", pages.archives()::receive, SIGNED_IN);
+    String imports = "/studios/{studio}/imports/{import}";
+    routes.get(imports, pages.archives()::showImport, SIGNED_IN);
+    routes.post(imports + "/execution", pages.archives()::start, SIGNED_IN);
+    routes.post(imports + "/removal", pages.archives()::discard, SIGNED_IN);
   }
 
   private void takesAndNotes(RouteList routes) {

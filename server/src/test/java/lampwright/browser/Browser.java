@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -17,11 +18,19 @@ import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Cookie;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.chromium.ChromiumNetworkConditions;
+import org.openqa.selenium.interactions.PointerInput;
+import org.openqa.selenium.interactions.PointerInput.Origin;
+import org.openqa.selenium.interactions.Sequence;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
@@ -51,6 +60,10 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   static Browser phone() {
     return new Browser(390, 844);
+  }
+
+  static Browser smallPhone() {
+    return new Browser(360, 740);
   }
 
   @Override
@@ -158,6 +171,69 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
                             "return !window.leaving && document.readyState === 'complete'")));
   }
 
+  /** Drags something by so many pixels, with a mouse or on a phone with a finger. */
+  void drag(WebElement what, int right, int down) {
+    driver()
+        .executeScript("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", what);
+    PointerInput.Kind kind = width < 600 ? PointerInput.Kind.TOUCH : PointerInput.Kind.MOUSE;
+    PointerInput pointer = new PointerInput(kind, "hand");
+    Duration step = Duration.ofMillis(16);
+    Sequence way = new Sequence(pointer, 0);
+    way.addAction(pointer.createPointerMove(step, Origin.fromElement(what), 0, 0));
+    way.addAction(pointer.createPointerDown(PointerInput.MouseButton.LEFT.asArg()));
+    for (int share = 1; share <= 4; share++) {
+      way.addAction(
+          pointer.createPointerMove(
+              step,
+              Origin.pointer(),
+              right * share / 4 - right * (share - 1) / 4,
+              down * share / 4 - down * (share - 1) / 4));
+    }
+    way.addAction(pointer.createPointerUp(PointerInput.MouseButton.LEFT.asArg()));
+    driver().perform(List.of(way));
+  }
+
+  /** Presses keys where the focus is. */
+  void type(CharSequence... keys) {
+    driver().switchTo().activeElement().sendKeys(keys);
+  }
+
+  /** Presses keys together, such as Control and Z, where the focus is. */
+  void chord(CharSequence... keys) {
+    type(Keys.chord(keys));
+  }
+
+  WebElement focused() {
+    return driver().switchTo().activeElement();
+  }
+
+  /** Waits until something is so. */
+  void await(BooleanSupplier fact) {
+    new WebDriverWait(driver(), PATIENCE, Duration.ofMillis(25))
+        .ignoring(StaleElementReferenceException.class)
+        .until(ignored -> fact.getAsBoolean());
+  }
+
+  /** Closes the tab as a crash or a thumb does, without a question, and opens an empty one. */
+  void loseTheTab() {
+    String lost = driver().getWindowHandle();
+    String next = driver().switchTo().newWindow(WindowType.TAB).getWindowHandle();
+    driver().switchTo().window(lost);
+    driver().close();
+    driver().switchTo().window(next);
+  }
+
+  /** Takes the network away, or gives it back. */
+  void connect(boolean isThere) {
+    if (isThere) {
+      driver().deleteNetworkConditions();
+    } else {
+      ChromiumNetworkConditions none = new ChromiumNetworkConditions();
+      none.setOffline(true);
+      driver().setNetworkConditions(none);
+    }
+  }
+
   String title() {
     return driver().getTitle();
   }
@@ -190,5 +266,22 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
     return driver().manage().logs().get(LogType.BROWSER).getAll().stream()
         .map(LogEntry::toString)
         .toList();
+  }
+
+  /** Runs a script of the test's own. */
+  void run(String script) {
+    driver().executeScript(script);
+  }
+
+  /** Runs a script and gives the list that it returns, after its promise. */
+  List<String> list(String script, Object... arguments) {
+    return driver().executeScript(script, arguments) instanceof List<?> list
+        ? list.stream().map(String::valueOf).toList()
+        : List.of();
+  }
+
+  /** Lets the browser be somebody who has signed in already. */
+  void takeCookie(String name, String value) {
+    driver().manage().addCookie(new Cookie(name, value));
   }
 }

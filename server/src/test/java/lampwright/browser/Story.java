@@ -64,7 +64,7 @@ final class Story {
     assertTrue(browser.see("svg .plan-light").isDisplayed(), "The plan shows the lights");
     assertEquals(
         browser.all("table.lights tbody").size(),
-        browser.all("svg .plan-disc").size(),
+        browser.all("svg[data-view=plan] .plan-disc").size(),
         "Every light of the table has its number on the plan");
     assertFalse(browser.all("table.lights .ruler").isEmpty());
     thePageIsSound();

@@ -27,7 +27,7 @@ class StopRulerTest {
 
   @Test
   void theShootingExposureIsAtTheMiddle() {
-    Document svg = read(StopRuler.of("Key").withDot(0).withBar(0).svg());
+    Document svg = read(StopRuler.of("Key", UsualNotation.READ).withDot(0).withBar(0).svg());
     double middle = Double.parseDouble(svg.expectFirst("svg").attr("width")) / 2;
     assertEquals(middle, number(one(svg, "circle.ruler-dot"), "cx"));
     Element bar = one(svg, "rect.ruler-bar");
@@ -39,7 +39,11 @@ class StopRulerTest {
     double[] x = new double[9];
     for (int stop = -4; stop <= 4; stop++) {
       x[stop + 4] =
-          number(one(read(StopRuler.of("Key").withDot(stop).svg()), "circle.ruler-dot"), "cx");
+          number(
+              one(
+                  read(StopRuler.of("Key", UsualNotation.READ).withDot(stop).svg()),
+                  "circle.ruler-dot"),
+              "cx");
     }
     for (int i = 1; i < x.length; i++) {
       assertEquals(24, x[i] - x[i - 1], 1e-9);
@@ -48,7 +52,7 @@ class StopRulerTest {
 
   @Test
   void whatLiesBeyondAnEndBecomesAnArrowThere() {
-    Document svg = read(StopRuler.of("Rim").withDot(-5.5).withBar(4.2).svg());
+    Document svg = read(StopRuler.of("Rim", UsualNotation.READ).withDot(-5.5).withBar(4.2).svg());
     assertTrue(svg.select("circle, rect").isEmpty());
     String left = one(svg, "path.ruler-dot.ruler-beyond").attr("d");
     String right = one(svg, "path.ruler-bar.ruler-beyond").attr("d");
@@ -59,11 +63,17 @@ class StopRulerTest {
   @Test
   void theBandLiesAroundTheBarAndEndsWithTheScale() {
     Element inside =
-        one(read(StopRuler.of("Key").withDot(2).withBar(-1).withBand(0.5).svg()), ".ruler-band");
+        one(
+            read(
+                StopRuler.of("Key", UsualNotation.READ).withDot(2).withBar(-1).withBand(0.5).svg()),
+            ".ruler-band");
     assertEquals(24, number(inside, "width"));
     double middle = 108;
     assertEquals(middle - 1.5 * 24, number(inside, "x"));
-    Element cut = one(read(StopRuler.of("Key").withDot(4).withBand(0.5).svg()), ".ruler-band");
+    Element cut =
+        one(
+            read(StopRuler.of("Key", UsualNotation.READ).withDot(4).withBand(0.5).svg()),
+            ".ruler-band");
     assertEquals(12, number(cut, "width"));
   }
 
@@ -71,27 +81,44 @@ class StopRulerTest {
   void theTitleSaysTheSameInWords() {
     assertEquals(
         "Key: as shot 0.1 stops under, this kit 1.0 stop over, give or take 0.3",
-        one(read(StopRuler.of("Key").withDot(-0.1).withBar(1).withBand(0.3).svg()), "title")
+        one(
+                read(
+                    StopRuler.of("Key", UsualNotation.READ)
+                        .withDot(-0.1)
+                        .withBar(1)
+                        .withBand(0.3)
+                        .svg()),
+                "title")
             .text());
     assertEquals(
         "Fill: metered at the shooting exposure",
         one(
-                read(StopRuler.of("Fill").withDot(0.04).withNames("metered", "expected").svg()),
+                read(
+                    StopRuler.of("Fill", UsualNotation.READ)
+                        .withDot(0.04)
+                        .withNames("metered", "expected")
+                        .svg()),
                 "title")
             .text());
-    assertEquals("Hair: no level known", one(read(StopRuler.of("Hair").svg()), "title").text());
+    assertEquals(
+        "Hair: no level known",
+        one(read(StopRuler.of("Hair", UsualNotation.READ).svg()), "title").text());
   }
 
   @Test
   void theNameOfALightCannotBecomeMarkup() {
-    Svg svg = StopRuler.of("</title><script>x</script>&\"'").withDot(0).svg();
+    Svg svg = StopRuler.of("</title><script>x</script>&\"'", UsualNotation.READ).withDot(0).svg();
     assertTrue(read(svg).select("script").isEmpty());
     assertTrue(svg.markup().contains("&lt;script&gt;"));
   }
 
   @Test
   void aLevelThatIsNoNumberIsRefused() {
-    assertThrows(IllegalArgumentException.class, () -> StopRuler.of("Key").withDot(Double.NaN));
-    assertThrows(IllegalArgumentException.class, () -> StopRuler.of("Key").withBand(-0.1));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> StopRuler.of("Key", UsualNotation.READ).withDot(Double.NaN));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> StopRuler.of("Key", UsualNotation.READ).withBand(-0.1));
   }
 }

@@ -3,12 +3,10 @@ package lampwright.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.File;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -44,15 +42,9 @@ class BrowserDoublesTest {
   }
 
   private static List<String> onTheJvm() {
-    ByteArrayOutputStream printed = new ByteArrayOutputStream();
-    PrintStream before = System.out;
-    System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
-    try {
-      EngineDoubles.main(new String[0]);
-    } finally {
-      System.setOut(before);
-    }
-    return printed.toString(StandardCharsets.UTF_8).lines().toList();
+    List<String> printed = new ArrayList<>();
+    EngineDoubles.print(printed::add);
+    return printed;
   }
 
   private static List<String> onNode(Path folder) throws Exception {

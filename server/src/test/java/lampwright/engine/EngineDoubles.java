@@ -1,6 +1,7 @@
 package lampwright.engine;
 
 import java.util.List;
+import java.util.function.Consumer;
 import lampwright.engine.beam.CutSpread;
 import lampwright.engine.beam.Even;
 import lampwright.engine.beam.Lobe;
@@ -56,10 +57,19 @@ final class EngineDoubles {
 
   private long state = 20251125;
 
-  private EngineDoubles() {}
+  private final Consumer<String> lines;
+
+  private EngineDoubles(Consumer<String> lines) {
+    this.lines = lines;
+  }
 
   public static void main(String[] arguments) {
-    EngineDoubles doubles = new EngineDoubles();
+    print(System.out::println);
+  }
+
+  /** Hands each result on as a line. */
+  static void print(Consumer<String> lines) {
+    EngineDoubles doubles = new EngineDoubles(lines);
     for (int round = 0; round < ROUNDS; round++) {
       doubles.functions();
       doubles.exposure();
@@ -78,8 +88,8 @@ final class EngineDoubles {
     return least + (most - least) * ((state >>> 11) / 9007199254740992.0);
   }
 
-  private static void print(String formula, double value) {
-    System.out.println(formula + " " + Long.toHexString(Double.doubleToLongBits(value)));
+  private void print(String formula, double value) {
+    lines.accept(formula + " " + Long.toHexString(Double.doubleToLongBits(value)));
   }
 
   private void functions() {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -56,8 +57,8 @@ class PhrasesTest {
     assertTrue(english.keys().size() > 0);
   }
 
-  private static TreeSet<String> places(Phrases phrases, String key) {
-    TreeSet<String> places = new TreeSet<>();
+  private static Set<String> places(Phrases phrases, String key) {
+    Set<String> places = new TreeSet<>();
     PLACE.matcher(phrases.pattern(key)).results().forEach(found -> places.add(found.group()));
     if (key.endsWith(".one")) {
       places.remove("{0}");

@@ -21,6 +21,7 @@ import lampwright.people.Member;
 import lampwright.people.Membership;
 import lampwright.people.Person;
 import lampwright.people.PersonId;
+import lampwright.people.Preferred;
 import lampwright.people.Role;
 import lampwright.people.SecretHash;
 import lampwright.people.StudioId;
@@ -50,7 +51,7 @@ class PeopleTest {
         database
             .open()
             .anonymous(in -> new People(in).create(id, "Ines@Demo.Example", "Ines", "h"));
-    assertEquals(Optional.of(new Person(id, "ines@demo.example", "Ines")), made);
+    assertEquals(Optional.of(new Person(id, "ines@demo.example", "Ines", Preferred.NOTHING)), made);
     People.WithPassword found =
         database
             .open()

@@ -83,7 +83,7 @@ class DayPagesTest {
     assertTrue(page.text().contains("Mains, 2 outlets, 16 A a circuit."));
     assertTrue(page.text().contains("until 4 May 2031"));
     assertTrue(page.select("#sun").text().contains("by clocks +01:00"));
-    assertEquals(6, page.select("#sun table").getFirst().select("tbody tr").size());
+    assertEquals(6, page.select("#sun table.metered").getFirst().select("tbody tr").size());
     assertFalse(page.select("a[href=/studios/demo/setups/" + setup + "]").isEmpty());
     assertTrue(page(browser.get(LOCATIONS)).text().contains("1 hazard"));
     assertTrue(

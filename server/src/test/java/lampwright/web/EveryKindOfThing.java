@@ -18,10 +18,10 @@ import lampwright.picture.ExifWriter;
  * @param owner of the studio
  * @param crew a member who logs takes and notes
  */
-record EveryKindOfThing(String studio, Visitor owner, Visitor crew) {
+public record EveryKindOfThing(String studio, Visitor owner, Visitor crew) {
 
   /** The addresses of what was made, by what it is. */
-  Map<String, String> make() {
+  public Map<String, String> make() {
     Map<String, String> made = new LinkedHashMap<>();
     kits();
     String location = location();

@@ -111,6 +111,16 @@ class OpenApiTest {
     described.mustFit("GET /api/session", 200, author.get("/api/session"));
     Visitor crew = house.signedIn("crew@demo.example");
     described.mustFit("GET /api/session", 200, crew.get("/api/session"));
+    described.mustFit("GET /api/preferences", 200, crew.get("/api/preferences"));
+    described.mustFit(
+        "GET /api/preferences", 304, crew.with("If-None-Match", "\"1\"").get("/api/preferences"));
+    String feet = "{\"language\":\"de\",\"lengths\":\"feet\",\"stops\":\"thirds\"}";
+    described.mustFit("PUT /api/preferences", 428, crew.put("/api/preferences", feet));
+    Visitor first = crew.with("If-Match", "\"1\"");
+    described.mustFit(
+        "PUT /api/preferences", 422, first.put("/api/preferences", "{\"lengths\":\"ells\"}"));
+    described.mustFit("PUT /api/preferences", 200, first.put("/api/preferences", feet));
+    described.mustFit("PUT /api/preferences", 412, first.put("/api/preferences", feet));
     described.mustFit("GET /api/studios", 200, crew.get("/api/studios"));
     HttpResponse<String> made =
         described.mustFit(

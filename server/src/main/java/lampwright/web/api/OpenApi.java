@@ -61,6 +61,7 @@ public final class OpenApi {
     forms.addAll(ReadingMapApi.forms());
     forms.add(SessionApi.credentialsForm());
     forms.add(TokenApi.wishForm());
+    forms.add(PreferencesApi.form());
     forms.add(UsedApi.form());
     forms.addAll(HistoryApi.forms());
     forms.add(LocationApi.form());

@@ -1,13 +1,16 @@
 package lampwright.web.http;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import lampwright.tasks.Refused;
 
 /** The fields of a form that was sent. */
 public final class FormFields {
 
-  private static final int MOST_FIELDS = 1000;
+  /** More than the gear of a studio, each of which has one in the form of a kit. */
+  private static final int MOST_FIELDS = 1_200;
 
   private final Map<String, String> fields;
 
@@ -28,7 +31,12 @@ public final class FormFields {
       fields.putIfAbsent(
           Escapes.decode(name.replace('+', ' ')), Escapes.decode(value.replace('+', ' ')));
     }
-    return new FormFields(Map.copyOf(fields));
+    return new FormFields(Collections.unmodifiableMap(fields));
+  }
+
+  /** The names of the fields, as they were sent. */
+  public Set<String> names() {
+    return fields.keySet();
   }
 
   /** What was typed into a field; empty where the form has no such field. */

@@ -2,7 +2,6 @@ package lampwright.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Body;
@@ -11,6 +10,7 @@ import lampwright.gear.Lens;
 import lampwright.setup.Camera;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.Adaptation;
+import lampwright.wording.Wording;
 
 /**
  * The camera's settings as shot and with a kit, line by line.
@@ -18,17 +18,17 @@ import lampwright.setup.adapting.Adaptation;
  * @param asked what the address wishes, for the links that keep a setting
  * @param path of the page
  */
-record AdaptedCamera(SetupDocument setup, WishPairs asked, String path) {
+record AdaptedCamera(SetupDocument setup, WishPairs asked, String path, Wording words) {
 
   List<AdaptedPage.Setting> settings(Adaptation adaptation) {
     List<AdaptedPage.Setting> settings = new ArrayList<>();
     SetupDocument now = adaptation.document();
     var old = setup.exposure();
     var next = now.exposure();
-    settings.add(setting("Body", body(setup), body(now), ""));
+    settings.add(setting(words.say("pages.common.body"), body(setup), body(now), ""));
     settings.add(
         setting(
-            "Lens",
+            words.say("pages.common.lens"),
             lens(setup),
             lens(now),
             adaptation
@@ -36,36 +36,34 @@ record AdaptedCamera(SetupDocument setup, WishPairs asked, String path) {
                 .filter(change -> Math.abs(change) >= 0.005)
                 .map(
                     change ->
-                        String.format(
-                            Locale.ROOT,
-                            "shows %.0f %% %s",
-                            Math.abs(change) * 100,
-                            change > 0 ? "more" : "less"))
+                        words.say(
+                            change > 0 ? "pages.adapted.showsMore" : "pages.adapted.showsLess",
+                            words.fixed(Math.abs(change) * 100, 0)))
                 .orElse("")));
     settings.add(
         setting(
-            "Aperture",
-            old.fNumber().toString(),
-            next.fNumber().toString(),
+            words.say("pages.common.aperture"),
+            words.aperture(old.fNumber()),
+            words.aperture(next.fNumber()),
             change(old.fNumber().stopsAbove(next.fNumber())),
             keep(WishName.APERTURE, GearForms.fNumber().write(next.fNumber()))));
     settings.add(
         setting(
-            "Time",
-            old.time().toString(),
-            next.time().toString(),
+            words.say("pages.common.time"),
+            words.notation().written(old.time().toString()),
+            words.notation().written(next.time().toString()),
             change(next.time().stopsOver(old.time())),
             keep(WishName.TIME, GearForms.shutterTime().write(next.time()))));
     settings.add(
         setting(
-            "ISO",
-            SetupFigures.iso(old),
-            SetupFigures.iso(next),
+            words.say("pages.common.iso"),
+            words.iso(old.iso()),
+            words.iso(next.iso()),
             change(next.iso().stopsOver(old.iso())),
             keep(WishName.ISO, GearForms.iso().write(next.iso()))));
     settings.add(
         setting(
-            "Grey filter",
+            words.say("pages.common.greyFilter"),
             filter(old.neutralDensity()),
             filter(next.neutralDensity()),
             change(old.neutralDensity().minus(next.neutralDensity()))));
@@ -75,13 +73,13 @@ record AdaptedCamera(SetupDocument setup, WishPairs asked, String path) {
             offset ->
                 settings.add(
                     setting(
-                        "Ambient, stops",
+                        words.say("pages.adapted.ambientStops"),
                         adaptation
                             .ambientChange()
-                            .map(change -> Wording.signed(offset.minus(change)))
-                            .orElse("not known"),
-                        Wording.signed(offset),
-                        adaptation.ambientChange().map(AdaptedCamera::change).orElse(""))));
+                            .map(change -> words.signed(offset.minus(change)))
+                            .orElseGet(words::notKnown),
+                        words.signed(offset),
+                        adaptation.ambientChange().map(this::change).orElse(""))));
     return settings;
   }
 
@@ -92,7 +90,9 @@ record AdaptedCamera(SetupDocument setup, WishPairs asked, String path) {
     }
     return Optional.of(
         new Link(
-            name == WishName.ISO ? "no higher" : "keep",
+            name == WishName.ISO
+                ? words.say("pages.adapted.noHigher")
+                : words.say("pages.adapted.keep"),
             asked.with(name.text(), name.kind().toText(json)).fromTheFirstWay().address(path)));
   }
 
@@ -113,13 +113,12 @@ record AdaptedCamera(SetupDocument setup, WishPairs asked, String path) {
     return of.camera().flatMap(Camera::lens).map(Lens::name).orElse("–");
   }
 
-  private static String filter(Stops density) {
-    return density.value() == 0 ? "none" : Wording.signed(density.negated()) + " stops";
+  private String filter(Stops density) {
+    return density.value() == 0 ? words.say("pages.common.none") : words.change(density.negated());
   }
 
   /** What a setting does to the picture's exposure; empty where it does nothing. */
-  private static String change(Stops stops) {
-    String signed = Wording.signed(stops);
-    return signed.equals("0.0") ? "" : signed + " stops";
+  private String change(Stops stops) {
+    return words.change(stops);
   }
 }

@@ -3,7 +3,6 @@ package lampwright.web.pages;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -16,26 +15,30 @@ import lampwright.setup.adapting.AdaptedLight;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.PowerFigures;
 import lampwright.web.pages.Comparison.Cell;
+import lampwright.wording.Figure;
+import lampwright.wording.KeyFigures;
+import lampwright.wording.Wording;
 
 /** Lays the ways side by side. */
 final class AdaptedComparison {
 
-  private static final String NONE = "none";
-  private static final String NOT_KNOWN = "not known";
-  private static final String AS_SHOT = "as shot";
   private static final double SHOWN_SHARE = 0.005;
   private static final double SHOWN_DOUBLINGS = 0.15;
 
   private final SetupDocument setup;
   private final Figures original;
   private final List<Adaptation> ways;
+  private final Wording words;
+  private final AdaptedCosts costs;
   private final Map<LightId, Integer> numbers;
 
-  AdaptedComparison(SetupDocument setup, Figures original, List<Adaptation> ways) {
+  AdaptedComparison(SetupDocument setup, Figures original, List<Adaptation> ways, Wording words) {
     this.setup = setup;
+    this.words = words;
+    this.costs = new AdaptedCosts(words);
     this.original = original;
     this.ways = ways;
-    this.numbers = SetupView.numbers(setup);
+    this.numbers = setup.numbersInBuildOrder();
   }
 
   Comparison of(WishPairs asked, String path, int shown) {
@@ -52,43 +55,61 @@ final class AdaptedComparison {
 
   private List<Comparison.Row> rows() {
     List<Comparison.Row> rows = new ArrayList<>(camera());
-    rows.add(row("Depth of field", "", way -> depth(way.depthChange())));
-    rows.add(row("Framing", "", AdaptedComparison::framing));
-    MovementView.inStrip(original.movements())
+    rows.add(row(words.say("pages.costs.depth"), "", way -> depth(way.depthChange())));
+    rows.add(row(words.say("pages.costs.framing"), "", this::framing));
+    blur(original)
         .ifPresent(
             blur ->
-                rows.add(row("Blur by the flash", blur.value() + " " + blur.unit(), this::blur)));
-    rows.add(row("Farthest off, stops", "", this::farthestOff));
-    rows.add(row("Softness", "", this::softness));
-    rows.add(row("Ready again", pace(original), way -> cell(pace(way.figures()))));
-    rows.add(row("Frames a charge", charge(original), way -> cell(charge(way.figures()))));
-    rows.add(row("To carry", "", AdaptedComparison::carried));
-    rows.add(row("Cost, in stops", "", way -> cell(AdaptedCosts.tenths(way.cost()))));
+                rows.add(
+                    row(
+                        words.say("pages.adapted.blur"),
+                        blur.value() + " " + blur.unit(),
+                        this::blur)));
+    rows.add(row(words.say("pages.adapted.farthest"), "", this::farthestOff));
+    rows.add(row(words.say("pages.adapted.softness"), "", this::softness));
+    rows.add(
+        row(words.say("pages.adapted.ready"), pace(original), way -> cell(pace(way.figures()))));
+    rows.add(
+        row(
+            words.say("pages.adapted.framesCharge"),
+            charge(original),
+            way -> cell(charge(way.figures()))));
+    rows.add(row(words.say("pages.adapted.carry"), "", this::carried));
+    rows.add(row(words.say("pages.adapted.cost"), "", way -> cell(costs.tenths(way.cost()))));
     return rows.stream().filter(row -> !saysNothing(row)).toList();
   }
 
   private List<Comparison.Row> camera() {
     ShootingExposure was = setup.exposure();
     return List.of(
-        row("Aperture", was.fNumber().toString(), way -> cell(now(way).fNumber().toString())),
-        row("Time", was.time().toString(), way -> cell(now(way).time().toString())),
-        row("ISO", SetupFigures.iso(was), way -> cell(SetupFigures.iso(now(way)))),
         row(
-            "Grey filter, stops",
+            words.say("pages.common.aperture"),
+            words.aperture(was.fNumber()),
+            way -> cell(words.aperture(now(way).fNumber()))),
+        row(
+            words.say("pages.common.time"),
+            words.notation().written(was.time().toString()),
+            way -> cell(words.notation().written(now(way).time().toString()))),
+        row(
+            words.say("pages.common.iso"),
+            words.iso(was.iso()),
+            way -> cell(words.iso(now(way).iso()))),
+        row(
+            words.say("pages.adapted.greyStops"),
             filter(was.neutralDensity()),
             way -> cell(filter(now(way).neutralDensity()))),
         row(
-            "Ambient, stops",
-            original.ambient().map(a -> Wording.signed(a.offset())).orElse(""),
-            AdaptedComparison::ambient));
+            words.say("pages.adapted.ambientStops"),
+            original.ambient().map(a -> words.signed(a.offset())).orElse(""),
+            this::ambient));
   }
 
   private static ShootingExposure now(Adaptation way) {
     return way.document().exposure();
   }
 
-  private static String filter(Stops density) {
-    return density.value() == 0 ? NONE : Wording.signed(density.negated());
+  private String filter(Stops density) {
+    return density.value() == 0 ? words.say("pages.common.none") : words.signed(density.negated());
   }
 
   private static Cell cell(String value) {
@@ -101,68 +122,83 @@ final class AdaptedComparison {
   }
 
   /** What no way and no setup has a word for is no row. */
-  private static boolean saysNothing(Comparison.Row row) {
+  private boolean saysNothing(Comparison.Row row) {
     return !row.differs()
-        && (row.shot().isEmpty() || row.shot().equals(NONE))
-        && List.of(NONE, NOT_KNOWN).contains(row.cells().getFirst().value());
+        && (row.shot().isEmpty() || row.shot().equals(words.say("pages.common.none")))
+        && List.of(words.say("pages.common.none"), words.notKnown())
+            .contains(row.cells().getFirst().value());
   }
 
-  private static Cell ambient(Adaptation way) {
+  private Cell ambient(Adaptation way) {
     return way.ambientOffset()
         .map(
             offset ->
                 new Cell(
-                    Wording.signed(offset),
+                    words.signed(offset),
                     way.ambientChange()
-                        .filter(change -> !Wording.signed(change).equals("0.0"))
+                        .filter(change -> !words.isNothing(change))
                         .map(
                             change ->
-                                Wording.stops(Math.abs(change.value()))
-                                    + (change.value() > 0 ? " brighter" : " darker"))
+                                words.say(
+                                    change.value() > 0
+                                        ? "pages.adapted.brighter"
+                                        : "pages.adapted.darker",
+                                    words.stops(Math.abs(change.value()))))
                         .orElse("")))
-        .orElse(cell(NOT_KNOWN));
+        .orElse(cell(words.notKnown()));
   }
 
-  private static Cell depth(Stops change) {
-    String signed = Wording.signed(change);
-    return signed.equals("0.0")
-        ? cell(AS_SHOT)
+  private Cell depth(Stops change) {
+    return words.isNothing(change)
+        ? cell(words.say("pages.legend.asShot"))
         : new Cell(
-            Wording.stops(Math.abs(change.value())), change.value() > 0 ? "deeper" : "shallower");
+            words.stops(Math.abs(change.value())),
+            change.value() > 0
+                ? words.say("pages.adapted.deeper")
+                : words.say("pages.adapted.shallower"));
   }
 
-  private static Cell framing(Adaptation way) {
+  private Cell framing(Adaptation way) {
     return way.framingChange()
         .map(
             change ->
                 Math.abs(change) < SHOWN_SHARE
-                    ? cell(AS_SHOT)
+                    ? cell(words.say("pages.legend.asShot"))
                     : new Cell(
-                        String.format(Locale.ROOT, "%.0f %%", Math.abs(change) * 100),
-                        change > 0 ? "more shown" : "less shown"))
-        .orElse(cell(NOT_KNOWN));
+                        words.fixed(Math.abs(change) * 100, 0) + " %",
+                        change > 0
+                            ? words.say("pages.adapted.more")
+                            : words.say("pages.adapted.less")))
+        .orElse(cell(words.notKnown()));
+  }
+
+  private Optional<Figure> blur(Figures figures) {
+    return figures.movements().stream()
+        .findFirst()
+        .flatMap(KeyFigures::longest)
+        .map(flash -> KeyFigures.blur(flash.tenthTime(), "", words));
   }
 
   private Cell blur(Adaptation way) {
-    return MovementView.inStrip(way.figures().movements())
+    return blur(way.figures())
         .map(figure -> cell(figure.value() + " " + figure.unit()))
-        .orElse(cell(NOT_KNOWN));
+        .orElse(cell(words.notKnown()));
   }
 
   private Cell farthestOff(Adaptation way) {
     Optional<AdaptedLight> unlit =
         way.lights().stream().filter(light -> light.made().isEmpty()).findFirst();
     if (unlit.isPresent()) {
-      return new Cell("given up", name(unlit.get()));
+      return new Cell(words.say("pages.adapted.givenUp"), name(unlit.get()));
     }
     return way.lights().stream()
         .max(Comparator.comparingDouble(light -> Math.abs(off(light))))
         .map(
             light ->
                 new Cell(
-                    Wording.signed(new Stops(off(light))),
-                    Wording.signed(new Stops(off(light))).equals("0.0") ? "" : name(light)))
-        .orElse(cell(NOT_KNOWN));
+                    words.signed(new Stops(off(light))),
+                    words.isNothing(new Stops(off(light))) ? "" : name(light)))
+        .orElse(cell(words.notKnown()));
   }
 
   private static double off(AdaptedLight light) {
@@ -177,39 +213,41 @@ final class AdaptedComparison {
         .map(
             light ->
                 Math.abs(softer(light)) < SHOWN_DOUBLINGS
-                    ? cell(AS_SHOT)
+                    ? cell(words.say("pages.legend.asShot"))
                     : new Cell(
-                        String.format(Locale.ROOT, "× %.1f", StrictMath.pow(2, softer(light))),
-                        name(light) + (softer(light) > 0 ? ", softer" : ", harder")))
-        .orElse(cell(NOT_KNOWN));
+                        "× " + words.fixed(StrictMath.pow(2, softer(light)), 1),
+                        words.say(
+                            softer(light) > 0 ? "pages.adapted.isSofter" : "pages.adapted.isHarder",
+                            name(light))))
+        .orElse(cell(words.notKnown()));
   }
 
   private static double softer(AdaptedLight light) {
     return light.made().map(AdaptedLight.Made::softer).orElse(0.0);
   }
 
-  private static String pace(Figures figures) {
+  private String pace(Figures figures) {
     return figures
         .power()
         .pace()
-        .map(pace -> String.format(Locale.ROOT, "%.1f s", pace.betweenFrames().value()))
-        .orElse(NOT_KNOWN);
+        .map(pace -> words.fixed(pace.betweenFrames().value(), 1) + " s")
+        .orElse(words.notKnown());
   }
 
-  private static String charge(Figures figures) {
+  private String charge(Figures figures) {
     return figures
         .power()
         .charge()
         .map(PowerFigures.Charge::frames)
-        .map(Wording::about)
-        .orElse(NOT_KNOWN);
+        .map(words::about)
+        .orElse(words.notKnown());
   }
 
-  private static Cell carried(Adaptation way) {
+  private Cell carried(Adaptation way) {
     int unknown = way.carried().withoutWeight().size();
     return new Cell(
-        String.format(Locale.ROOT, "%.1f kg", way.carried().kg()),
-        unknown == 0 ? "" : unknown + (unknown == 1 ? " piece" : " pieces") + " not weighed");
+        words.fixed(way.carried().kg(), 1) + " kg",
+        unknown == 0 ? "" : words.count("pages.adapted.notWeighed", unknown));
   }
 
   private List<Comparison.Strengths> strengths() {
@@ -218,13 +256,14 @@ final class AdaptedComparison {
       all.add(
           new Comparison.Strengths(
               all.isEmpty()
-                  ? List.of("The best by what matters.")
-                  : way.betterIn().stream().map(AdaptedCosts::name).toList()));
+                  ? List.of(words.say("pages.adapted.bestBy"))
+                  : way.betterIn().stream().map(costs::name).toList()));
     }
     return all;
   }
 
   private String name(AdaptedLight light) {
-    return WishWords.light(numbers, light.original().light());
+    return words.light(
+        numbers.getOrDefault(light.original().light().id(), 0), light.original().light());
   }
 }

@@ -2,10 +2,10 @@ package lampwright.web.pages;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import lampwright.setup.adapting.Adaptation;
 import lampwright.setup.adapting.Matter;
+import lampwright.wording.Wording;
 
 /** What an adaptation costs, matter by matter. */
 final class AdaptedCosts {
@@ -15,9 +15,13 @@ final class AdaptedCosts {
 
   private static final int LONGEST = 100;
 
-  private AdaptedCosts() {}
+  private final Wording words;
 
-  static AdaptedPage.Costs of(Adaptation adaptation) {
+  AdaptedCosts(Wording words) {
+    this.words = words;
+  }
+
+  AdaptedPage.Costs of(Adaptation adaptation) {
     double dearest =
         adaptation.costs().values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
     List<AdaptedPage.Cost> items =
@@ -34,24 +38,24 @@ final class AdaptedCosts {
     return new AdaptedPage.Costs(tenths(adaptation.cost()), items);
   }
 
-  static String tenths(double stops) {
-    return String.format(Locale.ROOT, "%.1f", stops + 0.0);
+  String tenths(double stops) {
+    return words.notation().size(stops);
   }
 
-  static String name(Matter matter) {
+  String name(Matter matter) {
     return switch (matter) {
-      case LEVELS -> "Levels of the lights";
-      case AMBIENT -> "Ambient against flash";
-      case DEPTH -> "Depth of field";
-      case MOVEMENT -> "How movement shows";
-      case NOISE -> "Noise";
-      case FRAMING -> "Framing";
-      case SHAPE -> "Softness and spread";
-      case COLOUR -> "Colour of the lights";
-      case EVENNESS -> "Edges of the frame";
-      case CARRYING -> "Things to carry";
-      case PACE -> "Wait between frames";
-      case HANDLING -> "More to handle";
+      case LEVELS -> words.say("pages.costs.levels");
+      case AMBIENT -> words.say("pages.costs.ambient");
+      case DEPTH -> words.say("pages.costs.depth");
+      case MOVEMENT -> words.say("pages.costs.movement");
+      case NOISE -> words.say("pages.costs.noise");
+      case FRAMING -> words.say("pages.costs.framing");
+      case SHAPE -> words.say("pages.costs.shape");
+      case COLOUR -> words.say("pages.costs.colour");
+      case EVENNESS -> words.say("pages.costs.evenness");
+      case CARRYING -> words.say("pages.costs.carrying");
+      case PACE -> words.say("pages.costs.pace");
+      case HANDLING -> words.say("pages.costs.handling");
     };
   }
 }

@@ -2,6 +2,8 @@ package lampwright.web.pages;
 
 import java.util.List;
 import lampwright.drawing.Svg;
+import lampwright.engine.Known;
+import lampwright.wording.Deviation;
 
 /**
  * One light, as it was shot and as this kit makes it.

@@ -2,11 +2,12 @@ package lampwright.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lampwright.drawing.StopRuler;
 import lampwright.drawing.Svg;
+import lampwright.engine.Known;
+import lampwright.engine.unit.Degrees;
 import lampwright.gear.Stand;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
@@ -14,6 +15,8 @@ import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.Adaptation;
 import lampwright.setup.adapting.AdaptedLight.Made;
 import lampwright.setup.figures.LightFigures;
+import lampwright.wording.Deviation;
+import lampwright.wording.Wording;
 
 /**
  * The lights of an adaptation beside the setup's own.
@@ -21,7 +24,7 @@ import lampwright.setup.figures.LightFigures;
  * @param asked what the address wishes, for the links that wish more
  * @param path of the page
  */
-record AdaptedLights(SetupDocument setup, WishPairs asked, String path) {
+record AdaptedLights(SetupDocument setup, WishPairs asked, String path, Wording words) {
 
   private static final double VISIBLE_STOPS = 1.0 / 3 - 1e-9;
 
@@ -31,11 +34,8 @@ record AdaptedLights(SetupDocument setup, WishPairs asked, String path) {
   private static final double SHOWN_DEGREES = 2;
   private static final double SHOWN_EDGE_STOPS = 0.05;
 
-  private static final AdaptedLight.Means GIVEN_UP =
-      new AdaptedLight.Means("no head", "–", "", "–", "", "–", Known.COMPUTED);
-
   List<AdaptedLight> of(Adaptation adaptation) {
-    Map<LightId, Integer> numbers = SetupView.numbers(setup);
+    Map<LightId, Integer> numbers = setup.numbersInBuildOrder();
     return setup.lightsInBuildOrder().stream()
         .map(light -> light(numbers.getOrDefault(light.id(), 0), find(adaptation, light.id())))
         .toList();
@@ -58,58 +58,71 @@ record AdaptedLights(SetupDocument setup, WishPairs asked, String path) {
 
   private AdaptedLight light(int number, lampwright.setup.adapting.AdaptedLight adapted) {
     LightFigures was = adapted.original();
-    String role = Wording.role(was.light().role());
+    String role = words.role(was.light().role());
     AdaptedPins pins = new AdaptedPins(asked, path, was.light().id());
     return new AdaptedLight(
         number,
         role,
         was(was),
-        adapted.made().map(made -> now(was, made)).orElse(GIVEN_UP),
+        adapted.made().map(made -> now(was, made)).orElseGet(this::givenUp),
         ruler(role, was, adapted.made()),
         adapted
             .made()
-            .map(made -> Deviation.ofTenths(made.deviation().value()))
-            .orElse(new Deviation("–", pins.isLeftOut() ? "left out" : "given up", true)),
+            .map(made -> Deviation.of(made.deviation(), words))
+            .orElse(
+                new Deviation(
+                    "–",
+                    pins.isLeftOut()
+                        ? words.say("pages.adapted.leftOutLight")
+                        : words.say("pages.adapted.givenUp"),
+                    true)),
         adapted.made().map(made -> notes(was, made)).orElse(""),
         pins.keep(adapted.made()),
         pins.kept());
   }
 
-  private static AdaptedLight.Means was(LightFigures was) {
-    Light light = was.light();
+  private AdaptedLight.Means givenUp() {
     return new AdaptedLight.Means(
-        Wording.gear(light.heads(), light.head(), light.modifier(), light.gels()),
-        Wording.power(light.head(), light.stopsDown()),
-        times(light.pops()),
-        Wording.metres(was.distance()),
-        "",
-        was.level().map(level -> level.reading().tenthsText()).orElse("–"),
-        was.level().map(level -> Wording.known(level.known())).orElse(Known.ESTIMATED));
+        words.say("pages.adapted.noHead"), "–", "", "–", "", "–", Known.COMPUTED);
   }
 
-  private static AdaptedLight.Means now(LightFigures was, Made made) {
+  private AdaptedLight.Means was(LightFigures was) {
+    Light light = was.light();
     return new AdaptedLight.Means(
-        Wording.gear(made.heads(), made.head(), Optional.of(made.modifier()), made.gels()),
-        made.powerShown(),
+        words.gear(light.heads(), light.head(), light.modifier(), light.gels()),
+        words.power(light.head(), light.stopsDown()),
+        times(light.pops()),
+        words.length(was.distance()),
+        "",
+        was.level().map(level -> words.reading(level.reading())).orElse("–"),
+        was.level().map(level -> level.known()).orElse(Known.ESTIMATED));
+  }
+
+  private AdaptedLight.Means now(LightFigures was, Made made) {
+    return new AdaptedLight.Means(
+        words.gear(made.heads(), made.head(), Optional.of(made.modifier()), made.gels()),
+        words.notation().written(made.powerShown()),
         times(made.pops()),
-        Wording.metres(made.distance()),
+        words.length(made.distance()),
         moved(made.distance().value() - was.distance().value()),
-        made.level().reading().tenthsText(),
+        words.reading(made.level().reading()),
         Known.COMPUTED);
   }
 
-  private static String times(int pops) {
-    return pops > 1 ? pops + " flashes" : "";
+  private String times(int pops) {
+    return pops > 1 ? words.say("pages.adapted.flashes", pops) : "";
   }
 
-  private static String moved(double byM) {
+  private String moved(double byM) {
     return Math.abs(byM) < MOVED_M
         ? ""
-        : Wording.metres(Math.abs(byM)) + (byM < 0 ? " nearer" : " farther");
+        : words.say(
+            byM < 0 ? "pages.adapted.nearer" : "pages.adapted.farther",
+            words.length(Math.abs(byM)));
   }
 
-  private static Svg ruler(String role, LightFigures was, Optional<Made> made) {
-    StopRuler ruler = StopRuler.of(role);
+  private Svg ruler(String role, LightFigures was, Optional<Made> made) {
+    StopRuler ruler = StopRuler.of(role, words.notation());
     if (was.level().isPresent()) {
       ruler = ruler.withDot(was.level().get().fromShooting().value());
     }
@@ -122,32 +135,30 @@ record AdaptedLights(SetupDocument setup, WishPairs asked, String path) {
     return ruler.svg();
   }
 
-  private static String notes(LightFigures was, Made made) {
+  private String notes(LightFigures was, Made made) {
     List<String> notes = new ArrayList<>();
     softness(was.angularSize().value(), made.angularSize().value()).ifPresent(notes::add);
     if (made.edgeLoss().value() >= SHOWN_EDGE_STOPS) {
-      notes.add("The shutter takes " + Wording.stops(made.edgeLoss().value()) + " from an edge.");
+      notes.add(words.say("pages.adapted.edge", words.stops(made.edgeLoss().value())));
     }
     notes.addAll(made.missing());
     made.stand()
         .map(Stand::name)
         .filter(name -> was.light().stand().map(Stand::name).filter(name::equals).isEmpty())
-        .ifPresent(name -> notes.add("On the " + name + "."));
-    made.recycle().ifPresent(recycle -> notes.add(Wording.readyAgain(recycle)));
+        .ifPresent(name -> notes.add(words.say("pages.adapted.onStand", name)));
+    made.recycle().ifPresent(recycle -> notes.add(words.readyAgain(recycle)));
     made.flashesPerCharge()
-        .ifPresent(frames -> notes.add("About " + Wording.about(frames) + " frames a charge."));
+        .ifPresent(frames -> notes.add(words.say("pages.adapted.frames", words.about(frames))));
     return String.join(" ", notes);
   }
 
-  private static Optional<String> softness(double before, double after) {
+  private Optional<String> softness(double before, double after) {
     return Math.abs(before - after) < SHOWN_DEGREES
         ? Optional.empty()
         : Optional.of(
-            String.format(
-                Locale.ROOT,
-                "%s: it looks %.0f° wide from the target instead of %.0f°.",
-                after > before ? "Softer" : "Harder",
-                after,
-                before));
+            words.say(
+                after > before ? "pages.adapted.softer" : "pages.adapted.harder",
+                words.degrees(new Degrees(after)),
+                words.degrees(new Degrees(before))));
   }
 }

@@ -3,6 +3,7 @@ package lampwright.web.pages;
 import java.util.List;
 import java.util.Optional;
 import lampwright.setup.Caution;
+import lampwright.wording.Figure;
 
 /**
  * A setup recomputed for another kit, beside the original.

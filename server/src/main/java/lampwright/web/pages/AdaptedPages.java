@@ -27,6 +27,7 @@ import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
+import lampwright.wording.Wording;
 
 /**
  * A setup recomputed for a kit and for what else is wished: {@code
@@ -200,19 +201,20 @@ public final class AdaptedPages {
             wrong.stream()
                 .map(of -> new FormErrors.FormError(SaveForm.TITLE_ID, of.message()))
                 .toList());
+    Layout layout = layouts.of(asked.context(), asked.studio(), setup.title());
     templates.show(
         asked.context(),
         "adapted",
-        new AdaptedView(setup, wishes, adapted.answer())
+        new AdaptedView(setup, wishes, adapted.answer(), layout.words())
             .page(
                 new AdaptedView.Around(
-                    layouts.of(asked.context(), asked.studio(), setup.title()),
+                    layout,
                     asked.setupPath(),
                     adapted.kit().document().name(),
                     asked.context().path(),
                     tidy,
                     asked.way(),
-                    form(asked, setup, tidy, errors),
+                    form(asked, setup, tidy, errors, layout.words()),
                     saveForm(asked, tidy, adapted, wrong))));
   }
 
@@ -237,15 +239,16 @@ public final class AdaptedPages {
     SetupDocument setup =
         tasks.cataloguing().get(asked.caller(), asked.studio(), asked.setup()).document();
     asked.context().status(HttpStatus.UNPROCESSABLE_CONTENT);
+    Layout layout = layouts.of(asked.context(), asked.studio(), setup.title());
     templates.show(
         asked.context(),
         "adapted",
         AdaptedPage.of(
-            layouts.of(asked.context(), asked.studio(), setup.title()),
+            layout,
             setup.title(),
             asked.setupPath(),
             kitName(asked),
-            form(asked, setup, asked.pairs(), errors)));
+            form(asked, setup, asked.pairs(), errors, layout.words())));
   }
 
   private String kitName(Asked asked) {
@@ -256,8 +259,9 @@ public final class AdaptedPages {
         .orElse("");
   }
 
-  private WishesForm form(Asked asked, SetupDocument setup, WishPairs pairs, FormErrors errors) {
+  private WishesForm form(
+      Asked asked, SetupDocument setup, WishPairs pairs, FormErrors errors, Wording words) {
     List<KeptKit> all = tasks.kits().list(asked.caller(), asked.studio());
-    return new WishesFormView(setup, all, pairs, errors).form(asked.context().path());
+    return new WishesFormView(setup, all, pairs, errors, words).form(asked.context().path());
   }
 }

@@ -11,6 +11,8 @@ import lampwright.setup.adapting.Adaptation;
 import lampwright.setup.adapting.AdaptedLight;
 import lampwright.setup.adapting.Answer;
 import lampwright.setup.adapting.Remedy;
+import lampwright.wording.LightNames;
+import lampwright.wording.Wording;
 
 /** What a kit cannot make, light by light, and what would help. */
 final class AdaptedShortfalls {
@@ -22,11 +24,13 @@ final class AdaptedShortfalls {
   private final Map<LightId, Integer> numbers;
   private final Answer answer;
   private final List<Remedy> remedies;
+  private final Wording words;
 
   /** Of the adaptation that is shown, if there is one. */
-  AdaptedShortfalls(SetupDocument setup, Answer answer, Optional<Adaptation> shown) {
+  AdaptedShortfalls(SetupDocument setup, Answer answer, Optional<Adaptation> shown, Wording words) {
     this.setup = setup;
-    this.numbers = SetupView.numbers(setup);
+    this.words = words;
+    this.numbers = setup.numbersInBuildOrder();
     this.answer = answer;
     this.remedies = new ArrayList<>();
     if (answer instanceof Answer.NotEnoughGear falls) {
@@ -49,10 +53,10 @@ final class AdaptedShortfalls {
                 .forEach(light -> shortfalls.add(off(light))));
     if (answer instanceof Answer.NotEnoughGear falls) {
       for (LightId id : falls.unlit()) {
-        shortfalls.add(new Shortfall(name(id), "no head left", of(id)));
+        shortfalls.add(new Shortfall(name(id), words.say("pages.adapted.noHeadLeft"), of(id)));
       }
       if (shown.isEmpty()) {
-        new LightNames(setup)
+        new LightNames(setup, words)
             .in(falls.reasons())
             .forEach(reason -> shortfalls.add(new Shortfall(reason, "", List.of())));
       }
@@ -62,7 +66,7 @@ final class AdaptedShortfalls {
 
   /** What would help all lights at once. */
   List<String> forAll() {
-    return remedies.stream().filter(remedy -> remedy.light().isEmpty()).map(this::words).toList();
+    return remedies.stream().filter(remedy -> remedy.light().isEmpty()).map(this::said).toList();
   }
 
   private Shortfall off(AdaptedLight light) {
@@ -70,34 +74,38 @@ final class AdaptedShortfalls {
     LightId id = light.original().light().id();
     return new Shortfall(
         name(id),
-        Wording.stops(Math.abs(by.value())) + (by.value() < 0 ? " under" : " over"),
+        words.say(
+            by.value() < 0 ? "pages.adapted.under" : "pages.adapted.over",
+            words.stops(Math.abs(by.value()))),
         of(id));
   }
 
   private List<String> of(LightId id) {
     return remedies.stream()
         .filter(remedy -> remedy.light().filter(id::equals).isPresent())
-        .map(this::words)
+        .map(this::said)
         .toList();
   }
 
   /** What to do, and what came of solving again with it. */
-  private String words(Remedy remedy) {
-    return new LightNames(setup).in(remedy.words())
-        + remedy
-            .leaves()
-            .map(left -> " Solved again: then " + left(Math.abs(left.value())) + ".")
-            .orElse("");
+  private String said(Remedy remedy) {
+    String act = new LightNames(setup, words).in(remedy.words());
+    return remedy
+        .leaves()
+        .map(left -> words.say("pages.adapted.solvedAgain", act, left(Math.abs(left.value()))))
+        .orElse(act);
   }
 
-  private static String left(double stops) {
-    return stops < ON_THE_SPOT_STOPS ? "on its level" : "within " + Wording.stops(stops);
+  private String left(double stops) {
+    return stops < ON_THE_SPOT_STOPS
+        ? words.say("pages.adapted.onLevel")
+        : words.say("pages.adapted.within", words.stops(stops));
   }
 
   private String name(LightId id) {
     return setup.lights().stream()
         .filter(light -> light.id().equals(id))
-        .map(light -> WishWords.light(numbers, light))
+        .map(light -> words.light(numbers.getOrDefault(light.id(), 0), light))
         .findFirst()
         .orElse(id.text());
   }

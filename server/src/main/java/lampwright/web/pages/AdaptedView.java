@@ -15,6 +15,9 @@ import lampwright.setup.adapting.Answer;
 import lampwright.setup.adapting.Weights;
 import lampwright.setup.adapting.Wishes;
 import lampwright.setup.figures.FiguresComputation;
+import lampwright.wording.KeyFigures;
+import lampwright.wording.LightNames;
+import lampwright.wording.Wording;
 
 /** Puts a setup recomputed for a kit beside the original. */
 final class AdaptedView {
@@ -25,12 +28,14 @@ final class AdaptedView {
   private final Wishes wishes;
   private final Answer answer;
   private final List<Adaptation> adaptations;
+  private final Wording words;
 
-  AdaptedView(SetupDocument setup, Wishes wishes, Answer answer) {
+  AdaptedView(SetupDocument setup, Wishes wishes, Answer answer, Wording words) {
     this.setup = setup;
     this.wishes = wishes;
     this.answer = answer;
     this.adaptations = ways(answer);
+    this.words = words;
   }
 
   /** The ways that an answer has, the best first; perhaps none. */
@@ -59,15 +64,15 @@ final class AdaptedView {
       Optional<SaveForm> save) {}
 
   AdaptedPage page(Around around) {
-    List<AdaptedPage.Chip> chips = WishWords.chips(setup, around.asked(), around.path());
+    List<AdaptedPage.Chip> chips = new WishWords(setup, words).chips(around.asked(), around.path());
     if (adaptations.isEmpty()) {
-      AdaptedShortfalls falls = new AdaptedShortfalls(setup, answer, Optional.empty());
+      AdaptedShortfalls falls = new AdaptedShortfalls(setup, answer, Optional.empty(), words);
       return new AdaptedPage(
           around.layout(),
           setup.title(),
           around.setupPath(),
           around.kitName(),
-          "This kit cannot make the setup.",
+          words.say("pages.adapted.cannot"),
           "",
           false,
           chips,
@@ -92,7 +97,7 @@ final class AdaptedView {
 
   private AdaptedPage page(
       Around around, List<AdaptedPage.Chip> chips, int shown, Adaptation adaptation) {
-    AdaptedShortfalls falls = new AdaptedShortfalls(setup, answer, Optional.of(adaptation));
+    AdaptedShortfalls falls = new AdaptedShortfalls(setup, answer, Optional.of(adaptation), words);
     WishPairs asked = around.asked();
     return new AdaptedPage(
         around.layout(),
@@ -104,24 +109,25 @@ final class AdaptedView {
             switch (answer) {
               case Answer.Adapted adapted -> adapted.proof();
               case Answer.NotEnoughGear not -> not.proof();
-            }),
+            },
+            words),
         answer instanceof Answer.Adapted,
         chips,
         around.form(),
         wishes.preset() == Weights.Preset.FEWEST_DIALS
-            ? new LightNames(setup).in(adaptation.changes())
+            ? new LightNames(setup, words).in(adaptation.changes())
             : List.of(),
         falls.of(Optional.of(adaptation)),
         falls.forAll(),
         Optional.of(
-            new AdaptedComparison(setup, FiguresComputation.of(setup), adaptations)
+            new AdaptedComparison(setup, FiguresComputation.of(setup), adaptations, words)
                 .of(asked, around.path(), shown)),
-        SetupFigures.strip(adaptation.document().exposure(), adaptation.figures()),
+        KeyFigures.of(adaptation.document(), adaptation.figures(), words.notation()),
         Optional.of(plan(adaptation)),
-        new AdaptedLights(setup, asked, around.path()).of(adaptation),
-        new AdaptedCamera(setup, asked, around.path()).settings(adaptation),
-        AdaptedCosts.of(adaptation),
-        new LightNames(setup).in(adaptation.losses()),
+        new AdaptedLights(setup, asked, around.path(), words).of(adaptation),
+        new AdaptedCamera(setup, asked, around.path(), words).settings(adaptation),
+        new AdaptedCosts(words).of(adaptation),
+        new LightNames(setup, words).in(adaptation.losses()),
         adaptation.leftOut(),
         Cautions.of(adaptation.document()),
         around.save());
@@ -129,16 +135,17 @@ final class AdaptedView {
 
   /** A light keeps its number when others are given up. */
   private PlanView plan(Adaptation adaptation) {
-    Map<LightId, Integer> numbers = SetupView.numbers(setup);
+    Map<LightId, Integer> numbers = setup.numbersInBuildOrder();
     return PlanView.of(
-        Plan.of(adaptation.document(), adaptation.figures(), numbers),
-        PlanTable.of(adaptation.document(), adaptation.figures(), numbers));
+        Plan.of(adaptation.document(), adaptation.figures(), numbers, words.notation()),
+        PlanTable.of(adaptation.document(), adaptation.figures(), numbers, words.notation()));
   }
 
   private String verdict(Adaptation adaptation) {
     if (answer instanceof Answer.NotEnoughGear falls) {
-      return String.join(" ", new LightNames(setup).in(falls.reasons()))
-          + " The nearest thing is below.";
+      return String.join(" ", new LightNames(setup, words).in(falls.reasons()))
+          + " "
+          + words.say("pages.adapted.nearest");
     }
     List<lampwright.setup.adapting.AdaptedLight> lit =
         adaptation.lights().stream().filter(light -> light.made().isPresent()).toList();
@@ -146,35 +153,32 @@ final class AdaptedView {
         adaptation.lights().stream().filter(light -> light.made().isEmpty()).toList();
     long off = lit.stream().filter(AdaptedLights::isOff).count();
     return levels(lit.size(), off)
-        + (unlit.isEmpty() ? "" : " Without " + names(unlit) + ".")
+        + (unlit.isEmpty() ? "" : " " + words.say("pages.adapted.without", names(unlit)))
         + adaptation
             .ambientChange()
             .filter(change -> Math.abs(change.value()) >= VISIBLE_STOPS)
-            .map(AdaptedView::ambientInShort)
+            .map(this::ambientInShort)
             .orElse("");
   }
 
-  private static String levels(int lit, long off) {
+  private String levels(int lit, long off) {
     if (off > 0) {
-      return off
-          + " of "
-          + lit
-          + (off == 1 ? " lights is" : " lights are")
-          + " off by a third of a stop or more.";
+      return words.count("pages.adapted.offLights", off, lit);
     }
-    return (lit == 1 ? "The light reaches its level" : "All " + lit + " lights reach their level")
-        + " within a third of a stop.";
+    return words.count("pages.adapted.reach", lit);
   }
 
   private String names(List<lampwright.setup.adapting.AdaptedLight> lights) {
     return lights.stream()
-        .map(light -> WishWords.light(SetupView.numbers(setup), light.original().light()))
+        .map(light -> light.original().light())
+        .map(light -> words.light(setup.numbersInBuildOrder().getOrDefault(light.id(), 0), light))
         .collect(Collectors.joining(", "));
   }
 
-  private static String ambientInShort(Stops change) {
-    return " The ambient is %s %s."
-        .formatted(
-            Wording.stops(Math.abs(change.value())), change.value() > 0 ? "brighter" : "darker");
+  private String ambientInShort(Stops change) {
+    return " "
+        + words.say(
+            change.value() > 0 ? "pages.adapted.ambientBrighter" : "pages.adapted.ambientDarker",
+            words.stops(Math.abs(change.value())));
   }
 }

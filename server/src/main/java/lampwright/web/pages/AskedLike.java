@@ -11,6 +11,7 @@ import lampwright.tasks.LikeTones;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
 import lampwright.web.api.SearchQuery;
+import lampwright.wording.Wording;
 
 /**
  * What the find page's setups should be like, as its address says it: the light of a setup, or a
@@ -30,10 +31,10 @@ record AskedLike(Optional<Said> said, List<String> faults) {
   /**
    * One that is understood.
    *
-   * @param words the mark that tells of it
+   * @param title of the setup that it is like; empty where it is a picture that was shown
    * @param part as the address says it
    */
-  record Said(Question.Like like, String words, FindPage.Kept part) {}
+  record Said(Question.Like like, Optional<String> title, FindPage.Kept part) {}
 
   /**
    * Reads it. Where both are asked for, the setup counts.
@@ -59,13 +60,12 @@ record AskedLike(Optional<Said> said, List<String> faults) {
   private static Said ofSetup(LikeThis one) {
     return new Said(
         one.like(),
-        "Light like “" + one.title() + "”",
+        Optional.of(one.title()),
         new FindPage.Kept(SETUP, one.like().setup().orElseThrow()));
   }
 
   private static Said ofTones(String tones) {
-    return new Said(
-        LikeTones.read(tones), "Looks like the picture shown", new FindPage.Kept(TONES, tones));
+    return new Said(LikeTones.read(tones), Optional.empty(), new FindPage.Kept(TONES, tones));
   }
 
   Optional<FindPage.Kept> part() {
@@ -77,12 +77,18 @@ record AskedLike(Optional<Said> said, List<String> faults) {
   }
 
   /** The mark that holds now, with the search without it. */
-  Optional<Link> mark(FindAddress asked) {
-    return said.map(one -> new Link(one.words(), asked.withoutLike().toString()));
+  Optional<Link> mark(FindAddress asked, Wording words) {
+    return said.map(
+        one ->
+            new Link(
+                one.title()
+                    .map(title -> words.say("pages.like.light", title))
+                    .orElseGet(() -> words.say("pages.like.tones")),
+                asked.withoutLike().toString()));
   }
 
   /** What is to be known of the order. */
-  Optional<String> remark() {
-    return said.map(_ -> "The most alike come first.");
+  Optional<String> remark(Wording words) {
+    return said.map(_ -> words.say("pages.like.first"));
   }
 }

@@ -20,12 +20,37 @@ import java.util.TreeMap;
  */
 public final class Assets {
 
+  private static final String FOLDER = "/lampwright/assets/";
+
   /** Every asset there is; nothing else is served. */
   static final List<String> NAMES =
       List.of(
           "adapted.css",
           "day.css",
+          "editor-desk.js",
+          "editor-differences.js",
+          "editor-document.js",
+          "editor-draft.js",
+          "editor-drawings.js",
+          "editor-fields.js",
+          "editor-figures.js",
+          "editor-geometry.js",
+          "editor-history.js",
+          "editor-keeping.js",
+          "editor-keys.js",
+          "editor-lights.js",
+          "editor-merge.js",
+          "editor-panel.js",
+          "editor-saving.js",
+          "editor-shown.js",
+          "editor-snapping.js",
+          "editor-units.js",
+          "editor-words.js",
+          "editor.css",
+          "editor.js",
+          "engine.js",
           "favicon.svg",
+          "figures.css",
           "fonts/LICENSE-atkinson-hyperlegible-mono.txt",
           "fonts/LICENSE-atkinson-hyperlegible-next.txt",
           "fonts/atkinson-hyperlegible-mono-latin-400-normal.woff2",
@@ -36,12 +61,13 @@ public final class Assets {
           "fonts/atkinson-hyperlegible-next-latin-600-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-400-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-600-normal.woff2",
-          "figures.css",
           "lampwright.css",
           "pictures.css",
           "plan.css",
-          "sheet.css",
+          "progress.js",
           "saved.css",
+          "sheet.css",
+          "studio.css",
           "suggest.css",
           "suggest.js",
           "theme.js");
@@ -129,7 +155,7 @@ public final class Assets {
   }
 
   private static byte[] read(String name) {
-    try (InputStream in = Assets.class.getResourceAsStream("/lampwright/assets/" + name)) {
+    try (InputStream in = Assets.class.getResourceAsStream(FOLDER + name)) {
       if (in == null) {
         throw new IllegalStateException("Asset missing from the class path: " + name);
       }

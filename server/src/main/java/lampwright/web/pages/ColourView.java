@@ -2,25 +2,29 @@ package lampwright.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import lampwright.engine.Known;
 import lampwright.engine.Working;
 import lampwright.engine.unit.Kelvin;
 import lampwright.engine.unit.Mired;
 import lampwright.setup.LightId;
 import lampwright.setup.figures.ColourFigures;
 import lampwright.setup.figures.ColourFigures.Colour;
+import lampwright.wording.Figure;
+import lampwright.wording.Wording;
+import lampwright.wording.WorkingStep;
 
 /** Puts into a table the colour of each light against the white balance. */
 final class ColourView {
 
   static final String ID = "colour";
-  static final String HEADING = "Colour";
 
   private final FiguresOf of;
+  private final Wording words;
 
   ColourView(FiguresOf of) {
     this.of = of;
+    this.words = of.words();
   }
 
   ShortLine line(String path) {
@@ -29,7 +33,10 @@ final class ColourView {
     colour
         .whiteBalance()
         .ifPresent(
-            kelvin -> figures.add(Figure.of(kelvin(kelvin), "K", "white balance").with(Known.SET)));
+            kelvin ->
+                figures.add(
+                    Figure.of(kelvin(kelvin), "K", words.say("pages.colour.whiteBalance"))
+                        .with(Known.SET)));
     key()
         .ifPresent(
             key ->
@@ -41,9 +48,10 @@ final class ColourView {
                                 Figure.of(
                                         signed(shift),
                                         "mired",
-                                        of.name(key.light()) + " against it")
-                                    .with(Wording.known(key.known())))));
-    return new ShortLine(HEADING, path, figures, missing());
+                                        words.say(
+                                            "pages.colour.lightAgainst", of.name(key.light())))
+                                    .with(key.known()))));
+    return new ShortLine(words.say("pages.figures.heading.colour"), path, figures, missing());
   }
 
   private Optional<ColourFigures.OfLight> key() {
@@ -62,61 +70,62 @@ final class ColourView {
     FiguresPart part =
         FiguresPart.of(
             ID,
-            HEADING,
-            "Against the white balance, plus is warmer. About "
-                + String.format(Locale.ROOT, "%.0f", ColourFigures.JUST_SEEN.value())
-                + " mired is just seen side by side. This says nothing about green and magenta.");
+            words.say("pages.figures.heading.colour"),
+            words.say("pages.colour.lead", words.fixed(ColourFigures.JUST_SEEN.value(), 0)));
     if (colour.whiteBalance().isPresent()) {
       part =
           part.with(
-              Figure.of(kelvin(colour.whiteBalance().get()), "K", "white balance").with(Known.SET));
+              Figure.of(
+                      kelvin(colour.whiteBalance().get()),
+                      "K",
+                      words.say("pages.colour.whiteBalance"))
+                  .with(Known.SET));
     }
     List<FiguresTable.Row> rows = new ArrayList<>();
     for (LightId id : of.inBuildOrder()) {
       ColourFigures.OfLight light = of(id);
-      rows.add(
-          row(of.number(id), of.role(id), light.colour(), Wording.known(light.known()).word()));
+      rows.add(row(of.number(id), of.role(id), light.colour(), words.known(light.known())));
     }
-    colour.ambient().ifPresent(a -> rows.add(row(0, "Ambient", a, "")));
+    colour.ambient().ifPresent(a -> rows.add(row(0, words.say("pages.setup.ambient"), a, "")));
     part =
         part.with(
                 FiguresTable.of(
-                    "The colour of each light",
+                    words.say("pages.colour.table"),
                     List.of(
-                        FiguresTable.Column.words("Light"),
-                        FiguresTable.Column.figures("Temperature"),
-                        FiguresTable.Column.figures("Against the white balance")),
+                        FiguresTable.Column.words(words.say("pages.common.light")),
+                        FiguresTable.Column.figures(words.say("pages.colour.temperature")),
+                        FiguresTable.Column.figures(words.say("pages.colour.against"))),
                     rows))
             .withMissing(missing());
     for (Working working : colour.workings()) {
-      part = part.with(Wording.working(working));
+      part = part.with(WorkingStep.of(working, words));
     }
     return part;
   }
 
-  private static FiguresTable.Row row(int number, String name, Colour colour, String known) {
+  private FiguresTable.Row row(int number, String name, Colour colour, String known) {
     return FiguresTable.Row.of(
         number,
         name,
         colour
             .temperature()
             .map(kelvin -> FiguresTable.Cell.of(kelvin(kelvin), "K").after(known))
-            .orElseGet(() -> FiguresTable.Cell.of("–").after("bluer than any")),
+            .orElseGet(() -> FiguresTable.Cell.of("–").after(words.say("pages.colour.bluer"))),
         colour
             .fromWhiteBalance()
             .map(shift -> FiguresTable.Cell.of(signed(shift), "mired").after(tone(shift)))
-            .orElseGet(FiguresTable.Cell::notKnown));
+            .orElseGet(() -> FiguresTable.Cell.notKnown(words)));
   }
 
-  private static String tone(Mired shift) {
+  private String tone(Mired shift) {
     if (Math.abs(shift.value()) < ColourFigures.JUST_SEEN.value()) {
-      return "neutral";
+      return words.say("pages.colour.neutral");
     }
-    return shift.value() > 0 ? "warmer" : "cooler";
+    return shift.value() > 0 ? words.say("pages.colour.warmer") : words.say("pages.colour.cooler");
   }
 
-  private static String kelvin(Kelvin kelvin) {
-    return String.format(Locale.ROOT, "%.0f", kelvin.value());
+  private String kelvin(Kelvin kelvin) {
+    return words.fixed(kelvin.value(), 0);
   }
 
   private static String signed(Mired shift) {

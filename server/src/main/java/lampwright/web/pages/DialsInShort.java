@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import java.util.List;
+import lampwright.wording.Figure;
 
 /**
  * How flash and ambient hang together on one exposure.

@@ -1,30 +1,30 @@
 package lampwright.web.pages;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import lampwright.engine.Known;
 import lampwright.engine.exposure.Iso;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.ShootingExposure;
 import lampwright.setup.figures.DialStep;
+import lampwright.wording.Figure;
+import lampwright.wording.Wording;
+import lampwright.wording.WorkingStep;
 
 /** Puts into tables what each dial does to flash and to ambient. */
 final class DialsView {
 
   static final String ID = "exposure";
-  static final String HEADING = "On this exposure";
-
-  static final String THEME =
-      "Only time, output and distance change flash against ambient; aperture, ISO and grey filters"
-          + " change both alike.";
 
   private static final double LEAST_SHOWN = 0.05;
 
   private final FiguresOf of;
+  private final Wording words;
 
   DialsView(FiguresOf of) {
     this.of = of;
+    this.words = of.words();
   }
 
   /** The camera's dials and the first light's power, a stop more. */
@@ -32,10 +32,10 @@ final class DialsView {
     Optional<DialStep> firstPower =
         of.figures().dials().stream().filter(step -> isPower(step) && isMore(step)).findFirst();
     return new DialsInShort(
-        THEME,
+        words.say("pages.dials.theme"),
         balance().stream().toList(),
         table(
-            "A stop more light by each dial",
+            words.say("pages.dials.more"),
             step ->
                 isMore(step)
                     && !isNothingToTakeOff(step)
@@ -44,16 +44,18 @@ final class DialsView {
   }
 
   FiguresPart part() {
-    FiguresPart part = FiguresPart.of(ID, HEADING, THEME);
+    FiguresPart part =
+        FiguresPart.of(
+            ID, words.say("pages.figures.heading.exposure"), words.say("pages.dials.theme"));
     if (balance().isPresent()) {
       part = part.with(balance().get());
     }
     part =
-        part.with(table("A stop more light by each dial", DialsView::isMore))
-            .with(table("A stop less light by each dial", step -> !isMore(step)))
+        part.with(table(words.say("pages.dials.more"), DialsView::isMore))
+            .with(table(words.say("pages.dials.less"), step -> !isMore(step)))
             .withMissing(missing());
     for (DialStep step : of.figures().dials()) {
-      Optional<WorkingStep> working = step.working().map(Wording::working);
+      Optional<WorkingStep> working = step.working().map(w -> WorkingStep.of(w, words));
       if (working.isPresent()) {
         part = part.with(working.get().named(turn(step)));
       }
@@ -71,21 +73,21 @@ final class DialsView {
         .map(
             against ->
                 Figure.of(
-                        Wording.signed(against.balance()),
-                        "stops",
-                        "flash over ambient " + against.target().where())
+                        words.signed(against.balance()),
+                        words.stopsUnit(),
+                        words.say("pages.dials.flashOver", words.where(against.target())))
                     .with(Known.COMPUTED)
-                    .with(Wording.working(against.working())));
+                    .with(WorkingStep.of(against.working(), words)));
   }
 
   private FiguresTable table(String caption, Predicate<DialStep> shown) {
     return FiguresTable.of(
         caption,
         List.of(
-            FiguresTable.Column.words("Dial"),
-            FiguresTable.Column.figures("All the flash"),
-            FiguresTable.Column.figures("Ambient"),
-            FiguresTable.Column.figures("Flash against ambient")),
+            FiguresTable.Column.words(words.say("pages.dials.dial")),
+            FiguresTable.Column.figures(words.say("pages.dials.flash")),
+            FiguresTable.Column.figures(words.say("pages.setup.ambient")),
+            FiguresTable.Column.figures(words.say("pages.dials.balance"))),
         of.figures().dials().stream().filter(shown).map(this::row).toList());
   }
 
@@ -98,7 +100,9 @@ final class DialsView {
             isNothingToTakeOff(step) ? none() : change(step.ambient()),
             isNothingToTakeOff(step)
                 ? none()
-                : step.balance().map(DialsView::balance).orElseGet(FiguresTable.Cell::notKnown));
+                : step.balance()
+                    .map(this::balance)
+                    .orElseGet(() -> FiguresTable.Cell.notKnown(words)));
     return step.limit().map(row::withNote).orElse(row);
   }
 
@@ -106,26 +110,37 @@ final class DialsView {
     return FiguresTable.Cell.of("–");
   }
 
-  private static FiguresTable.Cell change(Optional<Stops> change) {
+  private FiguresTable.Cell change(Optional<Stops> change) {
     return change
-        .map(stops -> FiguresTable.Cell.of(Wording.signed(stops)))
-        .orElseGet(FiguresTable.Cell::notKnown);
+        .map(stops -> FiguresTable.Cell.of(words.signed(stops)))
+        .orElseGet(() -> FiguresTable.Cell.notKnown(words));
   }
 
-  private static FiguresTable.Cell balance(Stops change) {
-    FiguresTable.Cell cell = FiguresTable.Cell.of(Wording.signed(change));
+  private FiguresTable.Cell balance(Stops change) {
+    FiguresTable.Cell cell = FiguresTable.Cell.of(words.signed(change));
     if (Math.abs(change.value()) < LEAST_SHOWN) {
-      return cell.after("both alike");
+      return cell.after(words.say("pages.dials.alike"));
     }
-    return cell.after(change.value() > 0 ? "to the flash" : "to the ambient").asMain();
+    return cell.after(
+            change.value() > 0
+                ? words.say("pages.dials.toFlash")
+                : words.say("pages.dials.toAmbient"))
+        .asMain();
   }
 
   private String turn(DialStep step) {
     ShootingExposure now = of.setup().exposure();
     return switch (step.dial()) {
       case APERTURE ->
-          "Aperture " + now.fNumber() + " → " + now.fNumber().closedBy(step.turned().negated());
-      case TIME -> "Time " + now.time() + " → " + now.time().plus(step.turned());
+          words.say(
+              "pages.dials.aperture",
+              words.aperture(now.fNumber()),
+              words.aperture(now.fNumber().closedBy(step.turned().negated())));
+      case TIME ->
+          words.say(
+              "pages.dials.time",
+              words.notation().written(now.time().toString()),
+              words.notation().written(now.time().plus(step.turned()).toString()));
       case ISO ->
           now.iso()
               + " → "
@@ -134,20 +149,20 @@ final class DialsView {
                   .replace("ISO ", "");
       case NEUTRAL_DENSITY ->
           isNothingToTakeOff(step)
-              ? "Grey filter"
-              : "Grey filter "
-                  + density(now.neutralDensity().value())
-                  + " → "
-                  + density(now.neutralDensity().value() - step.turned().value());
+              ? words.say("pages.dials.greyFilter")
+              : words.say(
+                  "pages.dials.greyFrom",
+                  density(now.neutralDensity().value()),
+                  density(now.neutralDensity().value() - step.turned().value()));
       case POWER ->
-          "Power of "
-              + step.light().map(of::name).orElse("all lights")
-              + (isMore(step) ? ", up" : ", down");
+          words.say(
+              isMore(step) ? "pages.dials.powerUp" : "pages.dials.powerDown",
+              step.light().map(of::name).orElseGet(() -> words.say("pages.dials.allLights")));
     };
   }
 
-  private static String density(double stops) {
-    return stops <= 0 ? "none" : String.format(Locale.ROOT, "−%.1f", stops);
+  private String density(double stops) {
+    return stops <= 0 ? words.say("pages.common.none") : "−" + words.notation().size(stops);
   }
 
   private boolean isNothingToTakeOff(DialStep step) {

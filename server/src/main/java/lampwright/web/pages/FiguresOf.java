@@ -6,16 +6,21 @@ import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Figures;
+import lampwright.wording.MissingInput;
+import lampwright.wording.MissingWords;
+import lampwright.wording.Wording;
 
 /**
  * A setup with its figures, and its lights' names as pages print them.
  *
+ * @param words of whoever reads
  * @param numbers each light's place in the build order, as on the plan
  */
-record FiguresOf(SetupDocument setup, Figures figures, Map<LightId, Integer> numbers) {
+record FiguresOf(
+    SetupDocument setup, Figures figures, Map<LightId, Integer> numbers, Wording words) {
 
-  static FiguresOf of(SetupDocument setup, Figures figures) {
-    return new FiguresOf(setup, figures, SetupView.numbers(setup));
+  static FiguresOf of(SetupDocument setup, Figures figures, Wording words) {
+    return new FiguresOf(setup, figures, setup.numbersInBuildOrder(), words);
   }
 
   int number(LightId id) {
@@ -27,12 +32,12 @@ record FiguresOf(SetupDocument setup, Figures figures, Map<LightId, Integer> num
   }
 
   String role(LightId id) {
-    return Wording.role(light(id).role());
+    return words.role(light(id).role());
   }
 
   /** "3 Rim". */
   String name(LightId id) {
-    return number(id) + " " + role(id);
+    return words.light(number(id), light(id));
   }
 
   /** What is missing among the pointers that match one of the expressions, as one sentence. */
@@ -45,7 +50,7 @@ record FiguresOf(SetupDocument setup, Figures figures, Map<LightId, Integer> num
   }
 
   MissingWords missingWords() {
-    return new MissingWords(setup, numbers);
+    return new MissingWords(setup, words);
   }
 
   /** The lights as they are built. */

@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import java.util.List;
+import lampwright.wording.MissingInput;
 
 /**
  * Every figure of a setup, with what it was made from.

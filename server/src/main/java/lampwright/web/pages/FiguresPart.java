@@ -2,6 +2,8 @@ package lampwright.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import lampwright.wording.Figure;
+import lampwright.wording.WorkingStep;
 
 /**
  * The figures of one subject.
@@ -34,11 +36,6 @@ public record FiguresPart(
     cautions = List.copyOf(cautions);
     notes = List.copyOf(notes);
     workings = List.copyOf(workings);
-  }
-
-  /** Its heading as it stands within a sentence. */
-  public String inSentence() {
-    return Wording.uncapital(heading);
   }
 
   /** A part without anything in it yet. */

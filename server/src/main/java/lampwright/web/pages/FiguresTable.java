@@ -3,6 +3,7 @@ package lampwright.web.pages;
 import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.Svg;
+import lampwright.wording.Wording;
 
 /**
  * A table of figures; its first column names the rows.
@@ -105,8 +106,8 @@ public record FiguresTable(String caption, List<Column> columns, List<Row> rows,
       return new Cell("", "", "", false, Optional.of(ruler));
     }
 
-    static Cell notKnown() {
-      return new Cell("–", "", "not known", false, Optional.empty());
+    static Cell notKnown(Wording words) {
+      return new Cell("–", "", words.notKnown(), false, Optional.empty());
     }
 
     Cell after(String words) {

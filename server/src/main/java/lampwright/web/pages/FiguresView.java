@@ -4,14 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Figures;
+import lampwright.wording.MissingInput;
+import lampwright.wording.Wording;
 
 /** Puts the figures of a setup on their own page, and in short on the setup's. */
 final class FiguresView {
 
   private final FiguresOf of;
 
-  FiguresView(SetupDocument setup, Figures figures) {
-    this.of = FiguresOf.of(setup, figures);
+  FiguresView(SetupDocument setup, Figures figures, Wording words) {
+    this.of = FiguresOf.of(setup, figures, words);
   }
 
   FiguresPage page(Layout layout, String setupPath) {

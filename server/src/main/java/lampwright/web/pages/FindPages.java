@@ -25,6 +25,8 @@ import lampwright.tasks.Leave;
 import lampwright.tasks.PictureGiving;
 import lampwright.web.api.AskedSearch;
 import lampwright.web.http.Door;
+import lampwright.wording.KeyFigures;
+import lampwright.wording.Wording;
 
 /** The page where setups are found: {@code /studios/{studio}/setups?q=…&filter=…}. */
 public final class FindPages {
@@ -39,9 +41,6 @@ public final class FindPages {
   /** A dial's click, half a stop and what one still sees past; common practice, no source. */
   private static final List<Double> TOLERANCES_STOPS =
       List.of(Filter.Buildable.USUAL_STOPS, 0.5, 1.0, 2.0, Filter.Buildable.MOST_STOPS);
-
-  private static final String BY_WORDS_ALONE =
-      "Searched by words alone: this server cannot tell what texts mean.";
 
   private final Door door;
   private final Finding finding;
@@ -86,32 +85,38 @@ public final class FindPages {
             new Question.StandingWanted(asked.archived(), false));
     Finding.FoundPage found = finding.find(caller, studio, like.ask(question));
     FoundFacets facets = new FoundFacets(asked, found.facets(), found.total());
+    Wording words = layouts.words(context);
+    Layout layout =
+        layouts.of(
+            context,
+            studio,
+            asked.text().isEmpty() ? words.say("pages.find.setups") : asked.text());
     templates.show(
         context,
         "find",
         new FindPage(
-            layouts.of(context, studio, asked.text().isEmpty() ? "Setups" : asked.text()),
+            layout,
             asked.path(),
             asked.text(),
             asked.kept(),
             Stream.concat(search.problems().stream().map(Problem::message), like.faults().stream())
                 .toList(),
             Stream.concat(
-                    like.mark(asked).stream(),
+                    like.mark(asked, words).stream(),
                     asked.filters().stream()
                         .map(f -> new Link(FilterWriter.words(f), asked.without(f).toString())))
                 .toList(),
             facets.telling(),
             facets.others(),
-            found.items().stream().map(item -> hit(studio, item, asked.path())).toList(),
-            found.total() == 1 ? "1 setup" : found.total() + " setups",
+            found.items().stream().map(item -> hit(studio, item, asked.path(), words)).toList(),
+            words.count("pages.find.total", found.total()),
             asked.path(),
-            orders(asked),
+            orders(asked, words),
             found.next().map(cursor -> asked.address().with("cursor", cursor).toString()),
-            remark(found, like),
+            remark(found, like, words),
             lacks(asked, found.instead()),
-            examples(asked.path(), finding.examples(caller, studio)),
-            tolerances(asked),
+            examples(asked.path(), finding.examples(caller, studio), words),
+            tolerances(asked, words),
             asked.filters().stream().anyMatch(Filter.Buildable.class::isInstance)
                 ? List.of()
                 : finding.kits(caller, studio).stream().map(FindPages::kitChoice).toList(),
@@ -134,23 +139,24 @@ public final class FindPages {
   }
 
   /** The tolerances to choose from, where there is a kit. */
-  private static List<FindPage.Tolerance> tolerances(FindAddress asked) {
+  private static List<FindPage.Tolerance> tolerances(FindAddress asked, Wording words) {
     return asked.filters().stream()
         .flatMap(
             filter ->
                 filter instanceof Filter.Buildable buildable
-                    ? TOLERANCES_STOPS.stream().map(stops -> tolerance(asked, buildable, stops))
+                    ? TOLERANCES_STOPS.stream()
+                        .map(stops -> tolerance(asked, buildable, stops, words))
                     : Stream.empty())
         .toList();
   }
 
   private static FindPage.Tolerance tolerance(
-      FindAddress asked, Filter.Buildable now, double stops) {
+      FindAddress asked, Filter.Buildable now, double stops, Wording words) {
     Filter other = now.withStops(stops);
     List<Filter> filters = new ArrayList<>(asked.filters());
     filters.replaceAll(filter -> filter.equals(now) ? other : filter);
     return new FindPage.Tolerance(
-        stops == Filter.Buildable.MOST_STOPS ? "however far" : FilterWriter.stops(stops),
+        stops == Filter.Buildable.MOST_STOPS ? words.say("pages.find.however") : words.stops(stops),
         asked.withFilters(filters).toString(),
         other.equals(now));
   }
@@ -160,17 +166,13 @@ public final class FindPages {
     return new FindPage.KitChoice(name, filter.bracket());
   }
 
-  private static Optional<String> remark(Finding.FoundPage found, AskedLike like) {
-    List<String> remarks = new ArrayList<>(like.remark().stream().toList());
+  private static Optional<String> remark(Finding.FoundPage found, AskedLike like, Wording words) {
+    List<String> remarks = new ArrayList<>(like.remark(words).stream().toList());
     if (found.byWordsAlone()) {
-      remarks.add(BY_WORDS_ALONE);
+      remarks.add(words.say("pages.find.byWordsAlone"));
     }
     if (found.notJudged() > 0) {
-      remarks.add(
-          "The kit is still to be held against "
-              + found.notJudged()
-              + (found.notJudged() == 1 ? " setup" : " setups")
-              + ", which may be missing here: ask again.");
+      remarks.add(words.count("pages.find.notJudged", found.notJudged()));
     }
     return remarks.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", remarks));
   }
@@ -193,18 +195,19 @@ public final class FindPages {
     return context.queryParams(name).stream().filter(value -> !value.isBlank()).findFirst();
   }
 
-  private static List<Link> orders(FindAddress asked) {
+  private static List<Link> orders(FindAddress asked, Wording words) {
     return asked.orders().stream()
         .filter(order -> order != asked.order())
-        .map(order -> new Link(words(asked, order), asked.withOrder(order).toString()))
+        .map(order -> new Link(named(asked, order, words), asked.withOrder(order).toString()))
         .toList();
   }
 
-  private static String words(FindAddress asked, Question.Order order) {
+  private static String named(FindAddress asked, Question.Order order, Wording words) {
     return switch (order) {
-      case BEST -> asked.text().isEmpty() ? "Newest first" : "Best first";
-      case NEAR -> "Nearest first";
-      case OFF -> "Least off first";
+      case BEST ->
+          asked.text().isEmpty() ? words.say("pages.find.newest") : words.say("pages.find.best");
+      case NEAR -> words.say("pages.find.nearest");
+      case OFF -> words.say("pages.find.leastOff");
     };
   }
 
@@ -224,24 +227,24 @@ public final class FindPages {
     return lacks;
   }
 
-  private static List<FindPage.Example> examples(String path, List<Filter> filters) {
+  private static List<FindPage.Example> examples(String path, List<Filter> filters, Wording words) {
     return filters.stream()
         .map(
             filter -> {
               String typed = "[" + filter.bracket() + "]";
               return new FindPage.Example(
-                  typed, meaning(filter), Address.of(path).with("q", typed).toString());
+                  typed, meaning(filter, words), Address.of(path).with("q", typed).toString());
             })
         .toList();
   }
 
-  private static String meaning(Filter filter) {
+  private static String meaning(Filter filter, Wording words) {
     return switch (filter) {
-      case Filter.OneOf _ -> "this word, or one of several";
-      case Filter.NoneOf _ -> "none of these";
-      case Filter.Range _ -> "a number, or from one to another";
-      case Filter.Buildable _ -> "what this kit makes, so nearly";
-      case Filter.Near _ -> "so far from a location, or from latitude and longitude";
+      case Filter.OneOf _ -> words.say("pages.find.oneOf");
+      case Filter.NoneOf _ -> words.say("pages.find.noneOf");
+      case Filter.Range _ -> words.say("pages.find.range");
+      case Filter.Buildable _ -> words.say("pages.find.makes");
+      case Filter.Near _ -> words.say("pages.find.near");
     };
   }
 
@@ -261,19 +264,19 @@ public final class FindPages {
         .toList();
   }
 
-  private Hit hit(StudioId studio, Finding.Found found, String findPath) {
+  private Hit hit(StudioId studio, Finding.Found found, String findPath, Wording words) {
     SetupDocument setup = found.setup().document();
     Figures figures = FiguresComputation.of(setup);
     return new Hit(
         marked(found, "title", setup.title()),
         findPath + "/" + found.setup().id().text(),
-        SetupView.placeAndDate(setup),
+        SetupView.placeAndDate(setup, words),
         marked(found, "intent", setup.intent().orElse("")),
         setup.moods(),
         passages(found),
         found.reasons(),
-        SetupFigures.forHit(setup.exposure(), figures),
-        Optional.of(Plan.small(setup)),
+        KeyFigures.inShort(setup.exposure(), figures, words.notation()),
+        Optional.of(Plan.small(setup, words.notation())),
         found
             .picture()
             .filter(picture -> giving.isThere(picture.sha256()))

@@ -49,7 +49,8 @@ public final class FirstOwnerPages {
     if (!form.get(FirstOwnerPage.PASSWORD_AGAIN).equals(wish.password())) {
       errors.add(
           new FormErrors.FormError(
-              FirstOwnerPage.PASSWORD_AGAIN, "The two passwords differ. Type the same one twice."));
+              FirstOwnerPage.PASSWORD_AGAIN,
+              layouts.words(context).say("pages.firstOwner.differ")));
     }
     if (errors.isEmpty()) {
       errors.addAll(tryToBecome(context, wish));
@@ -82,7 +83,8 @@ public final class FirstOwnerPages {
     return templates.render(
         "firstOwner",
         new FirstOwnerPage(
-            layouts.outside(Optional.of(context), "Make this studio yours"),
+            layouts.outside(
+                Optional.of(context), layouts.words(context).say("pages.firstOwner.title")),
             context.path(),
             "",
             wish.studio(),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lampwright.drawing.Svg;
 import lampwright.search.MarkedText;
+import lampwright.wording.Figure;
 
 /**
  * One setup that was found.

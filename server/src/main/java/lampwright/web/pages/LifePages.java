@@ -3,14 +3,15 @@ package lampwright.web.pages;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import lampwright.drawing.DrawingTable;
+import lampwright.drawing.Overlay;
 import lampwright.people.StudioId;
+import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.Standing;
 import lampwright.setup.comparing.About;
@@ -28,6 +29,7 @@ import lampwright.tasks.Stating;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormFields;
+import lampwright.wording.Wording;
 
 /** A setup's history, two of its revisions compared, and the buttons for where it stands. */
 public final class LifePages {
@@ -36,8 +38,6 @@ public final class LifePages {
   private static final int LAST_FEW = 3;
   private static final String REVISIONS = "/revisions";
   private static final String CURSOR = "cursor";
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
 
   private final Door door;
   private final Tasks tasks;
@@ -57,14 +57,15 @@ public final class LifePages {
   /** What the setup's own page shows of it. */
   LifePart part(Context context, StudioId studio, Catalogued setup, boolean mayWrite) {
     String path = SetupPages.setupPath(studio, setup.id());
+    Wording words = layouts.words(context);
     Histories.Page page =
         tasks
             .histories()
             .list(door.caller(context), studio, setup.id(), Optional.empty(), LAST_FEW);
     return new LifePart(
-        words(setup.standing()),
-        meaning(setup.standing()),
-        lines(page),
+        named(setup.standing(), words),
+        meaning(setup.standing(), words),
+        lines(page, words),
         path + REVISIONS,
         mayWrite
             ? Optional.of(
@@ -77,18 +78,18 @@ public final class LifePages {
             : Optional.empty());
   }
 
-  static String words(Standing standing) {
-    return Wording.sentence(standing.state().name()) + (standing.archived() ? ", archived" : "");
+  static String named(Standing standing, Wording words) {
+    String state = words.say("pages.life.state." + standing.state().word());
+    return standing.archived() ? words.say("pages.life.archived", state) : state;
   }
 
-  private static String meaning(Standing standing) {
+  private static String meaning(Standing standing, Wording words) {
     if (standing.archived()) {
-      return "It is out of the lists; crew, authors and owners find it when they ask for what is"
-          + " archived.";
+      return words.say("pages.life.archivedMeaning");
     }
     return switch (standing.state()) {
-      case DRAFT -> "Crew, authors and owners see it; readers do not until it is called proven.";
-      case PROVEN -> "Everybody in the studio sees it.";
+      case DRAFT -> words.say("pages.life.draftMeaning");
+      case PROVEN -> words.say("pages.life.provenMeaning");
     };
   }
 
@@ -105,12 +106,12 @@ public final class LifePages {
         context,
         "history",
         new HistoryPage(
-            layouts.of(context, studio, "History of " + title),
+            layouts.of(context, studio, layouts.words(context).say("pages.history.of", title)),
             title,
             page.isDeleted() ? "" : path,
             path + "/changes",
             page.current(),
-            lines(page),
+            lines(page, layouts.words(context)),
             page.next()
                 .map(n -> Address.of(path + REVISIONS).with(CURSOR, String.valueOf(n)).toString()),
             page.mayRestore()
@@ -126,15 +127,18 @@ public final class LifePages {
         .map(Integer::valueOf);
   }
 
-  private static List<PastLine> lines(Histories.Page page) {
+  private static List<PastLine> lines(Histories.Page page, Wording words) {
     List<PastLine> lines = new ArrayList<>();
     for (Past past : page.items()) {
       boolean isNow = past.revision() == page.current() && !past.deleted();
       lines.add(
           new PastLine(
               past.revision(),
-              what(past),
-              DAY.format(past.changedAt().atZone(ZoneOffset.UTC)),
+              what(past, words),
+              new DayWords(words)
+                  .dayAndTime(
+                      past.changedAt().atZone(ZoneOffset.UTC).toLocalDate(),
+                      past.changedAt().atZone(ZoneOffset.UTC).toLocalTime()),
               past.changedBy(),
               past.message(),
               !isNow));
@@ -142,14 +146,14 @@ public final class LifePages {
     return lines;
   }
 
-  private static String what(Past past) {
+  private static String what(Past past, Wording words) {
     if (past.deleted()) {
-      return "Taken away";
+      return words.say("pages.life.away");
     }
-    String standing = words(past.standing());
+    String standing = named(past.standing(), words);
     return past.restoredFrom()
-        .map(from -> standing + ", brought back from revision " + from)
-        .or(() -> past.planned().map(plan -> standing + ", what was used of revision " + plan))
+        .map(from -> words.say("pages.life.back", standing, from))
+        .or(() -> past.planned().map(plan -> words.say("pages.life.usedOf", standing, plan)))
         .orElse(standing);
   }
 
@@ -163,21 +167,37 @@ public final class LifePages {
             .comparing()
             .revisions(door.caller(context), studio, id, from, number(context, HistoryPage.TO));
     String title = compared.to().document().title();
+    Wording words = layouts.words(context);
     templates.show(
         context,
         "changes",
         new ChangesPage(
-            layouts.of(context, studio, "What changed in " + title),
+            layouts.of(context, studio, words.say("pages.changes.of", title)),
             title,
             SetupPages.setupPath(studio, id) + REVISIONS,
-            "From revision %d to revision %d"
-                .formatted(compared.from().revision(), compared.to().revision()),
-            groups(compared.changes())));
+            words.say(
+                "pages.changes.between", compared.from().revision(), compared.to().revision()),
+            groups(compared.changes(), words),
+            overlay(compared, words)));
   }
 
-  static List<ChangesPage.Group> groups(List<Change> changes) {
+  /** Where things stood and stand, if any of them moved. */
+  private static Optional<DrawingView> overlay(Comparing.Compared compared, Wording words) {
+    SetupDocument before = compared.from().document();
+    SetupDocument after = compared.to().document();
+    DrawingTable table = Overlay.table(before, after, words.notation());
+    return compared.changes().isEmpty() || table.rows().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new DrawingView(
+                Overlay.of(before, after, words.notation()),
+                words.say("studio.drawing.overlay"),
+                table));
+  }
+
+  static List<ChangesPage.Group> groups(List<Change> changes, Wording words) {
     Map<String, List<String>> groups = new LinkedHashMap<>();
-    for (String name : List.of("Lights", "Camera", "Subject and place", "Words")) {
+    for (String name : List.of("lights", "camera", "subject", "words")) {
       groups.put(name, new ArrayList<>());
     }
     for (Change change : changes) {
@@ -187,16 +207,19 @@ public final class LifePages {
     }
     return groups.entrySet().stream()
         .filter(group -> !group.getValue().isEmpty())
-        .map(group -> new ChangesPage.Group(group.getKey(), group.getValue()))
+        .map(
+            group ->
+                new ChangesPage.Group(
+                    words.say("pages.changes." + group.getKey()), group.getValue()))
         .toList();
   }
 
   private static String group(About.Kind kind) {
     return switch (kind) {
-      case LIGHT, LIGHTS, BUILD_ORDER -> "Lights";
-      case CAMERA, EXPOSURE, PLAN -> "Camera";
-      case AMBIENT, SUBJECT, SURFACE, OCCASION -> "Subject and place";
-      case TEXT -> "Words";
+      case LIGHT, LIGHTS, BUILD_ORDER -> "lights";
+      case CAMERA, EXPOSURE, PLAN -> "camera";
+      case AMBIENT, SUBJECT, SURFACE, OCCASION -> "subject";
+      case TEXT -> "words";
     };
   }
 

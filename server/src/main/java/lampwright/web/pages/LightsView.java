@@ -2,30 +2,35 @@ package lampwright.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lampwright.engine.light.Direction;
 import lampwright.engine.light.Pattern;
 import lampwright.engine.unit.Degrees;
+import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.LightId;
 import lampwright.setup.figures.Level;
 import lampwright.setup.figures.LightFigures;
 import lampwright.setup.figures.ShutterEffect;
+import lampwright.wording.Deviation;
+import lampwright.wording.Figure;
+import lampwright.wording.Wording;
+import lampwright.wording.WorkingStep;
 
 /** Puts into a table how each light stands to its target, and how sure its level is. */
 final class LightsView {
 
   static final String ID = "lights";
-  static final String HEADING = "Each light at its target";
 
   /** A sixth of a stop shows; less is left to the working. */
   private static final double NOTABLE_LOSS = 1.0 / 6;
 
   private final FiguresOf of;
+  private final Wording words;
 
   LightsView(FiguresOf of) {
     this.of = of;
+    this.words = of.words();
   }
 
   FiguresPart part() {
@@ -35,21 +40,17 @@ final class LightsView {
     }
     FiguresPart part =
         FiguresPart.of(
-                ID,
-                HEADING,
-                "The larger a light looks from its target, the softer it is. How sure a level is,"
-                    + " is one standard deviation: two times out of three the meter agrees within"
-                    + " it.")
+                ID, words.say("pages.figures.heading.lights"), words.say("pages.lights.lead"))
             .with(
                 FiguresTable.of(
-                    "Each light’s level and where it comes from",
+                    words.say("pages.lights.table"),
                     List.of(
-                        FiguresTable.Column.words("Light"),
-                        FiguresTable.Column.figures("Reading"),
-                        FiguresTable.Column.figures("From the exposure, stops"),
-                        FiguresTable.Column.figures("From the key, stops"),
-                        FiguresTable.Column.figures("Distance"),
-                        FiguresTable.Column.words("Comes from")),
+                        FiguresTable.Column.words(words.say("pages.common.light")),
+                        FiguresTable.Column.figures(words.say("pages.common.reading")),
+                        FiguresTable.Column.figures(words.say("pages.lights.fromExposure")),
+                        FiguresTable.Column.figures(words.say("pages.lights.fromKey")),
+                        FiguresTable.Column.figures(words.say("pages.common.distance")),
+                        FiguresTable.Column.words(words.say("pages.lights.comesFrom"))),
                     rows))
             .with(softness());
     for (LightId id : of.inBuildOrder()) {
@@ -64,13 +65,16 @@ final class LightsView {
     LightFigures light = of.figures().get(id);
     if (light.level().isPresent()) {
       with =
-          with.with(Wording.working(light.level().get().working()).named(of.name(id) + ": level"))
+          with.with(
+                  WorkingStep.of(light.level().get().working(), words)
+                      .named(words.say("pages.lights.level", of.name(id))))
               .with(
-                  Wording.working(light.level().get().budget().working())
-                      .named(of.name(id) + ": how sure"));
+                  WorkingStep.of(light.level().get().budget().working(), words)
+                      .named(words.say("pages.lights.howSure", of.name(id))));
     }
     for (var working : light.shutter().map(ShutterEffect::workings).orElse(List.of())) {
-      with = with.with(Wording.working(working).named(of.name(id) + ": " + working.quantity()));
+      with =
+          with.with(WorkingStep.of(working, words).named(of.name(id) + ": " + working.quantity()));
     }
     return with;
   }
@@ -83,21 +87,21 @@ final class LightsView {
             level
                 .map(
                     l ->
-                        FiguresTable.Cell.of(l.reading().tenthsText())
-                            .after(Wording.known(l.known()).word())
+                        FiguresTable.Cell.of(words.reading(l.reading()))
+                            .after(words.known(l.known()))
                             .asMain())
-                .orElseGet(FiguresTable.Cell::notKnown),
+                .orElseGet(() -> FiguresTable.Cell.notKnown(words)),
             level
                 .map(
                     l ->
-                        FiguresTable.Cell.of(Wording.signed(l.fromShooting()))
-                            .after(Wording.giveOrTake(l.uncertainty())))
-                .orElseGet(FiguresTable.Cell::notKnown),
+                        FiguresTable.Cell.of(words.signed(l.fromShooting()))
+                            .after(words.giveOrTake(l.uncertainty())))
+                .orElseGet(() -> FiguresTable.Cell.notKnown(words)),
             light
                 .fromKey()
-                .map(stops -> FiguresTable.Cell.of(Wording.signed(stops)))
-                .orElseGet(FiguresTable.Cell::notKnown),
-            FiguresTable.Cell.of(String.format(Locale.ROOT, "%.2f", light.distance().value()), "m"),
+                .map(stops -> FiguresTable.Cell.of(words.signed(stops)))
+                .orElseGet(() -> FiguresTable.Cell.notKnown(words)),
+            distance(light.distance()),
             FiguresTable.Cell.of(from(light.direction())).after(light.pattern().orElse("")))
         .withNote(note(light));
   }
@@ -112,63 +116,65 @@ final class LightsView {
               of.role(id),
               looks(light.angularSize()),
               FiguresTable.Cell.of(
-                  String.format(
-                      Locale.ROOT,
-                      "%.0f",
-                      light.penumbra(LightFigures.USUAL_GAP).toMillimetres().value()),
+                  words.fixed(light.penumbra(LightFigures.USUAL_GAP).toMillimetres().value(), 0),
                   "mm"),
               light
                   .fallOffAcross(LightFigures.USUAL_WIDTH)
-                  .map(stops -> FiguresTable.Cell.of(Wording.signed(stops.negated())))
-                  .orElseGet(FiguresTable.Cell::notKnown)));
+                  .map(stops -> FiguresTable.Cell.of(words.signed(stops.negated())))
+                  .orElseGet(() -> FiguresTable.Cell.notKnown(words))));
     }
     return FiguresTable.of(
-        "Softness, and fall-off across a subject " + LightFigures.USUAL_WIDTH + " wide",
+        words.say("pages.lights.softness", words.notation().tape(LightFigures.USUAL_WIDTH)),
         List.of(
-            FiguresTable.Column.words("Light"),
-            FiguresTable.Column.figures("Looks"),
-            FiguresTable.Column.figures("Edge of a shadow " + LightFigures.USUAL_GAP + " behind"),
-            FiguresTable.Column.figures("Far side, stops")),
+            FiguresTable.Column.words(words.say("pages.common.light")),
+            FiguresTable.Column.figures(words.say("pages.lights.looks")),
+            FiguresTable.Column.figures(
+                words.say("pages.lights.edge", words.notation().tape(LightFigures.USUAL_GAP))),
+            FiguresTable.Column.figures(words.say("pages.lights.farSide"))),
         rows);
   }
 
-  private static FiguresTable.Cell looks(Degrees size) {
+  private FiguresTable.Cell looks(Degrees size) {
     if (size.value() == 0) {
-      return FiguresTable.Cell.of("a point").after("hard");
+      return FiguresTable.Cell.of(words.say("pages.lights.point"))
+          .after(words.say("pages.lights.hard"));
     }
-    FiguresTable.Cell cell = FiguresTable.Cell.of(Wording.degrees(size));
-    return Pattern.isSoft(size) ? cell.after("soft") : cell;
+    FiguresTable.Cell cell = FiguresTable.Cell.of(words.degrees(size));
+    return Pattern.isSoft(size) ? cell.after(words.say("pages.lights.soft")) : cell;
+  }
+
+  private FiguresTable.Cell distance(Metres distance) {
+    Figure figure = words.length(distance, 2, "");
+    return FiguresTable.Cell.of(figure.value(), figure.unit());
   }
 
   /** "45° right, 30° up", seen from the target, from the direction to the camera. */
-  static String from(Direction direction) {
+  String from(Direction direction) {
     double aside = direction.azimuth().value();
     double up = direction.elevation().value();
-    return Wording.degrees(new Degrees(Math.abs(aside)))
-        + (Math.round(aside) == 0 ? "" : aside < 0 ? " left" : " right")
-        + ", "
-        + Wording.degrees(new Degrees(Math.abs(up)))
-        + (up < -0.5 ? " below" : " up");
+    String size = words.degrees(new Degrees(Math.abs(aside)));
+    String sided =
+        Math.round(aside) == 0
+            ? size
+            : words.say(aside < 0 ? "pages.direction.left" : "pages.direction.right", size);
+    return words.say(
+        up < -0.5 ? "pages.direction.below" : "pages.direction.up",
+        sided,
+        words.degrees(new Degrees(Math.abs(up))));
   }
 
-  private static String note(LightFigures light) {
+  private String note(LightFigures light) {
     List<String> notes = new ArrayList<>();
     light
         .computedMinusMetered()
-        .filter(off -> Deviation.ofTenths(off.value()).notable())
-        .ifPresent(
-            off ->
-                notes.add(
-                    "The model gives "
-                        + Wording.signed(off)
-                        + " against the meter; the meter counts."));
+        .filter(Deviation::isNotable)
+        .ifPresent(off -> notes.add(words.say("pages.lights.model", words.signed(off))));
     light
         .shutter()
         .flatMap(ShutterEffect::wholeFrame)
         .filter(loss -> loss.value() >= NOTABLE_LOSS)
         .map(Stops::negated)
-        .ifPresent(
-            loss -> notes.add("In the picture " + Wording.signed(loss) + " by the shutter."));
+        .ifPresent(loss -> notes.add(words.say("pages.lights.shutter", words.signed(loss))));
     light.shutter().map(ShutterEffect::warnings).ifPresent(notes::addAll);
     return String.join(" ", notes);
   }

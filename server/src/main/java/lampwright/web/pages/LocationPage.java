@@ -2,6 +2,7 @@ package lampwright.web.pages;
 
 import java.util.List;
 import java.util.Optional;
+import lampwright.wording.Figure;
 
 /**
  * One location: how one gets in, power and hazards first, then its sun and its light.
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param permissions each with its end
  * @param sun through the chosen day
  * @param readings the ambient that was metered there; may be empty
+ * @param readingsChart the same over the hours of a day; absent where there are none
  * @param setups that were made there; may be empty
  * @param changePath where one changes it; empty for who may not
  */
@@ -25,6 +27,7 @@ public record LocationPage(
     List<Permission> permissions,
     Sun sun,
     List<Reading> readings,
+    Optional<DrawingView> readingsChart,
     List<Link> setups,
     String notes,
     String changePath,
@@ -51,6 +54,7 @@ public record LocationPage(
    * @param date as the field holds it
    * @param clocks "by clocks +01:00 of universal time"
    * @param turns of the light, morning first
+   * @param chart of its day
    * @param track every two hours
    */
   public record Sun(
@@ -60,6 +64,7 @@ public record LocationPage(
       Optional<String> dateError,
       List<Figure> noon,
       List<Turn> turns,
+      Optional<DrawingView> chart,
       List<Moment> track) {
 
     public Sun {

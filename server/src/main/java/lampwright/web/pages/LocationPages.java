@@ -25,6 +25,7 @@ import lampwright.tasks.SunWatching;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormFields;
+import lampwright.wording.Wording;
 
 /** The pages of a studio's locations: the list, one, and the forms that make and change one. */
 public final class LocationPages {
@@ -70,24 +71,28 @@ public final class LocationPages {
     Listed<KeptLocation> page =
         locations.list(caller, studio, new Listed.Wish(cursor, Listed.MOST));
     String path = path(studio);
+    Wording words = layouts.words(context);
+    Layout layout = layouts.of(context, studio, words.say("pages.location.all"));
+    LocationView view = new LocationView(layout.words());
     templates.show(
         context,
         "locations",
         new LocationsPage(
-            layouts.of(context, studio, "Locations"),
-            page.items().stream().map(location -> card(path, location)).toList(),
+            layout,
+            page.items().stream().map(location -> card(path, location, view, words)).toList(),
             page.next().map(next -> Address.of(path).with("cursor", next).text()).orElse(""),
             locations.mayWrite(caller, studio) ? path + "/new" : ""));
   }
 
-  private static LocationsPage.Card card(String path, KeptLocation location) {
+  private static LocationsPage.Card card(
+      String path, KeptLocation location, LocationView view, Wording words) {
     Location document = location.document();
     int hazards = document.hazards().size();
     return new LocationsPage.Card(
         document.name(),
         path + "/" + location.id(),
-        LocationView.facts(document),
-        hazards == 0 ? "" : hazards == 1 ? "1 hazard" : hazards + " hazards");
+        view.facts(document),
+        hazards == 0 ? "" : words.count("pages.location.hazardCount", hazards));
   }
 
   /** Shows one: {@code /studios/{studio}/locations/{location}?date=}. */
@@ -104,27 +109,30 @@ public final class LocationPages {
     Optional<String> wrong =
         asked.isEmpty() || day.isPresent()
             ? Optional.empty()
-            : Optional.of("Date must be a day such as 2025-09-12. Today is shown.");
+            : Optional.of(layouts.words(context).say("pages.location.badDate"));
     SunWatching.WatchedDay watched = watching.watch(caller, studio, id, day, Optional.empty());
     Location location = watched.location().document();
     String path = path(studio) + "/" + id;
     LocalDate today =
         LocalDate.ofInstant(clock.instant(), location.timeZone().orElse(ZoneOffset.UTC));
+    Layout layout = layouts.of(context, studio, location.name());
+    LocationView view = new LocationView(layout.words());
     templates.show(
         context,
         "location",
         new LocationPage(
-            layouts.of(context, studio, location.name()),
+            layout,
             location.name(),
-            LocationView.facts(location),
+            view.facts(location),
             location.hazards(),
             location.access().orElse(""),
-            location.power().map(LocationView::power).orElse(""),
+            location.power().map(view::power).orElse(""),
             location.permissions().stream()
-                .map(permission -> LocationView.permission(permission, today))
+                .map(permission -> view.permission(permission, today))
                 .toList(),
-            LocationView.sun(watched.day(), path, wrong),
-            location.ambientReadings().stream().map(LocationView::reading).toList(),
+            view.sun(watched.day(), path, wrong),
+            location.ambientReadings().stream().map(view::reading).toList(),
+            view.readingsChart(location.ambientReadings(), watched.day()),
             locations.setups(caller, studio, id, Listed.Wish.first()).items().stream()
                 .map(setup -> link(studio, setup))
                 .toList(),
@@ -171,7 +179,10 @@ public final class LocationPages {
       FormErrors errors) {
     String path = path(studio);
     String here = of.map(location -> path + "/" + location.id()).orElse(path);
-    String heading = of.map(l -> "Change " + l.document().name()).orElse("A new location");
+    Wording words = layouts.words(context);
+    String heading =
+        of.map(l -> words.say("pages.location.changeOne", l.document().name()))
+            .orElseGet(() -> words.say("pages.location.new"));
     templates.show(
         context,
         "locationForm",

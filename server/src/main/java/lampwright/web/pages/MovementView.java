@@ -3,25 +3,29 @@ package lampwright.web.pages;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
+import lampwright.engine.Known;
 import lampwright.engine.Working;
 import lampwright.setup.figures.MovementFigures;
 import lampwright.setup.figures.MovementFigures.Blur;
 import lampwright.setup.figures.MovementFigures.FlashBlur;
+import lampwright.wording.Figure;
+import lampwright.wording.KeyFigures;
+import lampwright.wording.Wording;
+import lampwright.wording.WorkingStep;
 
 /** Puts into words and tables how movement shows in the picture. */
 final class MovementView {
 
   static final String ID = "movement";
-  static final String HEADING = "Movement and blur";
 
   private static final double PIXEL = 1;
 
   private final FiguresOf of;
+  private final Wording words;
 
   MovementView(FiguresOf of) {
     this.of = of;
+    this.words = of.words();
   }
 
   boolean isAbsent() {
@@ -33,17 +37,21 @@ final class MovementView {
   ShortLine line(String path) {
     List<MovementFigures> movements = of.figures().movements();
     if (movements.isEmpty()) {
-      return new ShortLine(HEADING, path, List.of(), missing());
+      return new ShortLine(words.say("pages.figures.heading.movement"), path, List.of(), missing());
     }
     MovementFigures first = movements.getFirst();
     List<Figure> figures = new ArrayList<>();
-    longest(first)
+    KeyFigures.longest(first)
         .ifPresent(
             flash ->
-                figures.add(blur(flash.tenthTime(), "by the flash, " + of.name(flash.light()))));
-    figures.add(blur(first.ambient(), "by the ambient"));
+                figures.add(
+                    KeyFigures.blur(
+                        flash.tenthTime(),
+                        words.say("pages.movement.byFlash", of.name(flash.light())),
+                        words)));
+    figures.add(KeyFigures.blur(first.ambient(), words.say("pages.movement.byAmbient"), words));
     return new ShortLine(
-        HEADING,
+        words.say("pages.figures.heading.movement"),
         path,
         figures,
         first
@@ -52,25 +60,15 @@ final class MovementView {
             .orElse(""));
   }
 
-  /** The blur of the flash that blurs most, for the strip. */
-  static Optional<Figure> inStrip(List<MovementFigures> movements) {
-    return movements.stream()
-        .findFirst()
-        .flatMap(MovementView::longest)
-        .map(flash -> blur(flash.tenthTime(), "blur by the flash"));
-  }
-
   FiguresPart part() {
     FiguresPart part =
         FiguresPart.of(
             ID,
-            HEADING,
-            String.format(
-                Locale.ROOT,
-                "How long a streak the body draws at its mark. Limbs, cloth and hair move %.1f to"
-                    + " %.0f times as fast, and blur so much more.",
-                MovementFigures.LIMBS_AT_LEAST,
-                MovementFigures.LIMBS_AT_MOST));
+            words.say("pages.figures.heading.movement"),
+            words.say(
+                "pages.movement.lead",
+                words.fixed(MovementFigures.LIMBS_AT_LEAST, 1),
+                words.fixed(MovementFigures.LIMBS_AT_MOST, 0)));
     for (MovementFigures movement : of.figures().movements()) {
       part = withSubject(part, movement);
     }
@@ -81,17 +79,17 @@ final class MovementView {
     FiguresPart part =
         before.with(
             Figure.of(
-                String.format(Locale.ROOT, "%.1f", movement.speed().value()),
+                words.fixed(movement.speed().value(), 1),
                 "m/s",
-                "speed of " + movement.subject()));
+                words.say("pages.movement.speed", movement.subject())));
     if (movement.ghost().isPresent()) {
       MovementFigures.Ghost ghost = movement.ghost().get();
       part =
           part.with(
                   Figure.of(
-                          Wording.signed(ghost.flashOverAmbient()),
-                          "stops",
-                          "flash over ambient on " + movement.subject())
+                          words.signed(ghost.flashOverAmbient()),
+                          words.stopsUnit(),
+                          words.say("pages.movement.flashOver", movement.subject()))
                       .with(Known.COMPUTED))
               .withNote(movement.subject() + ": " + Wording.uncapital(ghost.inWords()));
     }
@@ -100,9 +98,12 @@ final class MovementView {
       part =
           part.with(
               Figure.of(
-                      String.format(Locale.ROOT, "%.1f", sharp.time().value()),
+                      words.fixed(sharp.time().value(), 1),
                       "s",
-                      "in focus" + (sharp.entersSharp() || sharp.endsSharp() ? ", at least" : ""))
+                      words.say(
+                          sharp.entersSharp() || sharp.endsSharp()
+                              ? "pages.movement.inFocusAtLeast"
+                              : "pages.movement.inFocus"))
                   .with(Known.COMPUTED));
     }
     part = part.with(table(movement));
@@ -110,7 +111,7 @@ final class MovementView {
       part = part.withNote(movement.subject() + ": " + Wording.uncapital(assumption));
     }
     for (Working working : movement.workings()) {
-      part = part.with(Wording.working(working));
+      part = part.with(WorkingStep.of(working, words));
     }
     return part;
   }
@@ -128,76 +129,64 @@ final class MovementView {
                             over(flash.longBurst(), flash.tenthTime()),
                             flash.tenthTime())
                         .withNote(note(flash))));
-    rows.add(row(0, "Ambient", shutter(), movement.ambient()));
+    rows.add(row(0, words.say("pages.setup.ambient"), shutter(), movement.ambient()));
     return FiguresTable.of(
-        "Streak of " + movement.subject() + " by each light",
+        words.say("pages.movement.streak", movement.subject()),
         List.of(
-            FiguresTable.Column.words("Drawn by"),
-            FiguresTable.Column.figures("Over"),
-            FiguresTable.Column.figures("On the sensor"),
-            FiguresTable.Column.figures("Pixels"),
-            FiguresTable.Column.figures("Of the frame’s height")),
+            FiguresTable.Column.words(words.say("pages.movement.drawn")),
+            FiguresTable.Column.figures(words.say("pages.movement.over")),
+            FiguresTable.Column.figures(words.say("pages.movement.sensor")),
+            FiguresTable.Column.figures(words.say("pages.movement.pixels")),
+            FiguresTable.Column.figures(words.say("pages.movement.ofHeight"))),
         rows);
   }
 
   private FiguresTable.Cell over(boolean longBurst, Blur blur) {
     return longBurst || blur.time().value() >= of.setup().exposure().time().seconds()
         ? shutter()
-        : FiguresTable.Cell.of(Wording.duration(blur.time()), "s");
+        : FiguresTable.Cell.of(words.duration(blur.time()), "s");
   }
 
   private FiguresTable.Cell shutter() {
-    return FiguresTable.Cell.of(of.setup().exposure().time().toString().replace(" s", ""), "s")
-        .after("the shutter");
+    return FiguresTable.Cell.of(words.time(of.setup().exposure().time()), "s")
+        .after(words.say("pages.movement.shutter"));
   }
 
-  private static FiguresTable.Row row(int number, String name, FiguresTable.Cell over, Blur blur) {
+  private FiguresTable.Row row(int number, String name, FiguresTable.Cell over, Blur blur) {
     return FiguresTable.Row.of(
         number,
         name,
         over,
-        Wording.onSensor(blur.onSensor()),
+        onSensor(blur),
         blur.pixels()
             .map(
                 pixels ->
                     pixels < PIXEL
-                        ? FiguresTable.Cell.of(Wording.pixels(pixels), "px")
-                            .after("frozen")
+                        ? FiguresTable.Cell.of(words.pixels(pixels), "px")
+                            .after(words.say("pages.movement.frozen"))
                             .asMain()
-                        : FiguresTable.Cell.of(Wording.pixels(pixels), "px").asMain())
-            .orElseGet(FiguresTable.Cell::notKnown),
-        FiguresTable.Cell.of(Wording.percent(blur.shareOfFrameHeight()), "%"));
+                        : FiguresTable.Cell.of(words.pixels(pixels), "px").asMain())
+            .orElseGet(() -> FiguresTable.Cell.notKnown(words)),
+        FiguresTable.Cell.of(words.percent(blur.shareOfFrameHeight()), "%"));
   }
 
-  private static String note(FlashBlur flash) {
+  private FiguresTable.Cell onSensor(Blur blur) {
+    Figure length = words.onSensor(blur.onSensor());
+    return FiguresTable.Cell.of(length.value(), length.unit());
+  }
+
+  private String note(FlashBlur flash) {
     List<String> notes = new ArrayList<>();
     if (flash.longBurst()) {
-      notes.add("A long burst: it blurs with the shutter.");
+      notes.add(words.say("pages.movement.long"));
     }
     if (flash.prints() > 1) {
-      notes.add("Prints " + flash.prints() + " times, once a pop.");
+      notes.add(words.say("pages.movement.prints", flash.prints()));
     }
     if (flash.lowerBound()) {
-      notes.add("At least: this head flashes longer at lower power, by how much is not known.");
+      notes.add(words.say("pages.movement.atLeast"));
     }
     return String.join(" ", notes);
-  }
-
-  private static Optional<FlashBlur> longest(MovementFigures movement) {
-    return movement.flashes().stream()
-        .max(Comparator.comparingDouble(flash -> flash.tenthTime().onSensor().value()));
-  }
-
-  private static Figure blur(Blur blur, String name) {
-    return blur.pixels()
-        .map(pixels -> Figure.of(Wording.pixels(pixels), "px", name))
-        .orElseGet(
-            () ->
-                Figure.of(
-                    Wording.percent(blur.shareOfFrameHeight()),
-                    "%",
-                    name + ", of the frame’s height"))
-        .with(Known.COMPUTED);
   }
 
   private String missing() {

@@ -2,28 +2,32 @@ package lampwright.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import lampwright.engine.Known;
 import lampwright.engine.Working;
 import lampwright.engine.lens.CropBasis;
 import lampwright.engine.lens.DepthOfField;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Metres;
 import lampwright.setup.figures.OpticsFigures;
+import lampwright.wording.Figure;
+import lampwright.wording.Wording;
+import lampwright.wording.WorkingStep;
 
 /** Puts into words and tables what camera and lens make of the picture. */
 final class OpticsView {
 
   static final String ID = "focus";
-  static final String HEADING = "Focus and framing";
 
   /** Formats nearer to 36 by 24 mm than this have nothing to convert. */
   private static final double LEAST_CROP_SHOWN = 0.005;
 
   private final FiguresOf of;
+  private final Wording words;
 
   OpticsView(FiguresOf of) {
     this.of = of;
+    this.words = of.words();
   }
 
   ShortLine line(String path) {
@@ -33,41 +37,36 @@ final class OpticsView {
         .ifPresent(
             optics -> {
               optics.focused().ifPresent(focused -> addFocused(figures, focused));
-              figures.add(angle(optics.angleAcross(), "taken in across"));
+              figures.add(angle(optics.angleAcross(), words.say("pages.optics.across")));
             });
-    return new ShortLine(HEADING, path, figures, missing());
+    return new ShortLine(words.say("pages.figures.heading.focus"), path, figures, missing());
   }
 
-  private static void addFocused(List<Figure> figures, OpticsFigures.Focused focused) {
+  private void addFocused(List<Figure> figures, OpticsFigures.Focused focused) {
     figures.add(sharp(focused.depths().getFirst()).with(Known.COMPUTED));
     figures.add(frame(focused).with(Known.COMPUTED));
   }
 
-  private static Figure sharp(DepthOfField depth) {
-    return Figure.of(
-        metres(depth.near()) + "–" + depth.far().map(OpticsView::metres).orElse("∞"),
-        "m",
-        "sharp from and to");
+  private Figure sharp(DepthOfField depth) {
+    return fromTo(depth, words.say("pages.optics.sharp"));
   }
 
-  private static Figure frame(OpticsFigures.Focused focused) {
-    return Figure.of(
-        metres(focused.fieldWidth()) + " × " + metres(focused.fieldHeight()),
-        "m",
-        "in the frame at the focus");
+  private Figure frame(OpticsFigures.Focused focused) {
+    return joined(
+        length(focused.fieldWidth(), ""),
+        " × ",
+        length(focused.fieldHeight(), ""),
+        words.say("pages.optics.frame"));
   }
 
-  private static Figure angle(Degrees angle, String name) {
-    return Figure.of(Wording.degrees(angle), "", name).with(Known.COMPUTED);
+  private Figure angle(Degrees angle, String name) {
+    return Figure.of(words.degrees(angle), "", name).with(Known.COMPUTED);
   }
 
   FiguresPart part() {
     FiguresPart part =
         FiguresPart.of(
-            ID,
-            HEADING,
-            "What looks sharp hangs on how closely one looks: the circle of confusion is a"
-                + " convention, not a wall.");
+            ID, words.say("pages.figures.heading.focus"), words.say("pages.optics.lead"));
     Optional<OpticsFigures> found = of.figures().optics();
     if (found.isPresent()) {
       part = with(part, found.get());
@@ -75,30 +74,30 @@ final class OpticsView {
     return part.withMissing(missing());
   }
 
-  private static FiguresPart with(FiguresPart before, OpticsFigures optics) {
+  private FiguresPart with(FiguresPart before, OpticsFigures optics) {
     FiguresPart part = before;
     if (optics.focused().isPresent()) {
       OpticsFigures.Focused focused = optics.focused().get();
       part =
           part.with(
-                  Figure.of(metres(focused.lens().focus()), "m", "focus")
-                      .with(Wording.known(focused.known())))
+                  length(focused.lens().focus(), words.say("pages.optics.focus"))
+                      .with(focused.known()))
               .with(frame(focused).with(Known.COMPUTED));
     }
     part =
-        part.with(angle(optics.angleAcross(), "taken in across"))
-            .with(angle(optics.angleUpright(), "upright"))
-            .with(angle(optics.angleDiagonal(), "corner to corner"))
+        part.with(angle(optics.angleAcross(), words.say("pages.optics.across")))
+            .with(angle(optics.angleUpright(), words.say("pages.optics.upright")))
+            .with(angle(optics.angleDiagonal(), words.say("pages.optics.corner")))
             .with(depths(optics))
             .with(equivalents(optics));
     part = part.withNote(diffraction(optics));
     for (Working working : optics.workings()) {
-      part = part.with(Wording.working(working));
+      part = part.with(WorkingStep.of(working, words));
     }
     return part;
   }
 
-  private static FiguresTable depths(OpticsFigures optics) {
+  private FiguresTable depths(OpticsFigures optics) {
     List<FiguresTable.Row> rows = new ArrayList<>();
     for (int i = 0; i < optics.hyperfocals().size(); i++) {
       OpticsFigures.Hyperfocal hyperfocal = optics.hyperfocals().get(i);
@@ -109,37 +108,37 @@ final class OpticsView {
               0,
               hyperfocal.convention(),
               depth
-                  .map(d -> FiguresTable.Cell.of(metres(d.near()), "m").asMain())
-                  .orElseGet(FiguresTable.Cell::notKnown),
+                  .map(d -> cell(d.near()).asMain())
+                  .orElseGet(() -> FiguresTable.Cell.notKnown(words)),
               depth
                   .map(
                       d ->
                           d.far()
-                              .map(far -> FiguresTable.Cell.of(metres(far), "m").asMain())
+                              .map(far -> cell(far).asMain())
                               .orElseGet(() -> FiguresTable.Cell.of("∞").asMain()))
-                  .orElseGet(FiguresTable.Cell::notKnown),
-              FiguresTable.Cell.of(metres(hyperfocal.distance()), "m")));
+                  .orElseGet(() -> FiguresTable.Cell.notKnown(words)),
+              cell(hyperfocal.distance())));
     }
     return FiguresTable.of(
-        "Sharp from and to, by the circle of confusion",
+        words.say("pages.optics.depths"),
         List.of(
-            FiguresTable.Column.words("Circle"),
-            FiguresTable.Column.figures("Nearest sharp"),
-            FiguresTable.Column.figures("Furthest sharp"),
-            FiguresTable.Column.figures("Hyperfocal")),
+            FiguresTable.Column.words(words.say("pages.optics.circle")),
+            FiguresTable.Column.figures(words.say("pages.optics.near")),
+            FiguresTable.Column.figures(words.say("pages.optics.far")),
+            FiguresTable.Column.figures(words.say("pages.optics.hyperfocal"))),
         rows);
   }
 
   /** Without rows for a format that is 36 by 24 mm itself. */
-  private static FiguresTable equivalents(OpticsFigures optics) {
+  private FiguresTable equivalents(OpticsFigures optics) {
     boolean isOtherFormat =
         optics.equivalents().stream().anyMatch(e -> Math.abs(e.crop() - 1) >= LEAST_CROP_SHOWN);
     return FiguresTable.of(
-        "What " + Wording.number(optics.focal().value()) + " mm is worth on 36 × 24 mm",
+        words.say("pages.optics.worth", words.number(optics.focal().value())),
         List.of(
-            FiguresTable.Column.words("Measured by"),
-            FiguresTable.Column.figures("Focal length"),
-            FiguresTable.Column.figures("Crop")),
+            FiguresTable.Column.words(words.say("pages.optics.by")),
+            FiguresTable.Column.figures(words.say("pages.optics.length")),
+            FiguresTable.Column.figures(words.say("pages.optics.crop"))),
         optics.equivalents().stream()
             .filter(equivalent -> isOtherFormat)
             .map(
@@ -147,46 +146,55 @@ final class OpticsView {
                     FiguresTable.Row.of(
                         0,
                         words(equivalent.basis()),
-                        FiguresTable.Cell.of(
-                            String.format(Locale.ROOT, "%.0f", equivalent.focal().value()), "mm"),
-                        FiguresTable.Cell.of(
-                            String.format(Locale.ROOT, "%.2f", equivalent.crop()))))
+                        FiguresTable.Cell.of(words.fixed(equivalent.focal().value(), 0), "mm"),
+                        FiguresTable.Cell.of(words.fixed(equivalent.crop(), 2))))
             .toList());
   }
 
-  private static String words(CropBasis basis) {
+  private String words(CropBasis basis) {
     return switch (basis) {
-      case DIAGONAL -> "the diagonal";
-      case LONG_SIDE -> "the long side";
-      case SHORT_SIDE -> "the short side";
+      case DIAGONAL -> words.say("pages.optics.diagonal");
+      case LONG_SIDE -> words.say("pages.optics.long");
+      case SHORT_SIDE -> words.say("pages.optics.short");
     };
   }
 
-  private static String diffraction(OpticsFigures optics) {
+  private String diffraction(OpticsFigures optics) {
     String disc =
-        String.format(
-            Locale.ROOT,
-            "Diffraction spreads a point over %.1f µm",
+        words.fixed(
             optics
                 .focused()
                 .map(OpticsFigures.Focused::airyDiscCloseUp)
                 .orElse(optics.airyDisc())
-                .value());
-    return optics
-        .diffractionExceedsTwoPixels()
-        .map(
-            more ->
-                disc
-                    + (more
-                        ? ", more than two pixels: finer pixels would show no more."
-                        : ", less than two pixels: it costs no sharpness yet."))
-        .orElse(disc + ".");
+                .value(),
+            1);
+    String key =
+        optics
+            .diffractionExceedsTwoPixels()
+            .map(more -> more ? "pages.optics.discMore" : "pages.optics.discLess")
+            .orElse("pages.optics.disc");
+    return words.say(key, disc);
   }
 
-  private static String metres(Metres metres) {
-    double value = metres.value();
-    return String.format(
-        Locale.ROOT, value < 9.995 ? "%.2f" : value < 99.95 ? "%.1f" : "%.0f", value);
+  private Figure fromTo(DepthOfField depth, String name) {
+    Figure near = length(depth.near(), "");
+    Figure far = depth.far().map(f -> length(f, "")).orElse(Figure.of("∞", near.unit(), ""));
+    return joined(near, "–", far, name);
+  }
+
+  private static Figure joined(Figure one, String by, Figure other, String name) {
+    return Figure.of(one.value() + by + other.value(), other.unit(), name);
+  }
+
+  /** Fine where it is near, without its unit in metres. */
+  private Figure length(Metres length, String name) {
+    double m = length.value();
+    return words.length(length, m < 9.995 ? 2 : m < 99.95 ? 1 : 0, name);
+  }
+
+  private FiguresTable.Cell cell(Metres metres) {
+    Figure length = length(metres, "");
+    return FiguresTable.Cell.of(length.value(), length.unit());
   }
 
   private String missing() {

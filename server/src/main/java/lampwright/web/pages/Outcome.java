@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import java.util.List;
+import lampwright.wording.Wording;
 
 /** The author's judgement; every list may be empty. */
 public record Outcome(
@@ -27,13 +28,13 @@ public record Outcome(
   }
 
   /** The kinds that have notes, in the order of the trade: first what worked. */
-  public List<Group> groups() {
+  public List<Group> groups(Wording words) {
     return List.of(
-            new Group("Worked", worked),
-            new Group("Mistake", mistakes),
-            new Group("Mistake, kept", mistakesKept),
-            new Group("Retouched", retouched),
-            new Group("Do differently", doDifferently))
+            new Group(words.say("pages.outcome.worked"), worked),
+            new Group(words.say("pages.outcome.mistake"), mistakes),
+            new Group(words.say("pages.outcome.mistakeKept"), mistakesKept),
+            new Group(words.say("pages.outcome.retouched"), retouched),
+            new Group(words.say("pages.outcome.differently"), doDifferently))
         .stream()
         .filter(group -> !group.notes().isEmpty())
         .toList();

@@ -2,27 +2,31 @@ package lampwright.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lampwright.drawing.StopRuler;
+import lampwright.engine.Known;
 import lampwright.engine.Working;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.LightId;
 import lampwright.setup.figures.PathFigures;
 import lampwright.setup.figures.PathFigures.Station;
+import lampwright.wording.Figure;
+import lampwright.wording.Wording;
+import lampwright.wording.WorkingStep;
 
 /** Puts into tables how the light and the focus change along the way of a subject. */
 final class PathView {
 
   static final String ID = "path";
-  static final String HEADING = "Along the path";
 
   private final FiguresOf of;
+  private final Wording words;
 
   PathView(FiguresOf of) {
     this.of = of;
+    this.words = of.words();
   }
 
   boolean isAbsent() {
@@ -37,9 +41,10 @@ final class PathView {
     if (least.isPresent() && most.isPresent()) {
       figures.add(
           Figure.of(
-                  Wording.signed(least.get()) + " to " + Wording.signed(most.get()),
-                  "stops",
-                  "against the hit mark")
+                  words.say(
+                      "pages.path.fromTo", words.signed(least.get()), words.signed(most.get())),
+                  words.stopsUnit(),
+                  words.say("pages.path.againstHit"))
               .with(Known.COMPUTED));
     }
     long blurred =
@@ -48,12 +53,10 @@ final class PathView {
             .filter(s -> s.focus().filter(focus -> !focus.isSharp()).isPresent())
             .count();
     return new ShortLine(
-        HEADING,
+        words.say("pages.figures.heading.path"),
         path,
         figures,
-        blurred == 0
-            ? ""
-            : blurred == 1 ? "One mark is out of focus." : blurred + " marks are out of focus.");
+        blurred == 0 ? "" : words.count("pages.path.marksBlurred", blurred));
   }
 
   private static Stream<Stops> fromHit(PathFigures path) {
@@ -62,21 +65,17 @@ final class PathView {
 
   FiguresPart part() {
     FiguresPart part =
-        FiguresPart.of(
-            ID,
-            HEADING,
-            "All the light on a flat meter toward the camera, at the marks and in equal steps"
-                + " between them. It tells how early the subject may look up.");
+        FiguresPart.of(ID, words.say("pages.figures.heading.path"), words.say("pages.path.lead"));
     for (PathFigures path : of.figures().paths()) {
       part =
           part.with(
                   levels(
-                      "Levels at the marks of " + path.subject(),
+                      words.say("pages.path.levels", path.subject()),
                       path,
                       path.stations().stream().filter(s -> s.mark().isPresent()).toList()))
               .with(lights(path))
               .with(
-                  levels("Every step on the way of " + path.subject(), path, path.stations())
+                  levels(words.say("pages.path.steps", path.subject()), path, path.stations())
                       .asFolded());
       for (String assumption : path.assumptions()) {
         part = part.withNote(path.subject() + ": " + assumption);
@@ -85,18 +84,20 @@ final class PathView {
         Optional<Working> working =
             station.mark().isPresent() ? path.working(station) : Optional.empty();
         if (working.isPresent()) {
-          part = part.with(Wording.working(working.get()));
+          part = part.with(WorkingStep.of(working.get(), words));
         }
       }
     }
     return part;
   }
 
-  private static FiguresTable levels(String caption, PathFigures path, List<Station> stations) {
+  private FiguresTable levels(String caption, PathFigures path, List<Station> stations) {
     List<FiguresTable.Row> rows = new ArrayList<>();
     for (Station station : stations) {
       Optional<Stops> level = path.fromShooting(station);
-      StopRuler ruler = StopRuler.of(name(station)).withNames("all the light", "");
+      StopRuler ruler =
+          StopRuler.of(name(station), words.notation())
+              .withNames(words.say("pages.targets.all"), "");
       rows.add(
           FiguresTable.Row.of(
               0,
@@ -110,25 +111,28 @@ final class PathView {
                   .map(
                       focus ->
                           metres(focus.toCamera())
-                              .after(focus.isSharp() ? "sharp" : "out of focus"))
-                  .orElseGet(FiguresTable.Cell::notKnown)));
+                              .after(
+                                  focus.isSharp()
+                                      ? words.say("pages.path.sharp")
+                                      : words.say("pages.path.blurred")))
+                  .orElseGet(() -> FiguresTable.Cell.notKnown(words))));
     }
     return FiguresTable.of(
         caption,
         List.of(
-            FiguresTable.Column.words("Where"),
-            FiguresTable.Column.rulers("Against the shooting exposure, stops"),
-            FiguresTable.Column.figures("Stops"),
-            FiguresTable.Column.figures("From the hit mark, stops"),
-            FiguresTable.Column.figures("Gone"),
-            FiguresTable.Column.figures("To the camera")),
+            FiguresTable.Column.words(words.say("pages.path.where")),
+            FiguresTable.Column.rulers(words.say("pages.common.ruler")),
+            FiguresTable.Column.figures(words.say("pages.common.stops")),
+            FiguresTable.Column.figures(words.say("pages.path.fromHit")),
+            FiguresTable.Column.figures(words.say("pages.path.gone")),
+            FiguresTable.Column.figures(words.say("pages.path.toCamera"))),
         rows);
   }
 
   /** The lights that reach the hit mark, as they are built. */
   private FiguresTable lights(PathFigures path) {
     List<FiguresTable.Column> columns = new ArrayList<>();
-    columns.add(FiguresTable.Column.words("Where"));
+    columns.add(FiguresTable.Column.words(words.say("pages.path.where")));
     List<Integer> shown = new ArrayList<>();
     for (LightId id : of.inBuildOrder()) {
       int light = path.lights().indexOf(id);
@@ -147,23 +151,24 @@ final class PathView {
         rows.add(new FiguresTable.Row(0, name(station), cells, ""));
       }
     }
-    return FiguresTable.of("Each light against itself at the hit mark, stops", columns, rows);
+    return FiguresTable.of(words.say("pages.path.each"), columns, rows);
   }
 
-  private static String name(Station station) {
+  private String name(Station station) {
     return station
         .mark()
         .map(Wording::capital)
-        .orElseGet(() -> Wording.metres(station.gone()) + " on");
+        .orElseGet(() -> words.say("pages.path.on", words.length(station.gone())));
   }
 
-  private static FiguresTable.Cell stops(Optional<Stops> stops) {
+  private FiguresTable.Cell stops(Optional<Stops> stops) {
     return stops
-        .map(s -> FiguresTable.Cell.of(Wording.signed(s)))
-        .orElseGet(() -> FiguresTable.Cell.of("–").after("no light"));
+        .map(s -> FiguresTable.Cell.of(words.signed(s)))
+        .orElseGet(() -> FiguresTable.Cell.of("–").after(words.say("pages.path.noLight")));
   }
 
-  private static FiguresTable.Cell metres(Metres metres) {
-    return FiguresTable.Cell.of(String.format(Locale.ROOT, "%.1f", metres.value()), "m");
+  private FiguresTable.Cell metres(Metres metres) {
+    Figure length = words.length(metres, 1, "");
+    return FiguresTable.Cell.of(length.value(), length.unit());
   }
 }

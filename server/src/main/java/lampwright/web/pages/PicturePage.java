@@ -3,6 +3,7 @@ package lampwright.web.pages;
 import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.Svg;
+import lampwright.wording.Figure;
 
 /**
  * One picture.

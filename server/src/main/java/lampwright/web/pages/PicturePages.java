@@ -31,6 +31,7 @@ import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormFields;
 import lampwright.web.http.FormWithFile;
+import lampwright.wording.Wording;
 
 /** A setup's pictures, one of them, and the forms that add, change and take away. */
 public final class PicturePages {
@@ -73,11 +74,11 @@ public final class PicturePages {
   }
 
   /** What the setup's own page shows of them. */
-  PicturesPart part(Caller caller, StudioId studio, SetupId setup) {
+  PicturesPart part(Caller caller, StudioId studio, SetupId setup, Wording words) {
     Listed<KeptPicture> all = tasks.keeping().list(caller, studio, setup, Listed.Wish.first());
     Optional<KeptPicture> finished =
         all.items().stream().filter(of -> of.note().kind() == PictureKind.FINAL).findFirst();
-    String count = all.items().size() + (all.next().isPresent() ? " and more" : "");
+
     return new PicturesPart(
         finished.map(of -> PictureTile.large(studio, of, tasks.giving().isThere(of))),
         all.items().stream()
@@ -86,7 +87,11 @@ public final class PicturePages {
             .map(of -> PictureTile.small(studio, of, tasks.giving().isThere(of)))
             .toList(),
         path(studio, setup),
-        all.items().size() == 1 ? "Its page of pictures" : "All pictures: " + count);
+        all.items().size() == 1 && all.next().isEmpty()
+            ? words.say("pages.picture.page")
+            : words.say(
+                all.next().isPresent() ? "pages.picture.allCountMore" : "pages.picture.allCount",
+                all.items().size()));
   }
 
   /** Shows them all: {@code /studios/{studio}/setups/{setup}/pictures}. */
@@ -109,7 +114,10 @@ public final class PicturePages {
         context,
         "pictures",
         new PicturesPage(
-            layouts.of(context, studio, "Pictures of " + setup.document().title()),
+            layouts.of(
+                context,
+                studio,
+                layouts.words(context).say("pages.picture.of", setup.document().title())),
             setup.document().title(),
             SetupPages.setupPath(studio, id),
             page.items().stream()
@@ -207,7 +215,10 @@ public final class PicturePages {
         context,
         "picture",
         new PicturePage(
-            layouts.of(context, studio, tile.kind() + " of " + title),
+            layouts.of(
+                context,
+                studio,
+                layouts.words(context).say("pages.picture.oneOf", tile.kind(), title)),
             title,
             SetupPages.setupPath(studio, setup),
             path(studio, setup),

@@ -1,6 +1,5 @@
 package lampwright.web.pages;
 
-import java.util.Locale;
 import java.util.Optional;
 import lampwright.people.StudioId;
 import lampwright.picture.PictureSize;
@@ -9,6 +8,7 @@ import lampwright.setup.PictureKind;
 import lampwright.setup.SetupId;
 import lampwright.tasks.Finding;
 import lampwright.tasks.KeptPicture;
+import lampwright.wording.Wording;
 
 /**
  * A picture as pages show it among others.
@@ -88,9 +88,7 @@ public record PictureTile(
   }
 
   static String words(PictureKind kind) {
-    return kind == PictureKind.FINAL
-        ? "Finished picture"
-        : Wording.sentence(kind.name().toLowerCase(Locale.ROOT));
+    return kind == PictureKind.FINAL ? "Finished picture" : Wording.capital(kind.word());
   }
 
   /** The sources for an {@code img} by their widths; absent where there is but one. */

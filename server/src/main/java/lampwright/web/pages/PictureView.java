@@ -23,6 +23,7 @@ import lampwright.setup.used.FileAgainstSetup.Difference;
 import lampwright.tasks.KeptNote;
 import lampwright.tasks.KeptPicture;
 import lampwright.tasks.PictureComparing;
+import lampwright.wording.Figure;
 
 /** Puts a picture, what its file says and what was written on it on its page. */
 final class PictureView {

@@ -8,18 +8,22 @@ import lampwright.drawing.Svg;
  * The plan, with the same facts as a table.
  *
  * @param drawing the measured drawing
- * @param lengths the unit along its frame, as the caption begins with it ("Metres")
  * @param places what stands where, in the order of the drawing's numbers
+ * @param elevations the same from the side and from the front; may be empty
  */
-public record PlanView(Svg drawing, String lengths, List<Place> places) {
+public record PlanView(Svg drawing, List<Place> places, List<Svg> elevations) {
 
   public PlanView {
     places = List.copyOf(places);
+    elevations = List.copyOf(elevations);
   }
 
-  /** A plan in metres. */
   public PlanView(Svg drawing, List<Place> places) {
-    this(drawing, "Metres", places);
+    this(drawing, places, List.of());
+  }
+
+  PlanView withElevations(List<Svg> wanted) {
+    return new PlanView(drawing, places, wanted);
   }
 
   /** A drawing beside the rows that say the same. */

@@ -2,30 +2,34 @@ package lampwright.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import lampwright.engine.Known;
 import lampwright.engine.Working;
 import lampwright.engine.unit.Seconds;
 import lampwright.setup.LightId;
 import lampwright.setup.figures.HeatFigures;
 import lampwright.setup.figures.MainsFigures;
 import lampwright.setup.figures.PowerFigures;
+import lampwright.wording.Figure;
+import lampwright.wording.Wording;
+import lampwright.wording.WorkingStep;
 
 /** Puts into words and tables what the pictures cost in energy and time. */
 final class PowerView {
 
   static final String ID = "power";
-  static final String HEADING = "Power and pace";
 
   private final FiguresOf of;
+  private final Wording words;
 
   PowerView(FiguresOf of) {
     this.of = of;
+    this.words = of.words();
   }
 
   ShortLine line(String path) {
     PowerFigures power = of.figures().power();
     return new ShortLine(
-        HEADING,
+        words.say("pages.figures.heading.power"),
         path,
         figures(),
         power.pace().isEmpty() && power.charge().isEmpty() ? missing() : wish());
@@ -34,7 +38,10 @@ final class PowerView {
   private List<Figure> figures() {
     PowerFigures power = of.figures().power();
     List<Figure> figures = new ArrayList<>();
-    power.energyPerFrame().map(e -> Wording.energy(e, "a frame")).ifPresent(figures::add);
+    power
+        .energyPerFrame()
+        .map(e -> words.energy(e, words.say("pages.power.frame")))
+        .ifPresent(figures::add);
     power
         .pace()
         .ifPresent(
@@ -43,7 +50,7 @@ final class PowerView {
                     Figure.of(
                             seconds(pace.betweenFrames()),
                             "s",
-                            "between frames, by " + of.name(pace.slowest()))
+                            words.say("pages.power.between", of.name(pace.slowest())))
                         .with(Known.COMPUTED)));
     power
         .charge()
@@ -52,19 +59,15 @@ final class PowerView {
                 figures.add(
                     Figure.of(
                             frames(charge.frames()),
-                            "frames",
-                            "at most to a charge, by " + of.name(charge.first()))
+                            words.say("pages.power.frames"),
+                            words.say("pages.power.byCharge", of.name(charge.first())))
                         .with(Known.COMPUTED)));
     return figures;
   }
 
   FiguresPart part() {
     FiguresPart part =
-        FiguresPart.of(
-            ID,
-            HEADING,
-            "The slowest light sets the pace. Frames to a charge are an upper bound: cold, age and"
-                + " stand-by take their share.");
+        FiguresPart.of(ID, words.say("pages.figures.heading.power"), words.say("pages.power.lead"));
     for (Figure figure : figures()) {
       part = part.with(figure);
     }
@@ -73,7 +76,7 @@ final class PowerView {
       part = part.withNote(wish());
     }
     for (Working working : of.figures().power().workings()) {
-      part = part.with(Wording.working(working));
+      part = part.with(WorkingStep.of(working, words));
     }
     return part.withMissing(missing());
   }
@@ -88,15 +91,15 @@ final class PowerView {
       part =
           part.with(
                   Figure.of(
-                          String.format(Locale.ROOT, "%.1f", mains.current().value()),
+                          words.fixed(mains.current().value(), 1),
                           "A",
-                          "from the mains while all charge")
+                          words.say("pages.power.mains"))
                       .with(Known.COMPUTED))
               .with(
                   Figure.of(
-                          Wording.about(mains.generator().value()),
+                          words.about(mains.generator().value()),
                           "VA",
-                          "generator, with its margin")
+                          words.say("pages.power.generator"))
                       .with(Known.COMPUTED));
       for (String assumption : mains.assumptions()) {
         part = part.withNote(assumption);
@@ -107,15 +110,13 @@ final class PowerView {
       part =
           part.with(
                   Figure.of(
-                          Wording.about(heat.load().average().value()),
+                          words.about(heat.load().average().value()),
                           "W",
-                          "heat in the hottest head, " + of.name(heat.hottest()))
+                          words.say("pages.power.heat", of.name(heat.hottest())))
                       .with(Known.COMPUTED))
               .withNote(
-                  (heat.isPaceOfPlan()
-                          ? "Heat at the pace that is planned."
-                          : "Heat at the fastest that the lights can.")
-                      + " The maker’s limit in flashes a minute goes before it.");
+                  words.say(
+                      heat.isPaceOfPlan() ? "pages.power.heatPlanned" : "pages.power.heatFastest"));
     }
     return part;
   }
@@ -129,36 +130,38 @@ final class PowerView {
           .forEach(rows::add);
     }
     return FiguresTable.of(
-        "Each light’s energy, time to recycle and charge",
+        words.say("pages.power.table"),
         List.of(
-            FiguresTable.Column.words("Light"),
-            FiguresTable.Column.figures("A frame"),
-            FiguresTable.Column.figures("Ready again in"),
-            FiguresTable.Column.figures("Frames to a charge")),
+            FiguresTable.Column.words(words.say("pages.common.light")),
+            FiguresTable.Column.figures(words.say("pages.power.aFrame")),
+            FiguresTable.Column.figures(words.say("pages.power.ready")),
+            FiguresTable.Column.figures(words.say("pages.power.framesTo"))),
         rows);
   }
 
   private FiguresTable.Row row(PowerFigures.LightPower power) {
-    Figure energy = Wording.energy(power.energy(), "");
+    Figure energy = words.energy(power.energy(), "");
     return FiguresTable.Row.of(
         of.number(power.light().id()),
         of.role(power.light().id()),
         FiguresTable.Cell.of(energy.value(), energy.unit()),
-        power.recycle().map(PowerView::ready).orElseGet(FiguresTable.Cell::notKnown),
+        power.recycle().map(this::ready).orElseGet(() -> FiguresTable.Cell.notKnown(words)),
         power
             .framesPerCharge()
-            .map(frames -> FiguresTable.Cell.of(frames(frames)).after("at most"))
-            .orElseGet(FiguresTable.Cell::notKnown));
+            .map(
+                frames ->
+                    FiguresTable.Cell.of(frames(frames)).after(words.say("pages.power.atMost")))
+            .orElseGet(() -> FiguresTable.Cell.notKnown(words)));
   }
 
-  private static FiguresTable.Cell ready(Seconds time) {
-    return seconds(time).equals("0.0")
-        ? FiguresTable.Cell.of("at once")
+  private FiguresTable.Cell ready(Seconds time) {
+    return time.value() < 0.05
+        ? FiguresTable.Cell.of(words.say("pages.power.atOnce"))
         : FiguresTable.Cell.of(seconds(time), "s");
   }
 
   private String wish() {
-    List<String> words = new ArrayList<>();
+    List<String> said = new ArrayList<>();
     of.figures()
         .power()
         .wish()
@@ -167,27 +170,22 @@ final class PowerView {
               wish.keepsPace()
                   .ifPresent(
                       keeps ->
-                          words.add(
+                          said.add(
                               keeps
-                                  ? "Keeps the pace that is planned."
-                                  : "Too slow for the pace that is planned."));
+                                  ? words.say("pages.power.keeps")
+                                  : words.say("pages.power.slow")));
               wish.charges()
-                  .ifPresent(
-                      charges ->
-                          words.add(
-                              "The frames that are planned need "
-                                  + charges
-                                  + (charges == 1 ? " charge." : " charges.")));
+                  .ifPresent(charges -> said.add(words.count("pages.power.charges", charges)));
             });
-    return String.join(" ", words);
+    return String.join(" ", said);
   }
 
-  private static String seconds(Seconds time) {
-    return String.format(Locale.ROOT, "%.1f", time.value());
+  private String seconds(Seconds time) {
+    return words.fixed(time.value(), 1);
   }
 
-  private static String frames(double frames) {
-    return Wording.about(Math.floor(frames));
+  private String frames(double frames) {
+    return words.about(Math.floor(frames));
   }
 
   private String missing() {

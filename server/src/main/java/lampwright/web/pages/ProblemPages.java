@@ -11,8 +11,6 @@ import lampwright.web.http.ProblemKind;
 /** What went wrong, as a page: an occurrence, and each kind explained. */
 public final class ProblemPages {
 
-  private static final Link HOME = new Link("To the first page", "/");
-
   private final Templates templates;
   private final Layouts layouts;
 
@@ -34,26 +32,31 @@ public final class ProblemPages {
         layout,
         kind.status(),
         kind.title(),
-        faults.isEmpty() ? problem.detail() : "Nothing was changed. Put these right:",
+        faults.isEmpty() ? problem.detail() : layout.words().say("pages.error.nothingChanged"),
         faults,
         Optional.of(problem.reference()),
-        List.of(HOME, new Link("What this means", kind.type())));
+        List.of(home(layout), new Link(layout.words().say("pages.error.means"), kind.type())));
+  }
+
+  private static Link home(Layout layout) {
+    return new Link(layout.words().say("pages.error.home"), "/");
   }
 
   /** A kind, at the address that problem details name as their type. */
   public void explain(Context context) {
     ProblemKind kind = ProblemKind.find(context.pathParam("kind")).orElseThrow(Refused::notFound);
-    context.header("Cache-Control", "public, max-age=3600");
+    context.header("Cache-Control", "private, max-age=3600");
+    Layout layout = layouts.outside(Optional.of(context), kind.title());
     templates.show(
         context,
         "error",
         new ErrorPage(
-            layouts.outside(Optional.of(context), kind.title()),
+            layout,
             kind.status(),
             kind.title(),
             kind.explanation(),
             List.of(),
             Optional.empty(),
-            List.of(HOME)));
+            List.of(home(layout))));
   }
 }

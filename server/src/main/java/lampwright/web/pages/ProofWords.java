@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import lampwright.setup.adapting.Proof;
+import lampwright.wording.Wording;
 
 /** How sure an answer is, in a plain sentence. */
 final class ProofWords {
@@ -10,18 +11,16 @@ final class ProofWords {
 
   private ProofWords() {}
 
-  static String of(Proof proof) {
+  static String of(Proof proof, Wording words) {
     if (proof.isOptimal()) {
-      return "No better way exists with this kit.";
+      return words.say("pages.proof.best");
     }
     String found =
         proof.gap() < TOLD_STOPS
-            ? "No better way exists among those that were looked at"
-            : "The best found in the time: one that costs at most "
-                + Wording.stops(proof.gap())
-                + " less may exist";
+            ? words.say("pages.proof.looked")
+            : words.say("pages.proof.time", words.stops(proof.gap()));
     return proof.unlooked()
-        ? found + "; the least likely pairs of head and modifier were not looked at."
-        : found + ".";
+        ? words.say("pages.proof.unlooked", found)
+        : words.say("pages.proof.all", found);
   }
 }

@@ -24,6 +24,7 @@ import lampwright.tasks.SearchNews;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormFields;
+import lampwright.wording.Wording;
 
 /** The page of the searches that somebody keeps, and what is done there. */
 public final class SavedSearchPages {
@@ -63,29 +64,31 @@ public final class SavedSearchPages {
 
   private void show(Context context, Optional<SavedSearchesPage.Again> again, FormErrors errors) {
     StudioId studio = studio(context);
+    Wording words = layouts.words(context);
     List<SearchNews.Looked> all = news.list(door.caller(context), studio);
     templates.show(
         context,
         "savedSearches",
         new SavedSearchesPage(
-            layouts.of(context, studio, "Kept searches"),
+            layouts.of(context, studio, words.say("pages.saved.title")),
             door.csrfToken(context),
-            all.stream().map(looked -> card(studio, looked)).toList(),
+            all.stream().map(looked -> card(studio, looked, words)).toList(),
             again,
             errors,
             SetupPages.findPath(studio)));
   }
 
-  private static SavedSearchesPage.Card card(StudioId studio, SearchNews.Looked looked) {
+  private static SavedSearchesPage.Card card(
+      StudioId studio, SearchNews.Looked looked, Wording words) {
     KeptSearch search = looked.search();
     int fresh = looked.news().size();
     return new SavedSearchesPage.Card(
         search.id(),
         search.revision(),
         search.document().name(),
-        looked.question().map(SavedSearchPages::asked).orElse(List.of()),
-        looked.question().isEmpty() ? "" : setups(looked.total()),
-        fresh == 0 ? "" : fresh + " new",
+        looked.question().map(question -> asked(question, words)).orElse(List.of()),
+        looked.question().isEmpty() ? "" : words.count("pages.find.total", looked.total()),
+        fresh == 0 ? "" : words.say("pages.saved.fresh", fresh),
         looked.news().stream()
             .limit(NEWEST_SHOWN)
             .map(setup -> new Link(setup.title(), SetupPages.setupPath(studio, setup.id())))
@@ -95,24 +98,20 @@ public final class SavedSearchPages {
         path(studio) + "/" + search.id());
   }
 
-  private static String setups(long count) {
-    return count == 1 ? "1 setup" : count + " setups";
-  }
-
-  private static List<String> asked(Question question) {
+  private static List<String> asked(Question question, Wording words) {
     List<String> asked = new ArrayList<>();
     if (!question.text().isBlank()) {
       asked.add("“" + question.text().strip() + "”");
     }
     question.filters().forEach(filter -> asked.add(FilterWriter.words(filter)));
     if (question.standing().archived()) {
-      asked.add("put by");
+      asked.add(words.say("pages.saved.putBy"));
     }
     if (question.order() == Question.Order.NEAR) {
-      asked.add("nearest first");
+      asked.add(words.say("pages.saved.nearest"));
     }
     if (question.order() == Question.Order.OFF) {
-      asked.add("least off first");
+      asked.add(words.say("pages.saved.leastOff"));
     }
     return asked;
   }
@@ -122,7 +121,7 @@ public final class SavedSearchPages {
     String name =
         String.join(
             ", ",
-            Stream.concat(Stream.of(text).filter(words -> !words.isBlank()), marks.stream())
+            Stream.concat(Stream.of(text).filter(typed -> !typed.isBlank()), marks.stream())
                 .toList());
     return name.codePoints()
         .limit(SavedSearch.LONGEST_NAME)

@@ -3,6 +3,8 @@ package lampwright.web.pages;
 import java.util.List;
 import java.util.Optional;
 import lampwright.setup.Caution;
+import lampwright.wording.Figure;
+import lampwright.wording.MissingInput;
 
 /**
  * One setup with its figures, like a surveyor's sheet.
@@ -85,6 +87,6 @@ public record SetupPage(
 
   /** Whether the table of lights has the column of deviations. */
   public boolean hasOff() {
-    return lights.stream().anyMatch(light -> light.off().isPresent());
+    return lights.stream().anyMatch(light -> light.row().off().isPresent());
   }
 }

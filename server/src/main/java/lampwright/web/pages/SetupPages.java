@@ -30,18 +30,12 @@ import lampwright.tasks.Tracing;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormFields;
+import lampwright.wording.Wording;
 
 /** The page of one setup, and of all its figures. */
 public final class SetupPages {
 
   private static final String USED = "/used";
-  private static final FormErrors CHANGED_SINCE =
-      new FormErrors(
-          List.of(
-              new FormErrors.FormError(
-                  "",
-                  "Somebody changed this setup since you opened it. What you typed still stands"
-                      + " below; look at what is new, then keep it.")));
 
   private final Door door;
   private final Cataloguing cataloguing;
@@ -96,33 +90,48 @@ public final class SetupPages {
     Caller caller = door.caller(context);
     Figures figures = FiguresComputation.of(setup.document());
     Recording.State state = recording.state(caller, studio, setup);
+    Layout layout = layouts.of(context, studio, setup.document().title());
+    Wording words = layout.words();
     templates.show(
         context,
         "setup",
-        new SetupView(setup.document(), figures)
+        new SetupView(setup.document(), figures, words)
             .page(
-                layouts.of(context, studio, setup.document().title()),
+                layout,
                 setup,
                 new SetupView.Beside(
                     kin(studio, setup, tracing.kin(caller, studio, setup)),
                     SignatureView.part(signing.get(caller, studio, setup.id())),
-                    state.last().map(last -> new UsedView(last).part()),
+                    state.last().map(last -> new UsedView(last, words).part()),
                     state.mayRecord()
                         ? Optional.of(
-                            usedForm(context, studio, setup, figures, state.last(), typed))
+                            usedForm(context, studio, setup, figures, state.last(), typed, words))
                         : Optional.empty(),
                     kitForm(caller, studio, setup.id(), ""),
-                    actions(studio, setup),
-                    pictures.part(caller, studio, setup.id()),
+                    actions(studio, setup, state.mayRecord(), words),
+                    pictures.part(caller, studio, setup.id(), words),
                     life.part(context, studio, setup, state.mayRecord())),
                 findPath(studio),
                 setupPath(studio, setup.id()) + "/figures"));
   }
 
-  private static List<Link> actions(StudioId studio, Catalogued setup) {
+  private static List<Link> actions(
+      StudioId studio, Catalogued setup, boolean mayWrite, Wording words) {
     List<Link> actions = new ArrayList<>();
-    actions.add(new Link("Pictures", PicturePages.path(studio, setup.id())));
-    actions.add(new Link("Takes and notes", TakePages.takesPath(studio, setup.id())));
+    if (mayWrite) {
+      actions.add(
+          new Link(words.say("editor.way.change"), setupPath(studio, setup.id()) + "/edit"));
+      actions.add(
+          new Link(words.say("editor.way.another"), findPath(studio) + "/new?from=" + setup.id()));
+      actions.add(
+          new Link(
+              words.say("studio.archive.one"),
+              "/api" + setupPath(studio, setup.id()) + "/archive"));
+    }
+    actions.add(
+        new Link(words.say("pages.common.pictures"), PicturePages.path(studio, setup.id())));
+    actions.add(
+        new Link(words.say("pages.takes.andNotes"), TakePages.takesPath(studio, setup.id())));
     setup
         .document()
         .occasion()
@@ -130,7 +139,10 @@ public final class SetupPages {
         .flatMap(Occasion.Place::location)
         .ifPresent(
             location ->
-                actions.add(new Link("The location", LocationPages.path(studio) + "/" + location)));
+                actions.add(
+                    new Link(
+                        words.say("pages.setup.location"),
+                        LocationPages.path(studio) + "/" + location)));
     return actions;
   }
 
@@ -154,10 +166,11 @@ public final class SetupPages {
       Catalogued setup,
       Figures figures,
       Optional<Recorded> last,
-      Typed typed) {
+      Typed typed,
+      Wording words) {
     String action = setupPath(studio, setup.id()) + USED;
     Optional<Recorded> now = now(setup, last);
-    UsedFields fields = fields(setup, figures, now);
+    UsedFields fields = fields(setup, figures, now, words);
     if (typed.fields().isEmpty()) {
       String note = now.map(Recorded::note).orElse("");
       return fields.form(action, door.csrfToken(context), setup.revision(), note);
@@ -177,11 +190,13 @@ public final class SetupPages {
     return last.filter(of -> of.revision() == setup.revision());
   }
 
-  private static UsedFields fields(Catalogued setup, Figures figures, Optional<Recorded> now) {
+  private static UsedFields fields(
+      Catalogued setup, Figures figures, Optional<Recorded> now, Wording words) {
     return new UsedFields(
         setup.document(),
         now.map(of -> FiguresComputation.of(of.planned())).orElse(figures),
-        now.isPresent());
+        now.isPresent(),
+        words);
   }
 
   /** Whoever comes to the form's own address is led to the form. */
@@ -199,7 +214,8 @@ public final class SetupPages {
     Caller caller = door.caller(context);
     Catalogued setup = cataloguing.get(caller, studio, id);
     Optional<Recorded> now = now(setup, recording.find(caller, studio, id));
-    UsedFields fields = fields(setup, FiguresComputation.of(setup.document()), now);
+    UsedFields fields =
+        fields(setup, FiguresComputation.of(setup.document()), now, layouts.words(context));
     Reading<Used> read = fields.read(sent::get);
     try {
       Used used =
@@ -213,7 +229,11 @@ public final class SetupPages {
       FormErrors errors =
           switch (refused.refusal()) {
             case Refusal.Invalid(List<Problem> problems) -> fields.errors(problems, sent::get);
-            case Refusal.Stale stale -> CHANGED_SINCE;
+            case Refusal.Stale stale ->
+                new FormErrors(
+                    List.of(
+                        new FormErrors.FormError(
+                            "", layouts.words(context).say("pages.setup.changedSince"))));
             default -> throw refused;
           };
       context.status(
@@ -235,12 +255,13 @@ public final class SetupPages {
     StudioId studio = Leave.studio(context.pathParam("studio"));
     SetupId id = Cataloguing.id(context.pathParam("setup"));
     SetupDocument setup = cataloguing.get(door.caller(context), studio, id).document();
+    Layout layout =
+        layouts.of(context, studio, layouts.words(context).say("pages.figures.of", setup.title()));
     templates.show(
         context,
         "figures",
-        new FiguresView(setup, FiguresComputation.of(setup))
-            .page(
-                layouts.of(context, studio, "Figures of " + setup.title()), setupPath(studio, id)));
+        new FiguresView(setup, FiguresComputation.of(setup), layout.words())
+            .page(layout, setupPath(studio, id)));
   }
 
   private KitForm kitForm(Caller caller, StudioId studio, SetupId id, String chosen) {

@@ -1,19 +1,17 @@
 package lampwright.web.pages;
 
-import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lampwright.drawing.Elevation;
 import lampwright.drawing.Plan;
 import lampwright.drawing.PlanTable;
 import lampwright.drawing.StopRuler;
-import lampwright.engine.unit.Stops;
+import lampwright.language.Notation;
 import lampwright.setup.Ambient;
 import lampwright.setup.Cautions;
 import lampwright.setup.Light;
@@ -27,26 +25,25 @@ import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.Level;
 import lampwright.setup.figures.LightFigures;
 import lampwright.tasks.Catalogued;
+import lampwright.wording.Figure;
+import lampwright.wording.KeyFigures;
+import lampwright.wording.LightRow;
+import lampwright.wording.Wording;
+import lampwright.wording.WorkingStep;
 
 /** Puts a catalogued setup and its figures on the setup page. */
 final class SetupView {
 
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
-
   private final SetupDocument setup;
   private final Figures figures;
+  private final Wording words;
   private final Map<LightId, Integer> numbers;
 
-  SetupView(SetupDocument setup, Figures figures) {
+  SetupView(SetupDocument setup, Figures figures, Wording words) {
     this.setup = setup;
     this.figures = figures;
-    this.numbers = numbers(setup);
-  }
-
-  /** Each light's number: its place in the build order, as on the plan. */
-  static Map<LightId, Integer> numbers(SetupDocument setup) {
-    return setup.numbersInBuildOrder();
+    this.words = words;
+    this.numbers = setup.numbersInBuildOrder();
   }
 
   /** What the page shows beside the setup itself. */
@@ -62,22 +59,22 @@ final class SetupView {
 
   SetupPage page(
       Layout layout, Catalogued from, Beside beside, String findPath, String figuresPath) {
-    FiguresView all = new FiguresView(setup, figures);
+    FiguresView all = new FiguresView(setup, figures, words);
     return new SetupPage(
         layout,
         setup.title(),
-        placeAndDate(setup),
+        placeAndDate(setup, words),
         setup.intent().orElse(""),
         beside.kin(),
         moods(setup, findPath),
         beside.pictures(),
-        SetupFigures.strip(setup.exposure(), figures),
-        Optional.of(PlanView.of(Plan.of(setup, figures), PlanTable.of(setup, figures))),
+        KeyFigures.of(setup, figures, words.notation()),
+        Optional.of(plan()),
         beside.signature().withLike(Address.of(findPath).with("like", from.id().text()).toString()),
         lights(),
         beside.used(),
         beside.usedForm(),
-        "Off the model",
+        words.say("pages.setup.offModel"),
         buildOrder(),
         figuresPath,
         all.dials(),
@@ -93,13 +90,21 @@ final class SetupView {
         figures.leftOut(),
         beside.kits(),
         beside.life(),
-        "Revision "
-            + from.revision()
-            + ", by "
-            + from.changedBy()
-            + ", "
-            + DAY.format(from.changedAt().atZone(ZoneOffset.UTC)),
+        words.say(
+            "pages.setup.revision",
+            from.revision(),
+            from.changedBy(),
+            new DayWords(words).day(from.changedAt().atZone(ZoneOffset.UTC).toLocalDate())),
         beside.actions());
+  }
+
+  private PlanView plan() {
+    Notation notation = words.notation();
+    return PlanView.of(Plan.of(setup, figures, notation), PlanTable.of(setup, figures, notation))
+        .withElevations(
+            List.of(
+                Elevation.side(setup, figures, notation),
+                Elevation.front(setup, figures, notation)));
   }
 
   static List<Link> moods(SetupDocument setup, String findPath) {
@@ -109,12 +114,12 @@ final class SetupView {
   }
 
   /** Where and when, as one line; empty where neither is said. */
-  static String placeAndDate(SetupDocument setup) {
+  static String placeAndDate(SetupDocument setup, Wording words) {
     Optional<Occasion> occasion = setup.occasion();
     Stream<String> parts =
         Stream.of(
                 occasion.flatMap(Occasion::place).map(SetupView::place),
-                occasion.flatMap(Occasion::date).map(SetupView::day),
+                occasion.flatMap(Occasion::date).map(new DayWords(words)::day),
                 occasion.flatMap(Occasion::time).map(Object::toString),
                 occasion.flatMap(Occasion::weather))
             .flatMap(Optional::stream);
@@ -125,47 +130,18 @@ final class SetupView {
     return place.kind().map(kind -> place.name() + ", " + kind).orElse(place.name());
   }
 
-  private static String day(LocalDate date) {
-    return DAY.format(date);
-  }
-
   private List<SetupLight> lights() {
-    return setup.lightsInBuildOrder().stream()
-        .map(light -> light(figures.get(light.id())))
-        .toList();
+    return LightRow.all(setup, figures, words.notation()).stream().map(this::light).toList();
   }
 
-  private SetupLight light(LightFigures of) {
-    Light light = of.light();
-    String role = Wording.role(light.role());
-    Optional<Level> level = of.level();
+  private SetupLight light(LightRow row) {
+    StopRuler ruler = StopRuler.of(row.role(), words.notation());
     return new SetupLight(
-        number(light.id()),
-        role,
-        Wording.gear(light.heads(), light.head(), light.modifier(), light.gels()),
-        Wording.power(light.head(), light.stopsDown()),
-        level.map(l -> l.reading().tenthsText()).orElse("–"),
-        level.map(l -> Wording.known(l.known())).orElse(Known.ESTIMATED),
-        ruler(role, level).svg(),
-        level.map(l -> Wording.signed(l.fromShooting())).orElse("not known"),
-        level.map(l -> Wording.giveOrTake(l.uncertainty())).orElse(""),
-        of.computedMinusMetered().map(Stops::negated).map(d -> Deviation.ofTenths(d.value())),
-        light.reason().orElse(""),
-        level.map(SetupView::workings).orElse(List.of()));
-  }
-
-  private static List<WorkingStep> workings(Level level) {
-    return List.of(Wording.working(level.working()), Wording.working(level.budget().working()));
-  }
-
-  static StopRuler ruler(String what, Optional<Level> level) {
-    StopRuler ruler = StopRuler.of(what);
-    if (level.isEmpty()) {
-      return ruler;
-    }
-    return ruler
-        .withDot(level.get().fromShooting().value())
-        .withBand(level.get().uncertainty().value());
+        row,
+        row.onRuler()
+            .map(at -> ruler.withDot(at.fromShooting().value()).withBand(at.uncertainty().value()))
+            .orElse(ruler)
+            .svg());
   }
 
   private int number(LightId id) {
@@ -185,15 +161,18 @@ final class SetupView {
 
   private BuildStep lightStep(LightFigures of, Optional<String> what) {
     Light light = of.light();
+    String made = words.gear(1, light.head(), light.modifier(), List.of());
     String act =
-        Wording.role(light.role())
-            + ": "
-            + light.head().name()
-            + light.modifier().map(m -> ", " + m.name()).orElse("")
-            + light
-                .stopsDown()
-                .map(down -> ", at " + Wording.power(light.head(), Optional.of(down)))
-                .orElse("");
+        light
+            .stopsDown()
+            .map(
+                down ->
+                    words.say(
+                        "pages.setup.lightAct",
+                        words.role(light.role()),
+                        made,
+                        words.power(light.head(), Optional.of(down))))
+            .orElseGet(() -> words.role(light.role()) + ": " + made);
     return new BuildStep(
         number(light.id()),
         act,
@@ -203,12 +182,12 @@ final class SetupView {
   }
 
   /** The light alone; and with the ambient, where the meter was read so. */
-  private static String expected(Light light, Level level) {
-    String alone = level.reading().tenthsText() + " " + light.target().where();
+  private String expected(Light light, Level level) {
+    String alone = words.reading(level.reading()) + " " + words.where(light.target());
     return light
         .reading()
         .filter(MeterReading::includesAmbient)
-        .map(with -> alone + ", " + with.fNumber().tenthsText() + " with the ambient")
+        .map(with -> words.say("pages.setup.withAmbient", alone, words.reading(with.fNumber())))
         .orElse(alone);
   }
 
@@ -217,8 +196,10 @@ final class SetupView {
     for (Subject subject : setup.subjects()) {
       String measures =
           Stream.of(
-                  subject.height().map(height -> Wording.metres(height) + " tall"),
-                  subject.speedMPerS().map(v -> String.format(Locale.ROOT, "%.1f m/s", v)))
+                  subject
+                      .height()
+                      .map(height -> words.say("pages.setup.tall", words.length(height))),
+                  subject.speedMPerS().map(v -> words.fixed(v, 1) + " m/s"))
               .flatMap(Optional::stream)
               .collect(Collectors.joining(", "));
       marks.add(new SetupPage.Mark(subject.name(), measures));
@@ -236,12 +217,18 @@ final class SetupView {
         .ifPresent(
             a -> {
               shown.add(
-                  Figure.of(Wording.level(a.ambient().level()), "EV", "at ISO 100")
-                      .with(Wording.known(a.ambient().known())));
+                  Figure.of(
+                          words.level(a.ambient().level()),
+                          words.say("pages.unit.ev"),
+                          words.say("pages.setup.atIso"))
+                      .with(a.ambient().known()));
               shown.add(
-                  Figure.of(Wording.signed(a.offset()), "stops", "from the shooting exposure")
-                      .giveOrTake(a.uncertainty())
-                      .with(Wording.working(a.working())));
+                  Figure.of(
+                          words.signed(a.offset()),
+                          words.stopsUnit(),
+                          words.say("pages.setup.fromShooting"))
+                      .giveOrTake(words.giveOrTake(a.uncertainty()))
+                      .with(WorkingStep.of(a.working(), words)));
             });
     return shown;
   }
@@ -249,11 +236,11 @@ final class SetupView {
   private String ambientNote() {
     Optional<Ambient> ambient = setup.ambient();
     return Stream.of(
-            ambient.flatMap(Ambient::source).map(s -> Wording.sentence(s.name())),
-            ambient.flatMap(Ambient::how),
             ambient
-                .flatMap(Ambient::temperature)
-                .map(k -> String.format(Locale.ROOT, "%.0f K", k.value())))
+                .flatMap(Ambient::source)
+                .map(s -> words.say("wording.source." + Wording.key(s))),
+            ambient.flatMap(Ambient::how),
+            ambient.flatMap(Ambient::temperature).map(k -> words.fixed(k.value(), 0) + " K"))
         .flatMap(Optional::stream)
         .collect(Collectors.joining(" · "));
   }
@@ -263,7 +250,10 @@ final class SetupView {
     setup
         .camera()
         .flatMap(lampwright.setup.Camera::focusDistance)
-        .ifPresent(focus -> shown.add(Figure.of(Wording.metres(focus), "", "focus distance")));
+        .ifPresent(
+            focus ->
+                shown.add(
+                    Figure.of(words.length(focus), "", words.say("pages.setup.focusDistance"))));
     setup
         .camera()
         .flatMap(lampwright.setup.Camera::bearing)
@@ -271,7 +261,9 @@ final class SetupView {
             bearing ->
                 shown.add(
                     Figure.of(
-                        String.format(Locale.ROOT, "%.0f°", bearing.value()), "", "looks toward")));
+                        words.fixed(bearing.value(), 0) + "°",
+                        "",
+                        words.say("pages.setup.looksToward"))));
     return shown;
   }
 
@@ -282,7 +274,9 @@ final class SetupView {
                 Stream.of(
                         camera.body().map(lampwright.gear.Body::name),
                         camera.lens().map(lampwright.gear.Lens::name),
-                        camera.place().map(p -> "lens " + Wording.metres(p.z()) + " up"))
+                        camera
+                            .place()
+                            .map(p -> words.say("pages.setup.lensUp", words.length(p.z()))))
                     .flatMap(Optional::stream))
         .collect(Collectors.joining(" · "));
   }

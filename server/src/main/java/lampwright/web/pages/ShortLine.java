@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import java.util.List;
+import lampwright.wording.Figure;
 
 /**
  * One subject of the figures in a line, with the way to all of them.

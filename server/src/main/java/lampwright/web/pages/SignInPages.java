@@ -13,6 +13,7 @@ import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormFields;
 import lampwright.web.http.Visitors;
+import lampwright.wording.Wording;
 import org.jspecify.annotations.Nullable;
 
 /** Signing in and out in a browser. */
@@ -85,8 +86,7 @@ public final class SignInPages {
           new FormErrors(
               List.of(
                   new FormErrors.FormError(
-                      SignInPage.EMAIL,
-                      "E-mail and password do not belong together. Correct one of them.")));
+                      SignInPage.EMAIL, layouts.words(context).say("pages.signIn.wrong"))));
       context.status(HttpStatus.UNAUTHORIZED);
       context.html(render(Optional.of(context), form.get(NEXT), email, errors));
     }
@@ -110,35 +110,36 @@ public final class SignInPages {
   }
 
   private String render(Optional<Context> context, String next, String email, FormErrors errors) {
+    Wording words = layouts.words(context);
     return templates.render(
         "signIn",
         new SignInPage(
-            layouts.outside(context, "Sign in"),
+            layouts.outside(context, words.say("pages.signIn.title")),
             PATH,
             "",
             next,
             email,
             errors,
-            demoPassword.map(SignInPages::demo)));
+            demoPassword.map(password -> demo(password, words))));
   }
 
-  private static SignInPage.DemoHint demo(String password) {
+  private static SignInPage.DemoHint demo(String password, Wording words) {
     return new SignInPage.DemoHint(
         DemoStudio.MEMBERS.stream()
             .map(
                 member ->
                     new SignInPage.DemoMember(
-                        member.email(), may(member.role()).formatted(member.name())))
+                        member.email(), words.say(may(member.role()), member.name())))
             .toList(),
         password);
   }
 
   private static String may(Role role) {
     return switch (role) {
-      case OWNER -> "%s, the owner: everything, members included";
-      case AUTHOR -> "%s, an author: makes and changes setups and kits";
-      case CREW -> "%s, on the crew: reads, and logs takes";
-      case READER -> "%s, a reader: reads and recomputes";
+      case OWNER -> "pages.signIn.owner";
+      case AUTHOR -> "pages.signIn.author";
+      case CREW -> "pages.signIn.crew";
+      case READER -> "pages.signIn.reader";
     };
   }
 }

@@ -9,6 +9,7 @@ import lampwright.setup.signature.PartName;
 import lampwright.setup.signature.PictureSignature;
 import lampwright.setup.signature.Signature;
 import lampwright.tasks.Signing;
+import lampwright.wording.Wording;
 
 /** Puts a signature on the setup page: each part, or why it is not there. */
 final class SignatureView {

@@ -9,36 +9,35 @@ import lampwright.setup.LightId;
 import lampwright.setup.figures.SpillFigures;
 import lampwright.setup.figures.SpillFigures.Reach;
 import lampwright.setup.figures.TargetFigures;
+import lampwright.wording.Wording;
+import lampwright.wording.WorkingStep;
 
 /** Puts into tables what each light gives at every target, meant for it or not. */
 final class SpillView {
 
   static final String ID = "spill";
-  static final String HEADING = "Spill";
 
   /** Below this a light changes nothing that a picture shows. */
   private static final double FAINT_STOPS = -10;
 
   private final FiguresOf of;
+  private final Wording words;
 
   SpillView(FiguresOf of) {
     this.of = of;
+    this.words = of.words();
   }
 
   FiguresPart part() {
     List<TargetFigures> targets = of.figures().targets();
     FiguresPart part =
-        FiguresPart.of(
-                ID,
-                HEADING,
-                "Light goes where it can, not only where it is meant. A light’s reading sets how"
-                    + " strong it is; how it spreads from there is the model’s word.")
+        FiguresPart.of(ID, words.say("pages.figures.heading.spill"), words.say("pages.spill.lead"))
             .with(reaches(targets))
             .with(held(targets));
     for (TargetFigures target : targets) {
       Optional<Working> working = target.spill().working();
       if (working.isPresent()) {
-        part = part.with(Wording.working(working.get()));
+        part = part.with(WorkingStep.of(working.get(), words));
       }
     }
     return part;
@@ -46,7 +45,7 @@ final class SpillView {
 
   private FiguresTable reaches(List<TargetFigures> targets) {
     List<FiguresTable.Column> columns = new ArrayList<>();
-    columns.add(FiguresTable.Column.words("Light"));
+    columns.add(FiguresTable.Column.words(words.say("pages.common.light")));
     for (TargetFigures target : targets) {
       columns.add(FiguresTable.Column.figures(Wording.capital(target.target().name())));
     }
@@ -59,41 +58,37 @@ final class SpillView {
       rows.add(new FiguresTable.Row(of.number(id), of.role(id), cells, ""));
     }
     return FiguresTable.of(
-        "Each light at each target: stops from the shooting exposure, and its share of all the"
-            + " light there. Bold: meant for it.",
-        columns,
-        targets.isEmpty() ? List.of() : rows);
+        words.say("pages.spill.table"), columns, targets.isEmpty() ? List.of() : rows);
   }
 
-  private static FiguresTable.Cell cell(SpillFigures spill, LightId id) {
+  private FiguresTable.Cell cell(SpillFigures spill, LightId id) {
     Optional<Reach> found =
         spill.reaches().stream().filter(reach -> reach.light().equals(id)).findFirst();
     if (found.isEmpty()) {
-      return FiguresTable.Cell.notKnown();
+      return FiguresTable.Cell.notKnown(words);
     }
     Reach reach = found.get();
     Optional<Stops> level = spill.fromShooting(reach);
     if (level.isEmpty()) {
-      return FiguresTable.Cell.of("–").after("from behind");
+      return FiguresTable.Cell.of("–").after(words.say("pages.spill.behind"));
     }
     if (level.get().value() < FAINT_STOPS && !reach.forIt()) {
-      return FiguresTable.Cell.of("–").after("next to none");
+      return FiguresTable.Cell.of("–").after(words.say("pages.spill.faint"));
     }
     FiguresTable.Cell cell =
-        FiguresTable.Cell.of(Wording.signed(level.get()))
-            .after(Wording.percent(spill.share(reach)) + " %");
+        FiguresTable.Cell.of(words.signed(level.get()))
+            .after(words.percent(spill.share(reach)) + " %");
     return reach.forIt() ? cell.asMain() : cell;
   }
 
-  private static FiguresTable held(List<TargetFigures> targets) {
+  private FiguresTable held(List<TargetFigures> targets) {
     return FiguresTable.of(
-        "Everything that reaches each target, by how the meter is held: stops from the shooting"
-            + " exposure",
+        words.say("pages.spill.held"),
         List.of(
-            FiguresTable.Column.words("Target"),
-            FiguresTable.Column.figures("Flat, to the camera"),
-            FiguresTable.Column.figures("Flat, to the key"),
-            FiguresTable.Column.figures("Dome, to the camera")),
+            FiguresTable.Column.words(words.say("pages.targets.target")),
+            FiguresTable.Column.figures(words.say("pages.spill.flatCamera")),
+            FiguresTable.Column.figures(words.say("pages.spill.flatKey")),
+            FiguresTable.Column.figures(words.say("pages.spill.dome"))),
         targets.stream()
             .map(
                 target ->
@@ -106,9 +101,9 @@ final class SpillView {
             .toList());
   }
 
-  private static FiguresTable.Cell stops(Optional<Stops> stops) {
+  private FiguresTable.Cell stops(Optional<Stops> stops) {
     return stops
-        .map(s -> FiguresTable.Cell.of(Wording.signed(s)))
+        .map(s -> FiguresTable.Cell.of(words.signed(s)))
         .orElseGet(() -> FiguresTable.Cell.of("–"));
   }
 }

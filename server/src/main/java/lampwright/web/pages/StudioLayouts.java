@@ -2,6 +2,7 @@ package lampwright.web.pages;
 
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lampwright.people.Membership;
 import lampwright.people.StudioId;
@@ -10,6 +11,7 @@ import lampwright.tasks.Refused;
 import lampwright.tasks.SearchNews;
 import lampwright.tasks.Studios;
 import lampwright.web.http.Door;
+import lampwright.wording.Wording;
 
 /** What a page inside a studio has around its own part. */
 public final class StudioLayouts {
@@ -28,8 +30,24 @@ public final class StudioLayouts {
     this.news = news;
   }
 
+  /** The same with a phrase for its title. */
+  Layout named(Context context, StudioId studio, String key, Object... parts) {
+    return of(context, studio, words(context).say(key, parts));
+  }
+
+  /** The words and figures of who asks. */
+  Wording words(Context context) {
+    return layouts.words(context);
+  }
+
+  /** For who belongs to no studio. */
+  Layout outside(Context context, String title) {
+    return layouts.outside(Optional.of(context), title);
+  }
+
   Layout of(Context context, StudioId studio, String title) {
     Caller caller = door.caller(context);
+    Wording words = words(context);
     String name =
         studios.list(caller).stream()
             .filter(membership -> membership.studio().equals(studio))
@@ -38,6 +56,9 @@ public final class StudioLayouts {
             .orElseThrow(Refused::notFound);
     String find = SetupPages.findPath(studio);
     String locations = LocationPages.path(studio);
+    String kits = KitPages.path(studio);
+    String people = PeoplePages.path(studio);
+    String archive = ArchivePages.path(studio);
     String saved = SavedSearchPages.path(studio);
     return layouts.inside(
         context,
@@ -49,11 +70,18 @@ public final class StudioLayouts {
             SIGN_OUT,
             door.csrfToken(context),
             find,
-            List.of(new Link("Setups", find), new Link("Locations", locations)),
+            List.of(
+                new Link(words.say("pages.find.setups"), find),
+                new Link(words.say("studio.kits.heading"), kits),
+                new Link(words.say("pages.location.all"), locations),
+                new Link(words.say("studio.people.heading"), people),
+                new Link(words.say("studio.archive.heading"), archive)),
             new SignedIn.Saved(saved, news.count(caller, studio)),
-            Stream.of(locations, saved)
-                .filter(context.path()::startsWith)
-                .findFirst()
-                .orElse(find)));
+            context.path().startsWith(GearPages.path(studio))
+                ? kits
+                : Stream.of(kits, locations, people, archive, saved)
+                    .filter(context.path()::startsWith)
+                    .findFirst()
+                    .orElse(find)));
   }
 }

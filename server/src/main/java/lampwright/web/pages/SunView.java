@@ -2,24 +2,28 @@ package lampwright.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import lampwright.engine.Known;
 import lampwright.engine.Working;
 import lampwright.engine.sun.SunPhase;
 import lampwright.engine.unit.Degrees;
 import lampwright.setup.figures.SunFigures;
+import lampwright.wording.Figure;
+import lampwright.wording.Wording;
+import lampwright.wording.WorkingStep;
 
 /** Puts into words where the sun stood, and what a clear sky would have given. */
 final class SunView {
 
   static final String ID = "sun";
-  static final String HEADING = "Sun";
 
   private final FiguresOf of;
+  private final Wording words;
   private final Optional<SunFigures> sun;
 
   SunView(FiguresOf of) {
     this.of = of;
+    this.words = of.words();
     this.sun = of.figures().sun();
   }
 
@@ -30,9 +34,9 @@ final class SunView {
 
   ShortLine line(String path) {
     return new ShortLine(
-        HEADING,
+        words.say("pages.figures.heading.sun"),
         path,
-        sun.map(SunView::place).orElse(List.of()),
+        sun.map(this::place).orElse(List.of()),
         sun.map(s -> Wording.capital(phase(s)) + ".").orElseGet(this::missing));
   }
 
@@ -40,41 +44,40 @@ final class SunView {
     return SunPhase.of(sun.position().geometricElevation()).tradeName();
   }
 
-  private static List<Figure> place(SunFigures sun) {
+  private List<Figure> place(SunFigures sun) {
     List<Figure> figures = new ArrayList<>();
     double up = sun.position().elevation().value();
     figures.add(
         Figure.of(
-                String.format(Locale.ROOT, "%.1f°", Math.abs(up)),
-                up < 0 ? "below the horizon" : "up",
-                "height")
+                words.fixed(Math.abs(up), 1) + "°",
+                up < 0 ? words.say("pages.sun.below") : words.say("pages.sun.up"),
+                words.say("pages.sun.height"))
             .with(Known.COMPUTED));
     figures.add(
-        Figure.of(Wording.degrees(sun.position().azimuth()), "", "true bearing")
+        Figure.of(words.degrees(sun.position().azimuth()), "", words.say("pages.sun.bearing"))
             .with(Known.COMPUTED));
     sun.clearSkyLevel()
         .ifPresent(
             level ->
                 figures.add(
-                    Figure.of(Wording.level(level), "EV", "clear sky, level plane, at ISO 100")
+                    Figure.of(
+                            words.level(level),
+                            words.say("pages.unit.ev"),
+                            words.say("pages.sun.clearSky"))
                         .with(Known.ESTIMATED)));
     return figures;
   }
 
   FiguresPart part() {
     FiguresPart part =
-        FiguresPart.of(
-            ID,
-            HEADING,
-            "Where the sun stood by the almanac. The clear sky’s light is an estimate: clouds, haze"
-                + " and walls change it by stops, and a meter overrules it.");
+        FiguresPart.of(ID, words.say("pages.figures.heading.sun"), words.say("pages.sun.lead"));
     if (sun.isPresent()) {
       part = with(part, sun.get());
     }
     return part.withMissing(missing());
   }
 
-  private static FiguresPart with(FiguresPart before, SunFigures sun) {
+  private FiguresPart with(FiguresPart before, SunFigures sun) {
     FiguresPart part = before;
     for (Figure figure : place(sun)) {
       part = part.with(figure);
@@ -83,43 +86,41 @@ final class SunView {
       SunFigures.OfCamera camera = sun.ofCamera().get();
       part =
           part.with(
-                  Figure.of(aside(camera.relativeAzimuth()), "", "seen from the camera")
+                  Figure.of(aside(camera.relativeAzimuth()), "", words.say("pages.sun.fromCamera"))
                       .with(Known.COMPUTED))
               .with(
-                  Figure.of(Wording.degrees(camera.angleToAxis()), "", "from the lens’s axis")
+                  Figure.of(
+                          words.degrees(camera.angleToAxis()), "", words.say("pages.sun.fromAxis"))
                       .with(Known.COMPUTED));
     }
     if (sun.shadow().isPresent()) {
       part =
           part.with(
-              Figure.of(
-                      String.format(Locale.ROOT, "%.1f", sun.shadow().get().value()),
-                      "m",
-                      "shadow of the first subject, on level ground")
+              words
+                  .length(sun.shadow().get(), 1, words.say("pages.sun.shadow"))
                   .with(Known.COMPUTED));
     }
     part = part.withNote(Wording.capital(phase(sun)) + ".");
     if (sun.ofSubject().flatMap(SunFigures.OfSubject::pattern).isPresent()) {
       part =
           part.withNote(
-              "On the first subject’s face the sun is a "
-                  + sun.ofSubject().get().pattern().get().tradeName()
-                  + " light, "
-                  + LightsView.from(sun.ofSubject().get().direction())
-                  + ".");
+              words.say(
+                  "pages.sun.pattern",
+                  sun.ofSubject().get().pattern().get().tradeName(),
+                  new LightsView(of).from(sun.ofSubject().get().direction())));
     }
-    part = part.with(Wording.working(sun.elevationWorking()));
+    part = part.with(WorkingStep.of(sun.elevationWorking(), words));
     Optional<Working> sky = sun.clearSkyWorking();
-    return sky.isPresent() ? part.with(Wording.working(sky.get())) : part;
+    return sky.isPresent() ? part.with(WorkingStep.of(sky.get(), words)) : part;
   }
 
-  private static String aside(Degrees azimuth) {
+  private String aside(Degrees azimuth) {
     double value = azimuth.value();
-    String size = Wording.degrees(new Degrees(Math.abs(value)));
+    String size = words.degrees(new Degrees(Math.abs(value)));
     if (Math.round(value) == 0) {
       return size;
     }
-    return size + (value < 0 ? " left" : " right");
+    return words.say(value < 0 ? "pages.direction.left" : "pages.direction.right", size);
   }
 
   private String missing() {

@@ -17,6 +17,7 @@ import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.Level;
 import lampwright.setup.figures.LightFigures;
 import lampwright.setup.takes.Take;
+import lampwright.wording.Wording;
 
 /** The fields of the form that logs a take: filled for a page, and read when they come back. */
 final class TakeFields {
@@ -25,9 +26,11 @@ final class TakeFields {
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
 
   private final Figures figures;
+  private final Wording words;
 
-  TakeFields(Figures figures) {
+  TakeFields(Figures figures, Wording words) {
     this.figures = figures;
+    this.words = words;
   }
 
   /** An empty form, for a take now. */
@@ -68,13 +71,17 @@ final class TakeFields {
         errors);
   }
 
-  private static TakeForm.LightField field(LightFigures light, UnaryOperator<String> typed) {
+  private TakeForm.LightField field(LightFigures light, UnaryOperator<String> typed) {
     LightId id = light.light().id();
     return new TakeForm.LightField(
         reading(id),
         name(id),
         typed.apply(reading(id)),
-        light.level().map(Level::reading).map(of -> "expected " + of.tenthsText()).orElse(""));
+        light
+            .level()
+            .map(Level::reading)
+            .map(of -> words.say("pages.used.expected", words.reading(of)))
+            .orElse(""));
   }
 
   private static String reading(LightId light) {

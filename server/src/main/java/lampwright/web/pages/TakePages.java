@@ -5,10 +5,8 @@ import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lampwright.document.Reading;
@@ -35,12 +33,11 @@ import lampwright.tasks.TakeLogging;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormFields;
+import lampwright.wording.Wording;
 
 /** The page on which a day is logged: takes, their readings, and notes. */
 public final class TakePages {
 
-  private static final DateTimeFormatter WHEN =
-      DateTimeFormatter.ofPattern("HH:mm, d MMMM uuuu", Locale.ENGLISH);
   private static final String TEXT = "text";
   private static final int MOST_ON_A_PAGE = 20;
 
@@ -98,18 +95,25 @@ public final class TakePages {
                 new TakeLogging.Wish(
                     Optional.empty(), Optional.empty(), new Listed.Wish(cursor, MOST_ON_A_PAGE)));
     String path = takesPath(studio, id);
+    Wording words = layouts.words(context);
+    Layout layout =
+        layouts.of(context, studio, words.say("pages.takes.of", setup.document().title()));
     templates.show(
         context,
         "takes",
         new TakesPage(
-            layouts.of(context, studio, "Takes of " + setup.document().title()),
+            layout,
             setup.document().title(),
             SetupPages.setupPath(studio, id),
-            mayLog ? Optional.of(form(context, path, setup, typed)) : Optional.empty(),
-            takes.items().stream().map(take -> card(context, path, mayLog, take)).toList(),
+            mayLog
+                ? Optional.of(form(context, path, setup, typed, layout.words()))
+                : Optional.empty(),
+            takes.items().stream()
+                .map(take -> card(context, path, mayLog, take, layout.words()))
+                .toList(),
             takes.next().map(next -> Address.of(path).with("cursor", next).text()).orElse(""),
             tasks.notes().list(caller, studio, id, Listed.Wish.first()).items().stream()
-                .map(TakePages::note)
+                .map(note -> note(note, words))
                 .toList(),
             mayLog
                 ? Optional.of(
@@ -121,8 +125,9 @@ public final class TakePages {
                 : Optional.empty()));
   }
 
-  private TakeForm form(Context context, String path, Catalogued setup, Typed typed) {
-    TakeFields fields = new TakeFields(FiguresComputation.of(setup.document()));
+  private TakeForm form(
+      Context context, String path, Catalogued setup, Typed typed, Wording words) {
+    TakeFields fields = new TakeFields(FiguresComputation.of(setup.document()), words);
     String token = door.csrfToken(context);
     return typed
         .take()
@@ -136,20 +141,21 @@ public final class TakePages {
         .atOffset(setup.document().occasion().flatMap(Occasion::utcOffset).orElse(ZoneOffset.UTC));
   }
 
-  private TakesPage.TakeCard card(Context context, String path, boolean mayLog, LoggedTake take) {
+  private TakesPage.TakeCard card(
+      Context context, String path, boolean mayLog, LoggedTake take, Wording words) {
     Take document = take.document();
     return new TakesPage.TakeCard(
         "take-" + take.id(),
         take.label(),
-        WHEN.format(document.at()),
+        when(document.at(), words),
         switch (document.kept()) {
-          case YES -> "Kept";
-          case NO -> "Not kept";
-          case UNDECIDED -> "Not judged yet";
+          case YES -> words.say("pages.takes.kept");
+          case NO -> words.say("pages.takes.notKept");
+          case UNDECIDED -> words.say("pages.takes.undecided");
         },
         document.why().orElse(""),
         document.changed().orElse(""),
-        take.readings().stream().map(TakePages::line).toList(),
+        take.readings().stream().map(reading -> line(reading, words)).toList(),
         mayLog
             ? Optional.of(
                 new TakesPage.Judge(
@@ -160,25 +166,31 @@ public final class TakePages {
             : Optional.empty());
   }
 
-  private static TakesPage.ReadingLine line(ComparedReading of) {
+  private static TakesPage.ReadingLine line(ComparedReading of, Wording words) {
     return new TakesPage.ReadingLine(
         TakeFields.name(of.reading().light()),
-        of.reading().meter().fNumber().tenthsText(),
-        of.expected().map(level -> level.reading().tenthsText()).orElse("not known"),
-        of.uncertainty().map(Wording::giveOrTake).orElse(""),
+        words.reading(of.reading().meter().fNumber()),
+        of.expected().map(level -> words.reading(level.reading())).orElseGet(words::notKnown),
+        of.uncertainty().map(words::giveOrTake).orElse(""),
         of.sentence());
   }
 
-  private static TakesPage.NoteCard note(KeptNote note) {
+  private static TakesPage.NoteCard note(KeptNote note, Wording words) {
     return new TakesPage.NoteCard(
         note.document().text(),
-        note.by() + ", " + WHEN.format(note.at().atOffset(ZoneOffset.UTC)) + " universal time",
-        note.document().about().map(TakePages::about).orElse(""));
+        note.by()
+            + ", "
+            + words.say("pages.common.universal", when(note.at().atOffset(ZoneOffset.UTC), words)),
+        note.document().about().map(about -> about(about, words)).orElse(""));
   }
 
-  private static String about(Note.About about) {
+  private static String when(OffsetDateTime at, Wording words) {
+    return new DayWords(words).timeAndDay(at.toLocalTime(), at.toLocalDate());
+  }
+
+  private static String about(Note.About about, Wording words) {
     return switch (about) {
-      case Note.About.OfLight(var light) -> "On the light " + light;
+      case Note.About.OfLight(var light) -> words.say("pages.takes.onLight", light);
       case Note.About.OfPicture picture -> "On a picture";
     };
   }
@@ -191,7 +203,8 @@ public final class TakePages {
     FormFields sent = Body.form(context);
     TakeFields fields =
         new TakeFields(
-            FiguresComputation.of(tasks.cataloguing().get(caller, studio, id).document()));
+            FiguresComputation.of(tasks.cataloguing().get(caller, studio, id).document()),
+            layouts.words(context));
     try {
       Take take =
           switch (fields.read(sent::get)) {

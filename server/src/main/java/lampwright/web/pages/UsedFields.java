@@ -22,6 +22,7 @@ import lampwright.setup.Used;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.Level;
 import lampwright.setup.figures.LightFigures;
+import lampwright.wording.Wording;
 
 /**
  * The fields in which one tells what was really used, to and fro: filled with what is there, read
@@ -41,6 +42,7 @@ final class UsedFields {
   private final SetupDocument setup;
   private final Figures expected;
   private final boolean isAgain;
+  private final Wording words;
   private final Map<String, String> filled = new LinkedHashMap<>();
 
   /**
@@ -48,10 +50,11 @@ final class UsedFields {
    * @param expected figures of the plan
    * @param isAgain whether the setup as it is now tells what was used
    */
-  UsedFields(SetupDocument setup, Figures expected, boolean isAgain) {
+  UsedFields(SetupDocument setup, Figures expected, boolean isAgain, Wording words) {
     this.setup = setup;
     this.expected = expected;
     this.isAgain = isAgain;
+    this.words = words;
     for (Light light : setup.lights()) {
       filled.put(
           power(light.id()),
@@ -63,7 +66,7 @@ final class UsedFields {
     }
     filled.put(APERTURE, setup.exposure().fNumber().toString().replace("f/", ""));
     filled.put(TIME, setup.exposure().time().toString().replace(" s", ""));
-    filled.put(ISO, SetupFigures.iso(setup.exposure()));
+    filled.put(ISO, words.iso(setup.exposure().iso()));
   }
 
   private static String power(LightId light) {
@@ -111,7 +114,7 @@ final class UsedFields {
       String note,
       UnaryOperator<String> typed,
       FormErrors errors) {
-    Map<LightId, Integer> numbers = SetupView.numbers(setup);
+    Map<LightId, Integer> numbers = setup.numbersInBuildOrder();
     return new UsedForm(
         action,
         csrfToken,
@@ -122,12 +125,13 @@ final class UsedFields {
                 light ->
                     new UsedForm.LightFields(
                         numbers.getOrDefault(light.id(), 0),
-                        Wording.role(light.role()),
+                        words.role(light.role()),
                         fields(light, typed)))
             .toList(),
         List.of(
-            number(APERTURE, "Aperture, f/", "", typed),
-            new UsedForm.TypedField(TIME, "Time, s", typed.apply(TIME), "", false),
+            number(APERTURE, words.say("pages.used.field.aperture"), "", typed),
+            new UsedForm.TypedField(
+                TIME, words.say("pages.used.field.time"), typed.apply(TIME), "", false),
             number(ISO, "ISO", "", typed)),
         note,
         errors);
@@ -138,27 +142,29 @@ final class UsedFields {
     return List.of(
         number(
             power(light.id()),
-            "Stops below full",
+            words.say("pages.used.field.power"),
             plan.light()
                 .stopsDown()
                 .map(
                     down ->
-                        "planned "
-                            + decimal("%.1f", down.value())
-                            + ": "
-                            + Wording.power(plan.light().head(), Optional.of(down)))
+                        words.say(
+                            "pages.used.plannedPower",
+                            words.fixed(down.value(), 1),
+                            words.power(plan.light().head(), Optional.of(down))))
                 .orElse(""),
             typed),
         new UsedForm.TypedField(
             reading(light.id()),
-            "Meter gave, f/",
+            words.say("pages.used.field.meter"),
             typed.apply(reading(light.id())),
-            plan.level().map(level -> "expected " + atIso(level).tenthsText()).orElse(""),
+            plan.level()
+                .map(level -> words.say("pages.used.expected", words.reading(atIso(level))))
+                .orElse(""),
             false),
         number(
             distance(light.id()),
-            "Distance, m",
-            "planned " + decimal("%.2f", plan.distance().value()),
+            words.say("pages.used.field.distance"),
+            words.say("pages.used.planned.value", words.fixed(plan.distance().value(), 2)),
             typed));
   }
 
@@ -269,7 +275,7 @@ final class UsedFields {
    */
   FormErrors errors(List<Problem> problems, UnaryOperator<String> typed) {
     List<Map<String, Object>> told = lights(typed);
-    Map<LightId, Integer> numbers = SetupView.numbers(setup);
+    Map<LightId, Integer> numbers = setup.numbersInBuildOrder();
     return new FormErrors(problems.stream().map(problem -> error(problem, told, numbers)).toList());
   }
 
@@ -286,9 +292,7 @@ final class UsedFields {
           };
       return new FormErrors.FormError(
           field,
-          numbers.getOrDefault(id, 0)
-              + " "
-              + Wording.role(expected.get(id).light().role())
+          words.light(numbers.getOrDefault(id, 0), expected.get(id).light())
               + ": "
               + problem.message());
     }

@@ -2,6 +2,8 @@ package lampwright.web.pages;
 
 import java.util.List;
 import lampwright.drawing.Svg;
+import lampwright.engine.Known;
+import lampwright.wording.Deviation;
 
 /**
  * What was really used of a setup against what was planned.

@@ -1,16 +1,16 @@
 package lampwright.web.pages;
 
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lampwright.drawing.StopRuler;
 import lampwright.drawing.Svg;
+import lampwright.engine.Known;
 import lampwright.engine.exposure.FNumber;
+import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
@@ -18,78 +18,82 @@ import lampwright.setup.figures.Level;
 import lampwright.setup.used.ComparedLight;
 import lampwright.setup.used.PlannedAgainstUsed;
 import lampwright.tasks.Recorded;
+import lampwright.wording.Deviation;
+import lampwright.wording.Figure;
+import lampwright.wording.Wording;
 
 /** Puts what was really used, against what was planned, on the setup page. */
 final class UsedView {
 
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
-
   private final Recorded recorded;
+  private final Wording words;
   private final PlannedAgainstUsed both;
   private final Map<LightId, Integer> numbers;
 
-  UsedView(Recorded recorded) {
+  UsedView(Recorded recorded, Wording words) {
     this.recorded = recorded;
+    this.words = words;
     this.both = PlannedAgainstUsed.of(recorded.planned(), recorded.used());
-    this.numbers = SetupView.numbers(recorded.planned());
+    this.numbers = recorded.planned().numbersInBuildOrder();
   }
 
   UsedPart part() {
     List<ComparedLight> asPlanned =
         both.lights().stream().filter(ComparedLight::isAsPlanned).toList();
     return new UsedPart(
-        "Revision %d against the plan in revision %d, told by %s, %s."
-            .formatted(
-                recorded.revision(),
-                recorded.plannedRevision(),
-                recorded.changedBy(),
-                DAY.format(recorded.changedAt().atZone(ZoneOffset.UTC))),
+        words.say(
+            "pages.used.told",
+            recorded.revision(),
+            recorded.plannedRevision(),
+            recorded.changedBy(),
+            new DayWords(words).day(recorded.changedAt().atZone(ZoneOffset.UTC).toLocalDate())),
         recorded.note(),
         both.lights().stream().filter(light -> !light.isAsPlanned()).map(this::light).toList(),
-        asPlanned.isEmpty() ? "" : "As planned: " + names(asPlanned) + ".",
+        asPlanned.isEmpty() ? "" : words.say("pages.used.asPlanned", names(asPlanned)),
         camera());
   }
 
   private String names(List<ComparedLight> lights) {
     return lights.stream()
         .map(light -> light.planned().light())
-        .map(light -> numbers.getOrDefault(light.id(), 0) + " " + Wording.role(light.role()))
+        .map(light -> words.light(numbers.getOrDefault(light.id(), 0), light))
         .collect(Collectors.joining(", "));
   }
 
   private UsedPart.UsedLight light(ComparedLight of) {
     Light was = of.planned().light();
-    String role = Wording.role(was.role());
+    String role = words.role(was.role());
     return new UsedPart.UsedLight(
         numbers.getOrDefault(was.id(), 0),
         role,
         means(was, "", of.expected(), of.planned().level()),
         means(
             of.used().light(),
-            of.powerDifference().map(UsedView::change).orElse(""),
+            of.powerDifference().map(this::change).orElse(""),
             of.used().level().map(Level::reading),
             of.used().level()),
         ruler(role, of),
         of.levelDifference()
-            .map(by -> Deviation.ofTenths(by.value()))
-            .orElse(new Deviation("–", "not known", false)),
+            .map(by -> Deviation.of(by, words))
+            .orElse(new Deviation("–", words.notKnown(), false)),
         notes(of));
   }
 
-  private static UsedPart.Means means(
+  private UsedPart.Means means(
       Light light, String change, Optional<FNumber> reading, Optional<Level> level) {
     return new UsedPart.Means(
-        Wording.gear(light.heads(), light.head(), light.modifier(), light.gels()),
-        Wording.power(light.head(), light.stopsDown()),
+        words.gear(light.heads(), light.head(), light.modifier(), light.gels()),
+        words.power(light.head(), light.stopsDown()),
         change,
-        reading.map(FNumber::tenthsText).orElse("–"),
-        level.map(l -> Wording.known(l.known())).orElse(Known.ESTIMATED));
+        reading.map(words::reading).orElse("–"),
+        level.map(l -> l.known()).orElse(Known.ESTIMATED));
   }
 
   /** The plan with how sure it was, and where the light really came to lie. */
-  private static Svg ruler(String role, ComparedLight of) {
-    StopRuler ruler = StopRuler.of(role).withNames("used", "planned");
+  private Svg ruler(String role, ComparedLight of) {
+    StopRuler ruler =
+        StopRuler.of(role, words.notation())
+            .withNames(words.say("pages.used.usedWord"), words.say("pages.used.plannedWord"));
     if (of.planned().level().isPresent()) {
       Level planned = of.planned().level().get();
       ruler = ruler.withBar(planned.fromShooting().value()).withBand(planned.uncertainty().value());
@@ -100,41 +104,42 @@ final class UsedView {
     return ruler.svg();
   }
 
-  private static String notes(ComparedLight of) {
+  private String notes(ComparedLight of) {
     if (!of.isMoved()) {
       return "";
     }
-    return String.format(
-        Locale.ROOT,
-        "It stood %.2f m from its target instead of %.2f m.",
-        of.used().distance().value(),
-        of.planned().distance().value());
+    return words.say("pages.used.moved", tape(of.used().distance()), tape(of.planned().distance()));
+  }
+
+  private String tape(Metres length) {
+    Figure figure = words.length(length, 2, "");
+    return (figure.value() + " " + figure.unit()).strip();
   }
 
   private List<UsedPart.Setting> camera() {
     List<UsedPart.Setting> settings = new ArrayList<>();
     settings.add(
         new UsedPart.Setting(
-            "Aperture",
-            both.planned().fNumber().toString(),
-            both.used().fNumber().toString(),
+            words.say("pages.common.aperture"),
+            words.aperture(both.planned().fNumber()),
+            words.aperture(both.used().fNumber()),
             change(both.apertureDifference())));
     settings.add(
         new UsedPart.Setting(
-            "Time",
-            both.planned().time().toString(),
-            both.used().time().toString(),
+            words.say("pages.common.time"),
+            words.notation().written(both.planned().time().toString()),
+            words.notation().written(both.used().time().toString()),
             change(both.timeDifference())));
     settings.add(
         new UsedPart.Setting(
-            "ISO",
-            SetupFigures.iso(both.planned()),
-            SetupFigures.iso(both.used()),
+            words.say("pages.common.iso"),
+            words.iso(both.planned().iso()),
+            words.iso(both.used().iso()),
             change(both.isoDifference())));
     if (both.planned().neutralDensity().value() > 0 || both.used().neutralDensity().value() > 0) {
       settings.add(
           new UsedPart.Setting(
-              "Grey filter",
+              words.say("pages.common.greyFilter"),
               filter(both.planned().neutralDensity()),
               filter(both.used().neutralDensity()),
               change(both.neutralDensityDifference())));
@@ -142,13 +147,12 @@ final class UsedView {
     return settings;
   }
 
-  private static String filter(Stops density) {
-    return density.value() == 0 ? "none" : Wording.signed(density.negated()) + " stops";
+  private String filter(Stops density) {
+    return density.value() == 0 ? words.say("pages.common.none") : words.change(density.negated());
   }
 
   /** Empty where it does nothing that shows. */
-  private static String change(Stops by) {
-    String signed = Wording.signed(by);
-    return signed.equals("0.0") ? "" : signed + (Math.abs(by.value()) < 1.05 ? " stop" : " stops");
+  private String change(Stops by) {
+    return words.change(by);
   }
 }

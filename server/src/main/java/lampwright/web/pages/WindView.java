@@ -3,7 +3,6 @@ package lampwright.web.pages;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lampwright.engine.Working;
@@ -12,17 +11,21 @@ import lampwright.engine.power.Wind;
 import lampwright.engine.unit.MetresPerSecond;
 import lampwright.setup.LightId;
 import lampwright.setup.figures.WindFigures;
+import lampwright.wording.Figure;
+import lampwright.wording.Wording;
+import lampwright.wording.WorkingStep;
 
 /** Puts into a table what the wind does to each stand, the cautions always before the numbers. */
 final class WindView {
 
   static final String ID = "wind";
-  static final String HEADING = "Wind on the stands";
 
   private final FiguresOf of;
+  private final Wording words;
 
   WindView(FiguresOf of) {
     this.of = of;
+    this.words = of.words();
   }
 
   boolean isAbsent() {
@@ -35,9 +38,12 @@ final class WindView {
 
   /** In words, so that the caution goes before every number. */
   ShortLine line(String path) {
-    String words = WindFigures.CAUTIONS.getFirst() + " " + missing();
+    String said = WindFigures.CAUTIONS.getFirst() + " " + missing();
     return new ShortLine(
-        HEADING, path, List.of(), (words.strip() + wind().map(this::asking).orElse("")).strip());
+        words.say("pages.figures.heading.wind"),
+        path,
+        List.of(),
+        (said.strip() + " " + wind().map(this::asking).orElse("")).strip());
   }
 
   private String asking(Wind wind) {
@@ -46,31 +52,25 @@ final class WindView {
             .filter(w -> w.ballast().filter(b -> b.value() > 0).isPresent())
             .map(w -> of.name(w.light()))
             .toList();
-    String at =
-        " In a wind of "
-            + metresPerSecond(wind.mean())
-            + " m/s (force "
-            + wind.force().number()
-            + ") ";
     return asking.isEmpty()
-        ? at + "no stand asks for more ballast by this check; watch them all the same."
-        : at + "more ballast is asked for by " + MissingInput.listed(asking) + ".";
+        ? words.say("pages.wind.noBallast", metresPerSecond(wind.mean()), wind.force().number())
+        : words.say(
+            "pages.wind.asking",
+            metresPerSecond(wind.mean()),
+            wind.force().number(),
+            words.listed(asking));
   }
 
-  private static Figure blows(Wind wind) {
+  private Figure blows(Wind wind) {
     return Figure.of(
         metresPerSecond(wind.mean()),
         "m/s",
-        "wind, force " + wind.force().number() + ", " + wind.force().tradeName());
+        words.say("pages.wind.blows", wind.force().number(), wind.force().tradeName()));
   }
 
   FiguresPart part() {
     FiguresPart part =
-        FiguresPart.of(
-            ID,
-            HEADING,
-            "What a gust does with the face turned square to it. Wind speeds are means; the gusts"
-                + " decide.");
+        FiguresPart.of(ID, words.say("pages.figures.heading.wind"), words.say("pages.wind.lead"));
     for (String caution : WindFigures.CAUTIONS) {
       part = part.withCaution(caution);
     }
@@ -85,7 +85,8 @@ final class WindView {
       for (Working working : wind.workings()) {
         part =
             part.with(
-                Wording.working(working).named(of.name(wind.light()) + ": " + working.quantity()));
+                WorkingStep.of(working, words)
+                    .named(of.name(wind.light()) + ": " + working.quantity()));
       }
     }
     return part.withMissing(missing());
@@ -100,14 +101,14 @@ final class WindView {
           .forEach(rows::add);
     }
     return FiguresTable.of(
-        "Each light on its stand",
+        words.say("pages.wind.table"),
         List.of(
-            FiguresTable.Column.words("Light"),
-            FiguresTable.Column.figures("Face"),
-            FiguresTable.Column.figures("Weight, all"),
-            FiguresTable.Column.figures("More ballast"),
-            FiguresTable.Column.figures("Margin ends at"),
-            FiguresTable.Column.figures("Goes over at")),
+            FiguresTable.Column.words(words.say("pages.common.light")),
+            FiguresTable.Column.figures(words.say("pages.wind.face")),
+            FiguresTable.Column.figures(words.say("pages.wind.weight")),
+            FiguresTable.Column.figures(words.say("pages.wind.ballast")),
+            FiguresTable.Column.figures(words.say("pages.wind.marginEnds")),
+            FiguresTable.Column.figures(words.say("pages.wind.goesOver"))),
         rows);
   }
 
@@ -115,26 +116,24 @@ final class WindView {
     return FiguresTable.Row.of(
         of.number(wind.light()),
         of.role(wind.light()),
-        FiguresTable.Cell.of(String.format(Locale.ROOT, "%.2f", wind.stand().face().value()), "m²"),
-        FiguresTable.Cell.of(String.format(Locale.ROOT, "%.1f", wind.stand().mass().value()), "kg"),
+        FiguresTable.Cell.of(words.fixed(wind.stand().face().value(), 2), "m²"),
+        FiguresTable.Cell.of(words.fixed(wind.stand().mass().value(), 1), "kg"),
         wind.ballast()
             .map(
                 ballast ->
-                    FiguresTable.Cell.of(
-                            String.format(Locale.ROOT, "%.0f", Math.ceil(ballast.value())), "kg")
-                        .asMain())
-            .orElseGet(FiguresTable.Cell::notKnown),
+                    FiguresTable.Cell.of(words.fixed(Math.ceil(ballast.value()), 0), "kg").asMain())
+            .orElseGet(() -> FiguresTable.Cell.notKnown(words)),
         speed(wind.speedWithMargin()),
         speed(wind.speedAtWhichItGoes()));
   }
 
-  private static FiguresTable.Cell speed(MetresPerSecond mean) {
+  private FiguresTable.Cell speed(MetresPerSecond mean) {
     return FiguresTable.Cell.of(metresPerSecond(mean), "m/s")
-        .after("force " + Beaufort.of(mean).number());
+        .after(words.say("pages.wind.force", Beaufort.of(mean).number()));
   }
 
-  private static String metresPerSecond(MetresPerSecond speed) {
-    return String.format(Locale.ROOT, "%.1f", speed.value());
+  private String metresPerSecond(MetresPerSecond speed) {
+    return words.fixed(speed.value(), 1);
   }
 
   /** What was assumed, each said once for all the lights that it holds for. */
@@ -147,20 +146,16 @@ final class WindView {
     }
     List<String> notes = new ArrayList<>();
     notes.add(
-        String.format(
-            Locale.ROOT,
-            "Gusts are taken as %.1f times the mean, and ballast as %.1f times what holds them;"
-                + " near people take twice. The margin ends where the ballast holds no longer %.1f"
-                + " times.",
-            WindFigures.GUST_FACTOR,
-            WindFigures.SAFETY_FACTOR,
-            WindFigures.SAFETY_FACTOR));
+        words.say(
+            "pages.wind.gusts",
+            words.fixed(WindFigures.GUST_FACTOR, 1),
+            words.fixed(WindFigures.SAFETY_FACTOR, 1)));
     whose.forEach(
         (assumption, lights) ->
             notes.add(
                 lights.size() == of.figures().winds().size()
                     ? assumption
-                    : MissingInput.listed(lights) + ": " + assumption));
+                    : words.listed(lights) + ": " + assumption));
     return notes;
   }
 

@@ -6,23 +6,29 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.WeightChanges;
 import lampwright.setup.adapting.Weights;
 import lampwright.web.pages.WishPairs.Pair;
+import lampwright.wording.Wording;
 
 /** What is wished, in few words, with the address that wishes the same without it. */
 final class WishWords {
 
-  private WishWords() {}
+  private final SetupDocument setup;
+  private final Wording words;
+
+  WishWords(SetupDocument setup, Wording words) {
+    this.setup = setup;
+    this.words = words;
+  }
 
   /** Every wish of an address, each with the way to let it go. */
-  static List<AdaptedPage.Chip> chips(SetupDocument setup, WishPairs asked, String path) {
+  List<AdaptedPage.Chip> chips(WishPairs asked, String path) {
     List<AdaptedPage.Chip> chips = new ArrayList<>();
     for (Pair pair : asked.pairs()) {
-      inShort(setup, pair)
+      inShort(pair)
           .ifPresent(
               words ->
                   chips.add(
@@ -33,38 +39,38 @@ final class WishWords {
   }
 
   /** Empty for what is no wish: the kit, the way that is shown. */
-  private static Optional<String> inShort(SetupDocument setup, Pair pair) {
+  private Optional<String> inShort(Pair pair) {
     if (pair.name().equals(WishName.PRESET.text())) {
       return Optional.of(Wording.uncapital(preset(pair.value())));
     }
     return WishName.find(pair.name())
         .map(name -> name.inShort(pair.value()))
-        .or(() -> ofLight(setup, pair))
+        .or(() -> ofLight(pair))
         .or(() -> ofGear(pair));
   }
 
-  private static Optional<String> ofLight(SetupDocument setup, Pair pair) {
+  private Optional<String> ofLight(Pair pair) {
     if (pair.name().equals(WishPairs.WITHOUT)) {
-      return Optional.of(light(setup, pair.value()) + ": left out");
+      return Optional.of(light(pair.value()) + ": left out");
     }
     if (pair.name().equals(WishPairs.GIVE_UP)) {
-      return Optional.of(light(setup, pair.value()) + ": may be given up");
+      return Optional.of(light(pair.value()) + ": may be given up");
     }
     return after(pair, WishPairs.HEAD)
-        .map(id -> light(setup, id) + ": " + pair.value())
-        .or(() -> after(pair, WishPairs.MODIFIER).map(id -> light(setup, id) + ": " + pair.value()))
+        .map(id -> light(id) + ": " + pair.value())
+        .or(() -> after(pair, WishPairs.MODIFIER).map(id -> light(id) + ": " + pair.value()))
         .or(
             () ->
                 after(pair, WishPairs.COUNT)
                     .map(
                         id ->
-                            light(setup, id)
+                            light(id)
                                 + ": "
                                 + pair.value()
                                 + (pair.value().equals("1") ? " head" : " heads")));
   }
 
-  private static Optional<String> ofGear(Pair pair) {
+  private Optional<String> ofGear(Pair pair) {
     return after(pair, WishPairs.DEAD)
         .map(head -> pair.value() + " × " + head + " dead")
         .or(() -> after(pair, WishPairs.CHARGE).map(head -> head + " at " + pair.value() + " %"))
@@ -81,17 +87,13 @@ final class WishWords {
   }
 
   /** "1 Key"; the id itself where the setup has no such light. */
-  private static String light(SetupDocument setup, String id) {
-    Map<LightId, Integer> numbers = SetupView.numbers(setup);
+  private String light(String id) {
+    Map<LightId, Integer> numbers = setup.numbersInBuildOrder();
     return setup.lights().stream()
         .filter(light -> light.id().text().equals(id))
-        .map(light -> light(numbers, light))
+        .map(light -> words.light(numbers.getOrDefault(light.id(), 0), light))
         .findFirst()
         .orElse(id);
-  }
-
-  static String light(Map<LightId, Integer> numbers, Light light) {
-    return numbers.getOrDefault(light.id(), 0) + " " + Wording.role(light.role());
   }
 
   static Optional<Weights.Preset> findPreset(String text) {

@@ -17,6 +17,7 @@ import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.WeightChanges;
 import lampwright.setup.adapting.Weights;
 import lampwright.tasks.KeptKit;
+import lampwright.wording.Wording;
 
 /** Lays out the wishes form for one setup and one kit. */
 final class WishesFormView {
@@ -26,14 +27,17 @@ final class WishesFormView {
   private final Optional<Kit> kit;
   private final WishPairs asked;
   private final WishFieldMaker fields;
+  private final Wording words;
 
   /**
    * @param kits of the studio
    * @param asked as the address has it
    * @param errors at the names of the address
    */
-  WishesFormView(SetupDocument setup, List<KeptKit> kits, WishPairs asked, FormErrors errors) {
+  WishesFormView(
+      SetupDocument setup, List<KeptKit> kits, WishPairs asked, FormErrors errors, Wording words) {
     this.setup = setup;
+    this.words = words;
     this.kits = kits;
     this.asked = asked;
     this.fields = new WishFieldMaker(asked, errors);
@@ -169,7 +173,7 @@ final class WishesFormView {
   }
 
   private WishesForm.Group giveUp() {
-    Map<LightId, Integer> numbers = SetupView.numbers(setup);
+    Map<LightId, Integer> numbers = setup.numbersInBuildOrder();
     return group(
         "What may be given up",
         "",
@@ -180,7 +184,7 @@ final class WishesFormView {
                         WishPairs.GIVE_UP,
                         WishFieldMaker.id(WishPairs.GIVE_UP + "-" + light.id()),
                         light.id().text(),
-                        WishWords.light(numbers, light)))
+                        words.light(numbers.getOrDefault(light.id(), 0), light)))
             .toList());
   }
 

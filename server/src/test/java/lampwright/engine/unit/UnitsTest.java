@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleFunction;
@@ -176,5 +178,22 @@ final class UnitsTest {
     assertEquals("0", Bounds.rounded(-0.0001, 2));
     assertEquals("5.0", Bounds.fixed(5, 1));
     assertFalse(Bounds.rounded(1e20, 2).contains("E"));
+  }
+
+  @Test
+  void aWrittenNumberIsTheExactOneRoundedHalfUp() {
+    Random dice = new Random(SEED);
+    for (int i = 0; i < 200_000; i++) {
+      int decimals = dice.nextInt(8);
+      double scale = new BigDecimal(1).movePointRight(decimals).doubleValue();
+      double half = (dice.nextInt(20_000) - 10_000 + 0.5) / scale;
+      double near = half + dice.nextInt(-2, 3) * Math.ulp(half);
+      double any = dice.nextGaussian() * StrictMath.pow(10, dice.nextInt(-8, 12));
+      for (double value : new double[] {near, any}) {
+        String exact =
+            new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+        assertEquals(exact, Bounds.fixed(value, decimals), () -> value + ", seed " + SEED);
+      }
+    }
   }
 }

@@ -137,7 +137,7 @@ class FilterReaderTest {
             "winter",
             "\"\"",
             " or ");
-    for (int i = 0; i < 50_000; i++) {
+    for (int i = 0; i < 15_000; i++) {
       StringBuilder typed = new StringBuilder();
       int length = random.nextInt(i % 1_000 == 0 ? 3_000 : 20);
       for (int j = 0; j < length; j++) {

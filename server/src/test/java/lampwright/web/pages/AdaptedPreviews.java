@@ -3,7 +3,12 @@ package lampwright.web.pages;
 import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.StopRuler;
+import lampwright.engine.Known;
+import lampwright.engine.unit.Stops;
 import lampwright.setup.Caution;
+import lampwright.wording.Deviation;
+import lampwright.wording.Figure;
+import lampwright.wording.WordsForTests;
 
 /**
  * The page of a setup for another kit: it fits, it nearly fits, nothing fits, it was asked wrong.
@@ -247,8 +252,12 @@ final class AdaptedPreviews {
           means,
           new AdaptedLight.Means(
               gear, power, "2 flashes", "2.1 m", "0.4 m nearer", reading, Known.COMPUTED),
-          StopRuler.of(role).withDot(stops).withBar(stops + off).withBand(0.3).svg(),
-          Deviation.ofTenths(off),
+          StopRuler.of(role, WordsForTests.usual().notation())
+              .withDot(stops)
+              .withBar(stops + off)
+              .withBand(0.3)
+              .svg(),
+          Deviation.of(new Stops(off), WordsForTests.usual()),
           notes,
           List.of(new Link("keep this head", PATH + "?kit=van&head.key=it")),
           number == 1 ? List.of(new Link("250 W·s battery head", PATH)) : List.of());

@@ -2,6 +2,7 @@ package lampwright.web.pages;
 
 import java.util.List;
 import java.util.Optional;
+import lampwright.wording.Figure;
 
 /** Locations and the log of the day: full, empty, at length, and filled in wrongly. */
 final class DayPreviews {
@@ -118,6 +119,7 @@ final class DayPreviews {
         List.of(
             new LocationPage.Reading(
                 "12 September 2025, 19:13", "9.0", "incident, the sky", "overcast", LONG)),
+        Optional.empty(),
         List.of(new Link("Last ferry, north quay", "/demo/setups/k3v9")),
         "High water covers the lower third.",
         "/demo/locations/s1/change",
@@ -135,6 +137,7 @@ final class DayPreviews {
         List.of(),
         sun(Optional.empty()),
         List.of(),
+        Optional.empty(),
         List.of(),
         "",
         "",
@@ -149,6 +152,7 @@ final class DayPreviews {
         dateError,
         List.of(Figure.of("13:12", "", "highest sun")),
         List.of(new LocationPage.Turn("Sun on the horizon", "06:47", "19:36")),
+        Optional.empty(),
         List.of(
             new LocationPage.Moment("00:00", "−33°", "338°", ""),
             new LocationPage.Moment("12:00", "41°", "156°", "14.8")));

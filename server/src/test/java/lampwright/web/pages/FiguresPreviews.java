@@ -2,6 +2,11 @@ package lampwright.web.pages;
 
 import java.util.List;
 import lampwright.drawing.StopRuler;
+import lampwright.engine.Known;
+import lampwright.wording.Figure;
+import lampwright.wording.MissingInput;
+import lampwright.wording.WordsForTests;
+import lampwright.wording.WorkingStep;
 
 /** The figures in full: all parts, one that can tell next to nothing, one with long words. */
 final class FiguresPreviews {
@@ -24,13 +29,16 @@ final class FiguresPreviews {
         "Window test",
         "/demo/setups/w1",
         List.of(
-            FiguresPart.of("exposure", "On this exposure", DialsView.THEME)
+            FiguresPart.of(
+                    "exposure", "On this exposure", WordsForTests.usual().say("pages.dials.theme"))
                 .withMissing("Needs an ambient reading."),
             FiguresPart.of("focus", "Focus and framing", "")
                 .withMissing("Needs the body and the lens.")),
         List.of(
-            new MissingInput("Camera", List.of("the body", "the lens")),
-            new MissingInput("Ambient", List.of("an ambient reading"))),
+            new MissingInput(
+                "Camera", List.of("the body", "the lens"), "Needs the body and the lens."),
+            new MissingInput(
+                "Ambient", List.of("an ambient reading"), "Needs an ambient reading.")),
         List.of());
   }
 
@@ -59,13 +67,13 @@ final class FiguresPreviews {
                 .withCaution(word.repeat(4))
                 .with(Figure.of("−10000.5", "m/s", word).with(Known.ESTIMATED))
                 .with(new WorkingStep(word, "10000", "m/s", word.repeat(2), word, List.of()))),
-        List.of(new MissingInput(word, List.of(word, word))),
+        List.of(new MissingInput(word, List.of(word, word), word)),
         List.of(word.repeat(3)));
   }
 
   static DialsInShort dialsInShort() {
     return new DialsInShort(
-        DialsView.THEME,
+        WordsForTests.usual().say("pages.dials.theme"),
         List.of(Figure.of("+1.8", "stops", "flash over ambient at the face").with(Known.COMPUTED)),
         dials(),
         "");
@@ -73,7 +81,7 @@ final class FiguresPreviews {
 
   static DialsInShort dialsWithoutAmbient() {
     return new DialsInShort(
-        DialsView.THEME,
+        WordsForTests.usual().say("pages.dials.theme"),
         List.of(),
         FiguresTable.of(dials().caption(), dials().columns(), List.of()),
         "Needs an ambient reading.");
@@ -97,8 +105,14 @@ final class FiguresPreviews {
 
   static List<MissingInput> missing() {
     return List.of(
-        new MissingInput("Lights", List.of("the time to recycle of light 5")),
-        new MissingInput("Place and time", List.of("the clock’s offset from universal time")));
+        new MissingInput(
+            "Lights",
+            List.of("the time to recycle of light 5"),
+            "Needs the time to recycle of light 5."),
+        new MissingInput(
+            "Place and time",
+            List.of("the clock’s offset from universal time"),
+            "Needs the clock’s offset from universal time."));
   }
 
   private static FiguresTable dials() {
@@ -126,7 +140,8 @@ final class FiguresPreviews {
   }
 
   private static FiguresPart exposure() {
-    return FiguresPart.of("exposure", "On this exposure", DialsView.THEME)
+    return FiguresPart.of(
+            "exposure", "On this exposure", WordsForTests.usual().say("pages.dials.theme"))
         .with(
             Figure.of("+1.8", "stops", "flash over ambient at the face")
                 .with(
@@ -153,7 +168,10 @@ final class FiguresPreviews {
                     FiguresTable.Row.of(
                         0,
                         "Face",
-                        FiguresTable.Cell.ruler(StopRuler.of("face").withDot(0.3).svg()),
+                        FiguresTable.Cell.ruler(
+                            StopRuler.of("face", WordsForTests.usual().notation())
+                                .withDot(0.3)
+                                .svg()),
                         FiguresTable.Cell.of("+0.3").after("±0.1")))));
   }
 
@@ -171,7 +189,7 @@ final class FiguresPreviews {
                         FiguresTable.Cell.of("1/850", "s"),
                         FiguresTable.Cell.of("4.2", "µm"),
                         FiguresTable.Cell.of("0.8", "px").after("frozen").asMain(),
-                        FiguresTable.Cell.notKnown()))))
+                        FiguresTable.Cell.notKnown(WordsForTests.usual())))))
         .withNote("The deckhand: trails show.")
         .with(new WorkingStep("blur by the key", "0.0042", "mm", "v · t", "derived", List.of()));
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.PreviewDrawings;
 import lampwright.search.MarkedText;
+import lampwright.wording.Figure;
 
 /** The finding page: all setups, a search, one that finds nothing, a new studio, long words. */
 final class FindPreviews {

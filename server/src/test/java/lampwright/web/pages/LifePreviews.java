@@ -93,6 +93,7 @@ final class LifePreviews {
         "Last ferry, slate quay",
         SETUP + "/revisions",
         "From revision 2 to revision 4",
-        groups);
+        groups,
+        Optional.empty());
   }
 }

@@ -6,6 +6,7 @@ import lampwright.document.Problem;
 import lampwright.drawing.PreviewDrawings;
 import lampwright.web.http.ProblemDetails;
 import lampwright.web.http.ProblemKind;
+import lampwright.wording.WordsForTests;
 
 /** Every page drawn from invented data: full, empty, long and wrong. */
 final class PagePreviews {
@@ -62,11 +63,25 @@ final class PagePreviews {
         new Preview("saved-searches", "savedSearches.jte", SavedSearchPreviews.some()),
         new Preview("saved-searches-empty", "savedSearches.jte", SavedSearchPreviews.none()),
         new Preview("saved-searches-wrong", "savedSearches.jte", SavedSearchPreviews.wrong()),
+        new Preview("editor", "editor.jte", EditorPreviews.full()),
+        new Preview("editor-wrong", "editor.jte", EditorPreviews.wrong()),
         new Preview("locations", "locations.jte", DayPreviews.locations()),
         new Preview("locations-empty", "locations.jte", DayPreviews.noLocations()),
         new Preview("location", "location.jte", DayPreviews.location()),
         new Preview("location-bare", "location.jte", DayPreviews.bareLocation()),
         new Preview("location-form-wrong", "locationForm.jte", DayPreviews.wrongForm()),
+        new Preview("kits", "kits.jte", StudioPreviews.kits()),
+        new Preview("kits-empty", "kits.jte", StudioPreviews.noKits()),
+        new Preview("kit", "kit.jte", StudioPreviews.kit()),
+        new Preview("kit-form-wrong", "kitForm.jte", StudioPreviews.wrongKit()),
+        new Preview("gear", "gear.jte", StudioPreviews.gear()),
+        new Preview("gear-empty", "gear.jte", StudioPreviews.noGear()),
+        new Preview("gear-piece", "gearPiece.jte", StudioPreviews.gearPiece()),
+        new Preview("gear-piece-bare", "gearPiece.jte", StudioPreviews.gearWithoutReadings()),
+        new Preview("people", "people.jte", StudioPreviews.people()),
+        new Preview("archive-wrong", "archive.jte", StudioPreviews.archive()),
+        new Preview("import-running", "import.jte", StudioPreviews.running()),
+        new Preview("import-faulty", "import.jte", StudioPreviews.faulty()),
         error(ProblemKind.NOT_FOUND, List.of()),
         error(ProblemKind.NOT_ALLOWED, List.of()),
         error(
@@ -85,12 +100,13 @@ final class PagePreviews {
         "error-" + kind.status(),
         "error.jte",
         ProblemPages.page(
-            new Layout(kind.title(), Optional.empty(), Theme.DEVICE, ASSETS),
+            new Layout(kind.title(), Optional.empty(), Theme.DEVICE, WordsForTests.usual(), ASSETS),
             new ProblemDetails(kind, kind.explanation(), "7f3k20qd5m", problems)));
   }
 
   static Layout layout(String title) {
-    return new Layout(title, Optional.of(member("Veskarn Light")), Theme.DEVICE, ASSETS);
+    return new Layout(
+        title, Optional.of(member("Veskarn Light")), Theme.DEVICE, WordsForTests.usual(), ASSETS);
   }
 
   static SignedIn member(String studioName) {
@@ -121,7 +137,7 @@ final class PagePreviews {
   }
 
   private static Layout outside(String title) {
-    return new Layout(title, Optional.empty(), Theme.DEVICE, ASSETS);
+    return new Layout(title, Optional.empty(), Theme.DEVICE, WordsForTests.usual(), ASSETS);
   }
 
   private static SignInPage signIn(FormErrors errors, Optional<SignInPage.DemoHint> demo) {

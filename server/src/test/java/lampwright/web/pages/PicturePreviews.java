@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import lampwright.drawing.ColourStrip;
 import lampwright.drawing.PicturePoints;
 import lampwright.drawing.ToneScale;
+import lampwright.wording.Figure;
 
 /** The pages of pictures, and pictures on other pages, from invented data. */
 final class PicturePreviews {

@@ -3,11 +3,23 @@ package lampwright.web.pages;
 import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.StopRuler;
+import lampwright.engine.Known;
+import lampwright.engine.unit.Stops;
 import lampwright.setup.Caution;
+import lampwright.setup.LightId;
+import lampwright.wording.Deviation;
+import lampwright.wording.Figure;
+import lampwright.wording.LightRow;
+import lampwright.wording.MissingInput;
+import lampwright.wording.Wording;
+import lampwright.wording.WordsForTests;
+import lampwright.wording.WorkingStep;
 import org.jspecify.annotations.Nullable;
 
 /** The setup page: a full sheet, one with the least that a setup may hold, one with long words. */
 final class SetupPreviews {
+
+  private static final Wording WORDS = WordsForTests.usual();
 
   private SetupPreviews() {}
 
@@ -88,18 +100,19 @@ final class SetupPreviews {
         SignaturePreviews.none(),
         List.of(
             new SetupLight(
-                1,
-                "Key",
-                "400 W·s battery head, 1.2 m octagon",
-                "1/4",
-                "f/8",
-                Known.SET,
-                StopRuler.of("Key").withDot(0).svg(),
-                "0.0",
-                "",
-                Optional.empty(),
-                "",
-                List.of())),
+                row(
+                    1,
+                    "Key",
+                    "400 W·s battery head, 1.2 m octagon",
+                    "1/4",
+                    "f/8",
+                    "set",
+                    "0.0",
+                    "",
+                    Optional.empty(),
+                    "",
+                    List.of()),
+                StopRuler.of("Key", WordsForTests.usual().notation()).withDot(0).svg())),
         Optional.empty(),
         Optional.empty(),
         "",
@@ -120,8 +133,10 @@ final class SetupPreviews {
         List.of(),
         new Outcome(List.of(), List.of(), List.of(), List.of(), List.of()),
         List.of(
-            new MissingInput("Camera", List.of("the body", "the lens")),
-            new MissingInput("Ambient", List.of("an ambient reading"))),
+            new MissingInput(
+                "Camera", List.of("the body", "the lens"), "Needs the body and the lens."),
+            new MissingInput(
+                "Ambient", List.of("an ambient reading"), "Needs an ambient reading.")),
         List.of(),
         new KitForm("/demo/setups/w1/adapted", List.of(), "/demo/kits/new"),
         new LifePart(
@@ -174,19 +189,54 @@ final class SetupPreviews {
   }
 
   private static SetupLight longer(SetupLight light) {
+    LightRow row = light.row();
     return new SetupLight(
-        light.number() + 9,
-        light.role(),
-        light.gear() + " with an extra scrim in front and a half-density warming gel, double",
-        light.power() + " − 0.3",
-        light.reading(),
-        light.known(),
-        StopRuler.of(light.role()).withDot(-6).withBar(5.2).withBand(0.8).svg(),
-        "−6.0",
-        "±0.8",
-        light.off(),
-        light.reason().repeat(3),
-        light.workings());
+        row(
+            row.number() + 9,
+            row.role(),
+            row.gear() + " with an extra scrim in front and a half-density warming gel, double",
+            row.power() + " − 0.3",
+            row.reading(),
+            row.known(),
+            "−6.0",
+            "±0.8",
+            row.off(),
+            row.reason().repeat(3),
+            row.workings()),
+        StopRuler.of(row.role(), WordsForTests.usual().notation())
+            .withDot(-6)
+            .withBar(5.2)
+            .withBand(0.8)
+            .svg());
+  }
+
+  private static LightRow row(
+      int number,
+      String role,
+      String gear,
+      String power,
+      String reading,
+      String known,
+      String level,
+      String uncertainty,
+      Optional<Deviation> off,
+      String reason,
+      List<WorkingStep> workings) {
+    return new LightRow(
+        new LightId("light-" + number),
+        number,
+        role,
+        gear,
+        power,
+        reading,
+        known,
+        level,
+        uncertainty,
+        "2.4 m",
+        off,
+        reason,
+        Optional.empty(),
+        workings);
   }
 
   private static Link mood(String word) {
@@ -247,20 +297,21 @@ final class SetupPreviews {
       double stops) {
 
     private SetupLight because(String reason, @Nullable Double off) {
-      StopRuler ruler = StopRuler.of(role).withDot(stops);
+      StopRuler ruler = StopRuler.of(role, WordsForTests.usual().notation()).withDot(stops);
       return new SetupLight(
-          number,
-          role,
-          gear,
-          power,
-          reading,
-          known,
-          (known == Known.COMPUTED ? ruler.withBand(0.4) : ruler).svg(),
-          Deviation.ofTenths(stops).stops(),
-          known == Known.COMPUTED ? "±0.4" : "±0.1",
-          off == null ? Optional.empty() : Optional.of(Deviation.ofTenths(off)),
-          reason,
-          number == 4 ? List.of(working()) : List.of());
+          row(
+              number,
+              role,
+              gear,
+              power,
+              reading,
+              WORDS.known(known),
+              WORDS.signed(new Stops(stops)),
+              known == Known.COMPUTED ? "±0.4" : "±0.1",
+              off == null ? Optional.empty() : Optional.of(Deviation.of(new Stops(off), WORDS)),
+              reason,
+              number == 4 ? List.of(working()) : List.of()),
+          (known == Known.COMPUTED ? ruler.withBand(0.4) : ruler).svg());
     }
   }
 

@@ -3,6 +3,10 @@ package lampwright.web.pages;
 import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.StopRuler;
+import lampwright.engine.Known;
+import lampwright.engine.unit.Stops;
+import lampwright.wording.Deviation;
+import lampwright.wording.WordsForTests;
 
 /** What was really used, on the setup page: told, told at length, and told wrongly. */
 final class UsedPreviews {
@@ -53,8 +57,13 @@ final class UsedPreviews {
         new UsedPart.Means("400 W·s battery head, box", "1/4", "", "f/5.6", Known.COMPUTED),
         new UsedPart.Means(
             "400 W·s battery head, box", "1/8 + 0.4", "−0.6 stop", "f/4 + 0.4", Known.METERED),
-        StopRuler.of(role).withNames("used", "planned").withBar(0).withBand(0.6).withDot(off).svg(),
-        Deviation.ofTenths(off),
+        StopRuler.of(role, WordsForTests.usual().notation())
+            .withNames("used", "planned")
+            .withBar(0)
+            .withBand(0.6)
+            .withDot(off)
+            .svg(),
+        Deviation.of(new Stops(off), WordsForTests.usual()),
         notes);
   }
 

@@ -1,0 +1,177 @@
+// Shows the desk as it is: the answer of the engine in all its parts, the handles, the fields, the
+// words. It changes nothing but the page.
+
+import * as doc from "./editor-document.js";
+import { LightsTable, showList, showStrip } from "./editor-figures.js";
+import * as lights from "./editor-lights.js";
+import { button, element, put } from "./editor-panel.js";
+
+const PAUSE_MS = 250;
+const PARTS = ["strip", "lights", "plan", "side", "front", "cautions", "needs"];
+// Under the hand the plan does without lines of level, which take most of its time.
+const PARTS_UNDER_THE_HAND = PARTS.map((part) => (part === "plan" ? "quick_plan" : part));
+const NARROW = "(max-width: 52rem)";
+
+export class Shown {
+  /**
+   * @param desk whose document, chosen piece and guide it shows
+   * @param answer the engine: JSON to JSON
+   */
+  constructor(desk, answer) {
+    this.desk = desk;
+    this.words = desk.words;
+    this.answer = answer;
+    this.phrases = JSON.stringify(desk.data.phrases);
+    this.table = new LightsTable(this.find("lights"), this.words);
+    this.narrow = globalThis.matchMedia(NARROW);
+    this.narrow.addEventListener("change", () => this.lay());
+  }
+
+  find(name) {
+    return this.desk.find(name);
+  }
+
+  get now() {
+    return this.desk.now;
+  }
+
+  // At most one answer a frame.
+  soon() {
+    this.frame ??= requestAnimationFrame(() => this.render());
+  }
+
+  ask() {
+    const { language, lengths, stops } = this.desk.data;
+    const want = this.isHeld ? PARTS_UNDER_THE_HAND : PARTS;
+    const head = JSON.stringify({ language, lengths, stops, want }).slice(1, -1);
+    const { quick_plan: plan, ...answer } = JSON.parse(this.answer(
+      `{${head},"phrases":${this.phrases},"document":${JSON.stringify(this.now)}}`));
+    return plan === undefined ? answer : { ...answer, plan };
+  }
+
+  render() {
+    cancelAnimationFrame(this.frame);
+    this.frame = null;
+    const held = this.desk.drawings.some((drawing) => drawing.held);
+    if (this.drawn !== this.now || this.isHeld !== held) {
+      this.drawn = this.now;
+      this.isHeld = held;
+      const answer = this.ask();
+      if (answer.problems.length === 0) {
+        this.show(answer);
+      }
+      this.problems(answer.problems);
+    }
+    this.lay();
+    this.desk.drawings.forEach((drawing) => drawing.guide(this.desk.guide));
+    this.panel();
+    this.texts();
+    this.desk.draft.show();
+  }
+
+  show(answer) {
+    this.told = answer;
+    // An engine that draws no elevations leaves the plan alone to work on.
+    for (const drawing of this.desk.all) {
+      const isDrawn = drawing.view in answer;
+      drawing.box.hidden = !isDrawn;
+      this.find("views").querySelector(`[value=${drawing.view}]`).closest("label").hidden = !isDrawn;
+    }
+    this.desk.drawings = this.desk.all.filter((drawing) => drawing.view in answer);
+    this.desk.drawings.forEach((drawing) => drawing.show(answer[drawing.view]));
+    showStrip(this.find("strip"), answer.strip);
+    this.table.show(answer.lights);
+    showList(this.find("cautions"), answer.cautions);
+    showList(this.find("needs"), answer.needs.map((need) => need.sentence));
+  }
+
+  lay() {
+    const all = [...doc.pieces(this.now), ...doc.ends(this.now, this.desk.chosen)]
+      .map((piece) => ({ ...piece, words: `${this.words.piece(piece)}: ${this.words.place(piece.place)}` }));
+    // On a phone the strip scrolls sideways, by keyboard too.
+    const strip = this.find("figures");
+    this.narrow.matches ? strip.setAttribute("tabindex", "0") : strip.removeAttribute("tabindex");
+    const view = this.narrow.matches ? this.find("desk").dataset.shown : "plan";
+    this.desk.drawings.forEach((drawing) => drawing.lay(all, this.desk.chosen, drawing.view === view));
+    this.offerPieces();
+  }
+
+  offerPieces() {
+    const select = this.find("pieces");
+    const offered = [
+      ...doc.pieces(this.now), ...doc.ends(this.now, this.desk.chosen), { key: "exposure", kind: "exposure" },
+    ].map((piece) => [piece.key, this.words.piece(piece)]);
+    const text = JSON.stringify(offered);
+    if (select.dataset.offered !== text) {
+      select.dataset.offered = text;
+      select.replaceChildren(...offered.map(([value, words]) => element("option", { value }, words)));
+    }
+    select.value = this.desk.chosen;
+  }
+
+  panel() {
+    this.desk.panel.show(this.desk.chosen, this.now, this.desk.buttons());
+    const { past, future } = this.desk.history;
+    this.find("undo").setAttribute("aria-disabled", String(past.length === 0));
+    this.find("redo").setAttribute("aria-disabled", String(future.length === 0));
+    put(this.find("result"), this.result());
+  }
+
+  texts() {
+    const { title, intent = "", moods = [] } = this.now;
+    const fields = this.find("words").elements;
+    const typed = { title, intent, moods: moods.join(", ") };
+    for (const [name, text] of Object.entries(typed)) {
+      if (document.activeElement !== fields[name]) {
+        fields[name].value = text;
+      }
+    }
+    put(this.find("heading"), title || this.words.say("new.title"));
+  }
+
+  // What is not right yet; each leads to its piece.
+  problems(problems) {
+    const box = this.find("problems");
+    box.hidden = problems.length === 0;
+    box.querySelector("ul").replaceChildren(...problems.map(({ pointer, message }) => {
+      const [, list, index] = pointer.split("/");
+      const light = list === "lights" ? this.now.lights[index] : undefined;
+      const text = element("span", { lang: "en" }, message);
+      return element("li", {}, light
+        ? button(text, () => {
+          this.desk.choose(`light/${light.id}`);
+          this.find("panel").querySelector("input").focus();
+        })
+        : text);
+    }));
+  }
+
+  // "2.4 m at 40° camera left, 1.9 m up: f/5.6, −0.3 stops"
+  result() {
+    const piece = doc.find(this.now, this.desk.chosen);
+    if (!piece) {
+      return "";
+    }
+    const place = this.words.place(piece.place);
+    const number = ["light", "target", "aim"].includes(piece.kind)
+      ? lights.inBuildOrder(this.now).findIndex((one) => one.id === piece.key.split("/")[1])
+      : -1;
+    const row = this.told?.lights[number];
+    return row?.reading ? this.words.say("told.reading", place, row.reading, row.level) : place;
+  }
+
+  // In words, once somebody pauses.
+  tellPiece() {
+    clearTimeout(this.saying);
+    this.saying = setTimeout(() => {
+      const piece = doc.find(this.now, this.desk.chosen);
+      if (piece) {
+        this.announce(`${this.words.piece(piece)}: ${this.result()}`);
+      }
+    }, PAUSE_MS);
+  }
+
+  announce(text) {
+    put(this.find("told"), text);
+  }
+}

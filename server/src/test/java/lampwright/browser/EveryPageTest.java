@@ -1,0 +1,189 @@
+package lampwright.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import lampwright.TestHouse;
+import lampwright.Visitor;
+import lampwright.web.EveryKindOfThing;
+import lampwright.web.http.ServedRoute;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+
+/**
+ * Every page that links lead to, in a real browser: held against the rules of axe-core in both
+ * themes, narrow enough for its window, without a complaint and without a request to anywhere else.
+ */
+class EveryPageTest {
+
+  /** Pages that no link leads to from inside; each has its own test. */
+  private static final Set<String> ELSEWHERE =
+      Set.of(
+          "/",
+          "/sign-in",
+          "/first-owner/{secret}",
+          "/problems/{kind}",
+          "/studios/{studio}/imports/{import}",
+          // A form that was refused shows it again at its own address, and these are such.
+          "/studios/{studio}/setups/{setup}/used",
+          "/studios/{studio}/setups/{setup}/takes/{take}",
+          "/studios/{studio}/setups/{setup}/notes");
+
+  /** All setups, some, and none. */
+  private static final List<String> SEARCHES =
+      List.of(
+          "/studios/demo/setups",
+          "/studios/demo/setups?q=cold+lonely+first+light",
+          "/studios/demo/setups?q=zzzzqqqq");
+
+  private static final List<String> RULES =
+      List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
+
+  private static final String AXE =
+      """
+      const [rules] = arguments;
+      const told = (found) => found.violations.map(
+        (one) => one.id + ": " + one.nodes.map((node) => node.target.join(" ")).slice(0, 3).join("; "));
+      const axe = window.axe;
+      const root = document.documentElement;
+      return axe.run(document, {runOnly: {type: "tag", values: rules}}).then(async (day) => {
+        const before = root.dataset.theme;
+        root.dataset.theme = "dim";
+        const dim = await axe.run(document, {runOnly: {type: "rule", values: ["color-contrast"]}});
+        root.dataset.theme = "day";
+        const light = await axe.run(document, {runOnly: {type: "rule", values: ["color-contrast"]}});
+        if (before) { root.dataset.theme = before; } else { delete root.dataset.theme; }
+        return [...told(day), ...told(dim).map((one) => "dim: " + one), ...told(light).map((one) => "day: " + one)];
+      });
+      """;
+
+  @RegisterExtension static final Browser browser = Browser.phone();
+
+  @RegisterExtension static final TestHouse house = TestHouse.withDemo();
+
+  private final Deque<String> open = new ArrayDeque<>();
+  private final Set<String> seen = new TreeSet<>();
+  private final Map<String, String> visited = new TreeMap<>();
+  private final List<String> wrong = new ArrayList<>();
+  private final String axe = axe();
+
+  private static String axe() {
+    try (InputStream script = EveryPageTest.class.getResourceAsStream("/axe.min.js")) {
+      return new String(Objects.requireNonNull(script).readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  @Test
+  void everyPageKeepsTheRulesOfAccessibilityAndStaysInItsWindow() {
+    browser.open(address("/sign-in"));
+    look("/sign-in");
+    Visitor owner = house.signedIn("owner@demo.example");
+    String[] cookie = owner.header("Cookie").split("=", 2);
+    browser.takeCookie(cookie[0], cookie[1]);
+    Map<String, String> made =
+        new EveryKindOfThing(
+                "/api/studios/demo",
+                house.withToken("owner@demo.example"),
+                house.withToken("crew@demo.example"))
+            .make();
+    String setup = page(made, "setup");
+    String picture = page(made, "picture");
+    open.addAll(List.of(setup, picture, page(made, "location")));
+    // Forms lead to these.
+    open.addAll(List.of(setup + "/changes?from=1&to=2", picture + "/removal"));
+    open.addAll(SEARCHES);
+    while (!open.isEmpty()) {
+      visit(open.remove());
+    }
+    assertEquals(List.of(), wrong);
+    Set<String> missed = new TreeSet<>();
+    for (ServedRoute route : house.routes()) {
+      if (isPage(route) && !visited.containsKey(route.path())) {
+        missed.add(route.path());
+      }
+    }
+    missed.removeAll(ELSEWHERE);
+    assertEquals(Set.of(), missed, "no link leads to these pages");
+  }
+
+  private static String page(Map<String, String> made, String thing) {
+    return Objects.requireNonNull(made.get(thing)).substring("/api".length());
+  }
+
+  private static boolean isPage(ServedRoute route) {
+    return route.verb().equals("GET")
+        && !route.path().startsWith("/api/")
+        && !route.path().startsWith("/assets/")
+        && !route.path().startsWith("/health/");
+  }
+
+  private void visit(String link) {
+    String path = URI.create(link).getPath();
+    Optional<String> route =
+        house.routes().stream()
+            .filter(EveryPageTest::isPage)
+            .map(ServedRoute::path)
+            .filter(pattern -> matches(pattern, path))
+            .min((one, other) -> Integer.compare(braces(one), braces(other)));
+    if (route.isEmpty() || (visited.containsKey(route.get()) && !SEARCHES.contains(link))) {
+      return;
+    }
+    if (!seen.add(link)) {
+      return;
+    }
+    visited.put(route.get(), link);
+    browser.open(address(link));
+    look(link);
+  }
+
+  /** Looks at the page that is shown, and remembers where its links lead. */
+  private void look(String link) {
+    browser.run(axe);
+    browser.list(AXE, RULES).forEach(one -> wrong.add(link + " " + one));
+    if (browser.overflow() != 0) {
+      wrong.add(link + " is " + browser.overflow() + " pixels too wide");
+    }
+    browser.complaints().forEach(complaint -> wrong.add(link + " " + complaint));
+    String here = address("/");
+    browser.loadedFrom().stream()
+        .filter(from -> !from.startsWith(here))
+        .forEach(from -> wrong.add(link + " loads " + from));
+    open.addAll(
+        browser.list(
+            "return [...document.querySelectorAll('main a[href], header a[href]')].map(a =>"
+                + " a.getAttribute('href')).filter(h =>"
+                + " h.startsWith('/')).concat([...document.querySelectorAll('main"
+                + " form:not([method=post]) select[name=kit]')].flatMap(s =>"
+                + " [...s.options].slice(0, 2).map(o => new URL(s.form.action).pathname + '?kit=' +"
+                + " encodeURIComponent(o.value))))"));
+  }
+
+  private static boolean matches(String pattern, String path) {
+    String regex = Pattern.compile("\\{[^}]*}|<[^>]*>").matcher(pattern).replaceAll("[^/]+");
+    return path.matches(regex);
+  }
+
+  private static int braces(String pattern) {
+    return (int) pattern.chars().filter(c -> c == '{').count();
+  }
+
+  private static String address(String path) {
+    return house.visitor().address(path).toString();
+  }
+}
