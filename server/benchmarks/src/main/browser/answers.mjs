@@ -5,7 +5,10 @@
 import { createServer } from 'node:http';
 import { readFileSync } from 'node:fs';
 
-const WANTED = [undefined, ['strip'], ['strip', 'lights'], ['plan'], ['strip', 'lights', 'plan']];
+const UNDER_THE_HAND = ['strip', 'lights', 'side'];
+const WANTED = [
+  undefined, ['strip'], ['strip', 'lights'], ['quick_plan'], ['plan'], ['strip', 'lights', 'quick_plan'], UNDER_THE_HAND,
+];
 const WARM = 100;
 const COUNTED = 200;
 
@@ -15,7 +18,7 @@ const setup = readFileSync(
   new URL('../resources/lampwright/benchmarks/twelve-lights.json', import.meta.url), 'utf8');
 
 function phrases() {
-  const entries = ['drawing', 'editor', 'pages', 'wording']
+  const entries = ['drawing', 'editor', 'pages', 'studio', 'wording']
     .flatMap(room => readFileSync(`${folder}/lampwright/language/en/${room}.properties`, 'utf8').split('\n'))
     .filter(line => line.includes('=') && !line.startsWith('#'))
     .map(line => [line.slice(0, line.indexOf('=')), line.slice(line.indexOf('=') + 1)]);

@@ -48,8 +48,7 @@ export class Desk {
       key: (event, key, view) => this.press(event, key, view),
       end: () => this.end(),
     };
-    this.all = VIEWS.map((view) => new Drawing(this.find(`view-${view}`), view, acts));
-    this.drawings = this.all;
+    this.drawings = VIEWS.map((view) => new Drawing(this.find(`view-${view}`), view, acts));
     this.panel = new Panel(this.find("panel"), new Fields(this.words, this.data.gear), this.words, {
       take: (document) => this.change(document),
       does: (name, key) => this.does(name, key),

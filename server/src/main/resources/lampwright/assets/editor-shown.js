@@ -8,8 +8,6 @@ import { button, element, put } from "./editor-panel.js";
 
 const PAUSE_MS = 250;
 const PARTS = ["strip", "lights", "plan", "side", "front", "cautions", "needs"];
-// Under the hand the plan does without lines of level, which take most of its time.
-const PARTS_UNDER_THE_HAND = PARTS.map((part) => (part === "plan" ? "quick_plan" : part));
 const NARROW = "(max-width: 52rem)";
 
 export class Shown {
@@ -40,10 +38,16 @@ export class Shown {
     this.frame ??= requestAnimationFrame(() => this.render());
   }
 
+  // Under the hand a frame is short: the figures follow, and the one drawing that is pulled at, the
+  // plan without lines of level. When it is let go the rest comes after.
+  parts() {
+    const pulled = this.desk.drawings.find((drawing) => drawing.grip?.moved);
+    return pulled ? ["strip", "lights", pulled.view === "plan" ? "quick_plan" : pulled.view] : PARTS;
+  }
+
   ask() {
     const { language, lengths, stops } = this.desk.data;
-    const want = this.isHeld ? PARTS_UNDER_THE_HAND : PARTS;
-    const head = JSON.stringify({ language, lengths, stops, want }).slice(1, -1);
+    const head = JSON.stringify({ language, lengths, stops, want: this.parts() }).slice(1, -1);
     const { quick_plan: plan, ...answer } = JSON.parse(this.answer(
       `{${head},"phrases":${this.phrases},"document":${JSON.stringify(this.now)}}`));
     return plan === undefined ? answer : { ...answer, plan };
@@ -70,19 +74,16 @@ export class Shown {
   }
 
   show(answer) {
-    this.told = answer;
-    // An engine that draws no elevations leaves the plan alone to work on.
-    for (const drawing of this.desk.all) {
-      const isDrawn = drawing.view in answer;
-      drawing.box.hidden = !isDrawn;
-      this.find("views").querySelector(`[value=${drawing.view}]`).closest("label").hidden = !isDrawn;
-    }
-    this.desk.drawings = this.desk.all.filter((drawing) => drawing.view in answer);
-    this.desk.drawings.forEach((drawing) => drawing.show(answer[drawing.view]));
+    this.told = { ...this.told, ...answer };
+    this.desk.drawings
+      .filter((drawing) => drawing.view in answer)
+      .forEach((drawing) => drawing.show(answer[drawing.view]));
     showStrip(this.find("strip"), answer.strip);
     this.table.show(answer.lights);
-    showList(this.find("cautions"), answer.cautions);
-    showList(this.find("needs"), answer.needs.map((need) => need.sentence));
+    if ("cautions" in answer) {
+      showList(this.find("cautions"), answer.cautions);
+      showList(this.find("needs"), answer.needs.map((need) => need.sentence));
+    }
   }
 
   lay() {
