@@ -2,6 +2,8 @@ package lampwright.tasks;
 
 import java.util.List;
 import lampwright.people.Membership;
+import lampwright.people.Role;
+import lampwright.people.StudioId;
 import lampwright.store.Database;
 
 /** The studios that a person can go to. */
@@ -16,5 +18,18 @@ public final class Studios {
   /** Those that the caller belongs to, by name. */
   public List<Membership> list(Caller caller) {
     return database.asPerson(caller.person().id(), in -> new lampwright.store.Studios(in).list());
+  }
+
+  /**
+   * As what the caller belongs to a studio.
+   *
+   * @throws Refused NotFound for who is no member
+   */
+  public Role role(Caller caller, StudioId studio) {
+    return list(caller).stream()
+        .filter(membership -> membership.studio().equals(studio))
+        .map(Membership::role)
+        .findFirst()
+        .orElseThrow(Refused::notFound);
   }
 }

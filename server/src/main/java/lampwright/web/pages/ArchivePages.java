@@ -7,7 +7,6 @@ import lampwright.archive.Fault;
 import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.Reading;
-import lampwright.people.Membership;
 import lampwright.people.Permission;
 import lampwright.people.Role;
 import lampwright.people.StudioId;
@@ -56,7 +55,7 @@ public final class ArchivePages {
 
   private void show(Context context, StudioId studio, FormErrors errors) {
     Layout layout = layouts.named(context, studio, "studio.archive.heading");
-    Role role = role(context, studio);
+    Role role = studios.role(door.caller(context), studio);
     templates.show(
         context,
         "archive",
@@ -68,14 +67,6 @@ public final class ArchivePages {
                 door.csrfToken(context),
                 Importing.MOST_BYTES / BYTES_PER_GB + " GB"),
             errors));
-  }
-
-  private Role role(Context context, StudioId studio) {
-    return studios.list(door.caller(context)).stream()
-        .filter(membership -> membership.studio().equals(studio))
-        .map(Membership::role)
-        .findFirst()
-        .orElseThrow(Refused::notFound);
   }
 
   /** Receives an archive and leads to its plan, which is made meanwhile. */

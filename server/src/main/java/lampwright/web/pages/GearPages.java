@@ -10,7 +10,6 @@ import java.util.Optional;
 import lampwright.gear.stock.GearId;
 import lampwright.gear.stock.GearKind;
 import lampwright.language.Notation;
-import lampwright.people.Membership;
 import lampwright.people.Permission;
 import lampwright.people.StudioId;
 import lampwright.tasks.Caller;
@@ -18,7 +17,6 @@ import lampwright.tasks.GearCalibrating;
 import lampwright.tasks.GearKeeping;
 import lampwright.tasks.KeptGear;
 import lampwright.tasks.Leave;
-import lampwright.tasks.Refused;
 import lampwright.tasks.Studios;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
@@ -131,12 +129,7 @@ public final class GearPages {
   }
 
   private boolean mayWrite(Context context, StudioId studio) {
-    return tasks.studios().list(door.caller(context)).stream()
-        .filter(membership -> membership.studio().equals(studio))
-        .map(Membership::role)
-        .findFirst()
-        .orElseThrow(Refused::notFound)
-        .may(Permission.WRITE_KITS);
+    return tasks.studios().role(door.caller(context), studio).may(Permission.WRITE_KITS);
   }
 
   private static StudioId studio(Context context) {

@@ -18,7 +18,6 @@ import lampwright.gear.stock.GearKind;
 import lampwright.gear.stock.GearUse;
 import lampwright.gear.stock.WrittenKit;
 import lampwright.language.Notation;
-import lampwright.people.Membership;
 import lampwright.people.Permission;
 import lampwright.people.StudioId;
 import lampwright.search.filter.Filter;
@@ -280,12 +279,7 @@ public final class KitPages {
   }
 
   private boolean mayWrite(Caller caller, StudioId studio) {
-    return tasks.studios().list(caller).stream()
-        .filter(membership -> membership.studio().equals(studio))
-        .map(Membership::role)
-        .findFirst()
-        .orElseThrow(Refused::notFound)
-        .may(Permission.WRITE_KITS);
+    return tasks.studios().role(caller, studio).may(Permission.WRITE_KITS);
   }
 
   private static StudioId studio(Context context) {
