@@ -25,6 +25,7 @@ import lampwright.tasks.GearImporting;
 import lampwright.tasks.GearKeeping;
 import lampwright.tasks.Histories;
 import lampwright.tasks.Importing;
+import lampwright.tasks.IndexKeeping;
 import lampwright.tasks.IndexedStudios;
 import lampwright.tasks.KitKeeping;
 import lampwright.tasks.LocationKeeping;
@@ -79,6 +80,7 @@ final class Catalogue implements AutoCloseable {
   private final Calibrating calibrating;
   private final Exporting exporting;
   private final Importing importing;
+  private final IndexKeeping indexKeeping;
 
   /**
    * Where files are, and how it searches.
@@ -143,6 +145,7 @@ final class Catalogue implements AutoCloseable {
             ids,
             clock,
             choices.data().resolve(IMPORTS).resolve(studios.identity()));
+    indexKeeping = new IndexKeeping(database, index, follower, sentences, clock);
     signatures = SignatureUpkeep.start(database);
   }
 
@@ -254,6 +257,10 @@ final class Catalogue implements AutoCloseable {
 
   Importing importing() {
     return importing;
+  }
+
+  IndexKeeping indexKeeping() {
+    return indexKeeping;
   }
 
   /** For how long the search index may have lacked a change; zero where it lacks none. */

@@ -42,6 +42,7 @@ import lampwright.web.api.GearCalibrationApi;
 import lampwright.web.api.GearFileApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.HistoryApi;
+import lampwright.web.api.IndexApi;
 import lampwright.web.api.KitApi;
 import lampwright.web.api.LocationApi;
 import lampwright.web.api.NoteApi;
@@ -74,11 +75,15 @@ import lampwright.web.pages.AdaptedPages;
 import lampwright.web.pages.ArchivePages;
 import lampwright.web.pages.AssetFiles;
 import lampwright.web.pages.Assets;
+import lampwright.web.pages.BesidePages;
+import lampwright.web.pages.DrawnSetups;
 import lampwright.web.pages.EditorPages;
 import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
+import lampwright.web.pages.GearEditPages;
 import lampwright.web.pages.GearPages;
 import lampwright.web.pages.HomePages;
+import lampwright.web.pages.IndexPages;
 import lampwright.web.pages.KitPages;
 import lampwright.web.pages.Layouts;
 import lampwright.web.pages.LifePages;
@@ -252,6 +257,7 @@ public final class House implements AutoCloseable {
             new GearFileApi(door, catalogue.gear(), catalogue.gearImporting()),
             new GearCalibrationApi(door, catalogue.gear(), catalogue.gearCalibrating()),
             new ArchiveApi(door, catalogue.exporting(), catalogue.importing()),
+            new IndexApi(door, catalogue.indexKeeping()),
             new SignatureApi(door, catalogue.signing()),
             new PreferencesApi(door, preferring),
             new SuggestionApi(door, catalogue.suggesting()),
@@ -266,6 +272,7 @@ public final class House implements AutoCloseable {
             templates,
             layouts,
             settings.demo().isOpen() ? Optional.of(settings.demoPassword()) : Optional.empty());
+    DrawnSetups drawings = new DrawnSetups();
     ProblemPages problemPages = new ProblemPages(templates, layouts);
     LifePages life =
         new LifePages(
@@ -293,7 +300,12 @@ public final class House implements AutoCloseable {
             problemPages,
             new AssetFiles(assets),
             new FindPages(
-                door, catalogue.finding(), catalogue.pictures().giving(), templates, studioLayouts),
+                door,
+                catalogue.finding(),
+                catalogue.pictures().giving(),
+                drawings,
+                templates,
+                studioLayouts),
             new SetupPages(
                 door,
                 catalogue.cataloguing(),
@@ -304,7 +316,8 @@ public final class House implements AutoCloseable {
                 templates,
                 studioLayouts,
                 life,
-                picturePages),
+                picturePages,
+                drawings),
             new AdaptedPages(
                 door,
                 new AdaptedPages.Tasks(
@@ -340,11 +353,25 @@ public final class House implements AutoCloseable {
                 new GearPages.Tasks(studios, catalogue.gear(), catalogue.gearCalibrating()),
                 templates,
                 studioLayouts),
+            new GearEditPages(
+                door, new GearEditPages.Tasks(studios, catalogue.gear()), templates, studioLayouts),
             new PeoplePages(door, new MemberListing(database), templates, studioLayouts),
             new ArchivePages(door, studios, catalogue.importing(), templates, studioLayouts),
+            new IndexPages(door, catalogue.indexKeeping(), templates, studioLayouts),
             new EditorPages(
                 door,
                 new EditorPages.Tasks(catalogue.editing(), catalogue.cataloguing()),
+                templates,
+                studioLayouts),
+            new BesidePages(
+                door,
+                new BesidePages.Tasks(
+                    catalogue.cataloguing(),
+                    catalogue.comparing(),
+                    catalogue.tracing(),
+                    catalogue.signing(),
+                    catalogue.finding()),
+                picturePages,
                 templates,
                 studioLayouts));
     ProblemPage problemPage =

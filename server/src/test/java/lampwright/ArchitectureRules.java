@@ -71,7 +71,7 @@ final class ArchitectureRules {
       "language",
       "engine"
     },
-    {"search", "meaning", "setup", "gear", "place", "people", "engine"},
+    {"search", "meaning", "setup", "gear", "place", "people", "language", "engine"},
     {
       "browser",
       "drawing",
@@ -90,7 +90,7 @@ final class ArchitectureRules {
     {"picture", "engine"},
     {"meaning"},
     {"archive", "setup", "gear", "place", "people", "document", "engine"},
-    {"setup", "gear", "place", "people", "document", "engine"},
+    {"setup", "gear", "place", "people", "document", "language", "engine"},
     {"gear", "people", "document", "engine"},
     {"place", "people", "document", "engine"},
     {"people", "language"},

@@ -96,6 +96,16 @@ class WholeDemoTest {
   }
 
   @Test
+  void noSetupsPageWeighsMoreThanAHundredAndFiftyKilobytesWithoutItsPictures() {
+    PageWeight weight = new PageWeight(house.signedIn("author@demo.example"));
+    for (String setup : setups(owner, DEMO)) {
+      int bytes = weight.bytes("/studios/demo/setups/" + setup);
+      assertTrue(bytes <= 150_000, setup + " weighs " + bytes + " bytes");
+    }
+    assertTrue(weight.assets() > 10, weight.assets() + " assets");
+  }
+
+  @Test
   void everySetupIsAdaptedToEachKitOrSaysWhatFallsShort() {
     int adapted = 0;
     int lacking = 0;

@@ -7,11 +7,10 @@ import lampwright.drawing.Plan;
 import lampwright.drawing.StopRuler;
 import lampwright.engine.Known;
 import lampwright.language.Notation;
-import lampwright.setup.Caution;
-import lampwright.setup.Cautions;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
+import lampwright.wording.CautionLine;
 import lampwright.wording.Deviation;
 import lampwright.wording.Figure;
 import lampwright.wording.KeyFigures;
@@ -43,7 +42,7 @@ final class AnswerParts {
       case QUICK_PLAN -> Plan.withoutLevels(setup, figures, notation).markup();
       case SIDE -> Elevation.side(setup, figures, notation).markup();
       case FRONT -> Elevation.front(setup, figures, notation).markup();
-      case CAUTIONS -> Cautions.of(setup).stream().map(AnswerParts::caution).toList();
+      case CAUTIONS -> CautionLine.all(setup, words).stream().map(AnswerParts::caution).toList();
       case NEEDS ->
           new MissingWords(setup, words)
               .of(figures.needs()).stream().map(AnswerParts::need).toList();
@@ -90,7 +89,7 @@ final class AnswerParts {
     return Map.of("stops", off.stops(), "word", off.word(), "notable", off.notable());
   }
 
-  private static Map<String, Object> caution(Caution caution) {
+  private static Map<String, Object> caution(CautionLine caution) {
     return Map.of("danger", caution.danger(), "act", caution.act());
   }
 

@@ -3,6 +3,7 @@ package lampwright.drawing;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import lampwright.language.Notation;
 
 /** A picture's main colours side by side, each as wide as its share of them. */
 public record ColourStrip(List<Share> shares) {
@@ -28,13 +29,14 @@ public record ColourStrip(List<Share> shares) {
   }
 
   /** The drawing with a title that says the same in words. */
-  public Svg svg() {
+  public Svg svg(Notation notation) {
     double all = shares.stream().mapToDouble(Share::share).sum();
     StringBuilder svg = new StringBuilder(800);
     svg.append(
         "<svg class=\"colour-strip\" viewBox=\"0 0 %d %d\" role=\"img\"><title>"
             .formatted(WIDTH, HEIGHT));
-    svg.append("Main colours: ")
+    svg.append(notation.say("drawing.colours"))
+        .append(": ")
         .append(
             shares.stream()
                 .map(of -> "%s %d %%".formatted(of.hex(), Math.round(100 * of.share())))

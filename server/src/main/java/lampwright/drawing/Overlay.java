@@ -13,12 +13,13 @@ import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Subject;
 import lampwright.setup.Surface;
+import lampwright.setup.comparing.LightPairs;
 
 /**
  * Two setups, or two revisions of one, on one plan: the first dashed, the second as on its own
  * plan. A light or camera that moved has a thin arrow from where it stood, with how far it went
- * over the ground; one whose height changed says so in the table. Lights are the same where their
- * ids are.
+ * over the ground; one whose height changed says so in the table. Which light is which, {@link
+ * LightPairs} says.
  */
 public final class Overlay {
 
@@ -31,6 +32,7 @@ public final class Overlay {
   private final SetupDocument before;
   private final SetupDocument after;
   private final Notation notation;
+  private final LightPairs pairs;
   private final List<LightOnPlan> old;
   private final List<LightOnPlan> lights;
   private final Sheet sheet;
@@ -39,6 +41,7 @@ public final class Overlay {
     this.before = before;
     this.after = after;
     this.notation = notation;
+    this.pairs = LightPairs.of(before, after);
     this.old = all(before);
     this.lights = all(after);
     List<Point> places = new ArrayList<>();
@@ -89,13 +92,9 @@ public final class Overlay {
     return new Overlay(before, after, notation).table();
   }
 
-  private Optional<Light> find(SetupDocument setup, LightId id) {
-    return setup.lights().stream().filter(light -> light.id().equals(id)).findFirst();
-  }
-
   /** From where to where on the ground; empty for what stayed or was not there. */
   private Optional<Move> move(Light light) {
-    return find(before, light.id()).flatMap(was -> Move.between(was.place(), light.place()));
+    return pairs.before(light.id()).flatMap(was -> Move.between(was.place(), light.place()));
   }
 
   private Optional<Move> cameraMove() {
@@ -163,7 +162,7 @@ public final class Overlay {
 
   /** Whether a light of before has moved or is gone. */
   private boolean isElsewhere(LightOnPlan light) {
-    return find(after, light.light().id()).map(now -> move(now).isPresent()).orElse(true);
+    return pairs.after(light.light().id()).map(now -> move(now).isPresent()).orElse(true);
   }
 
   private void drawThen(Markup body, PlanLights then) {
@@ -252,7 +251,7 @@ public final class Overlay {
     Places places = new Places(notation);
     for (Light light : after.lightsInBuildOrder()) {
       String name = numbers.get(light.id()) + " " + places.role(light);
-      Optional<Light> was = find(before, light.id());
+      Optional<Light> was = pairs.before(light.id());
       rows.add(
           List.of(
               name,
@@ -260,7 +259,7 @@ public final class Overlay {
                   .orElseGet(() -> notation.say("drawing.added"))));
     }
     for (Light light : before.lightsInBuildOrder()) {
-      if (find(after, light.id()).isEmpty()) {
+      if (pairs.after(light.id()).isEmpty()) {
         rows.add(List.of(places.role(light), notation.say("drawing.removed")));
       }
     }

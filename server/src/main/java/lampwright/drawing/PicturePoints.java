@@ -2,6 +2,7 @@ package lampwright.drawing;
 
 import java.util.List;
 import java.util.Locale;
+import lampwright.language.Notation;
 
 /**
  * Numbered discs at points of a picture, to lie over it.
@@ -27,7 +28,7 @@ public record PicturePoints(int width, int height, List<Point> points) {
   public record Point(int number, double x, double y) {}
 
   /** The drawing; what stands at each number is to be listed beside it. */
-  public Svg svg() {
+  public Svg svg(Notation notation) {
     double scale = (double) VIEW / Math.max(width, height);
     double across = width * scale;
     double down = height * scale;
@@ -38,12 +39,12 @@ public record PicturePoints(int width, int height, List<Point> points) {
             "<svg class=\"picture-points\" viewBox=\"0 0 %.1f %.1f\" role=\"img\">",
             across,
             down));
-    svg.append("<title>Points that notes are about: ")
+    svg.append("<title>")
         .append(
             points.size() == 1
-                ? "number " + points.getFirst().number()
-                : "numbers %d to %d"
-                    .formatted(points.getFirst().number(), points.getLast().number()))
+                ? notation.say("drawing.point", points.getFirst().number())
+                : notation.say(
+                    "drawing.points", points.getFirst().number(), points.getLast().number()))
         .append("</title>");
     for (Point point : points) {
       svg.append(

@@ -2,6 +2,7 @@ package lampwright.drawing;
 
 import java.util.Locale;
 import lampwright.engine.colour.Srgb;
+import lampwright.language.Notation;
 
 /**
  * How a picture's tones lie between black and white: the range of nearly all of it as a thin line,
@@ -23,10 +24,10 @@ public record ToneScale(double lowest, double lower, double median, double upper
   private static final int HEIGHT = 40;
 
   /** The drawing with a title that says the same in words. */
-  public Svg svg() {
+  public Svg svg(Notation notation) {
     StringBuilder svg = new StringBuilder(2_400);
     svg.append("<svg class=\"tone-scale\" viewBox=\"0 0 ").append(WIDTH).append(' ').append(HEIGHT);
-    svg.append("\" role=\"img\"><title>").append(title()).append("</title>");
+    svg.append("\" role=\"img\"><title>").append(title(notation)).append("</title>");
     int step = WIDTH / STEPS;
     for (int i = 0; i < STEPS; i++) {
       String grey = grey(100.0 * i / (STEPS - 1));
@@ -44,16 +45,14 @@ public record ToneScale(double lowest, double lower, double median, double upper
     return Svg.trusted(svg.append("</svg>").toString());
   }
 
-  private String title() {
-    return String.format(
-        Locale.ROOT,
-        "Lightness from black, 0, to white, 100: half of the picture lies between %.0f and %.0f,"
-            + " nearly all between %.0f and %.0f, the middle at %.0f",
-        lower,
-        upper,
-        lowest,
-        highest,
-        median);
+  private String title(Notation notation) {
+    return notation.say(
+        "drawing.tones",
+        notation.fixed(lower, 0),
+        notation.fixed(upper, 0),
+        notation.fixed(lowest, 0),
+        notation.fixed(highest, 0),
+        notation.fixed(median, 0));
   }
 
   private static void line(StringBuilder svg, String name, double from, double to) {

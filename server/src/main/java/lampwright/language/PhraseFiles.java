@@ -19,7 +19,21 @@ import java.util.Properties;
 public final class PhraseFiles {
 
   private static final List<String> ROOMS =
-      List.of("drawing", "editor", "pages", "studio", "wording");
+      List.of(
+          "adapting",
+          "caution",
+          "comparing",
+          "drawing",
+          "editor",
+          "figuring",
+          "finding",
+          "pages",
+          "picture",
+          "problem",
+          "signature",
+          "studio",
+          "taking",
+          "wording");
 
   private PhraseFiles() {}
 

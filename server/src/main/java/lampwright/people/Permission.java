@@ -16,6 +16,8 @@ public enum Permission {
   WRITE_KITS,
   /** Take the whole studio out as an archive, and bring such an archive in. */
   MOVE_STUDIO,
+  /** See how the search index stands, and have it made anew. */
+  KEEP_INDEX,
   /** Take people in, change their roles, let them go; rename the studio. */
   MANAGE_MEMBERS
 }

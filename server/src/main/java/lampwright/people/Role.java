@@ -15,7 +15,7 @@ public enum Role {
       case READ_SETUPS -> true;
       case READ_DRAFTS, LOG_TAKES -> this != READER;
       case WRITE_SETUPS, WRITE_KITS -> this == OWNER || this == AUTHOR;
-      case MOVE_STUDIO, MANAGE_MEMBERS -> this == OWNER;
+      case MOVE_STUDIO, KEEP_INDEX, MANAGE_MEMBERS -> this == OWNER;
     };
   }
 

@@ -3,6 +3,7 @@ package lampwright.search;
 import java.time.Duration;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -23,12 +24,15 @@ public final class Follower implements AutoCloseable {
   private static final Duration LONGEST_PAUSE = Duration.ofSeconds(10);
   private static final Duration CLOSING = Duration.ofSeconds(5);
   private static final int BATCH = 500;
+  private static final int BETWEEN_PULLS = 200;
+  private static final String ORDERED = "it was asked for";
 
   private final SetupIndex index;
   private final ChangeSource source;
   private final Thread thread;
 
   private final Progress progress;
+  private final RebuildWatch rebuilds = new RebuildWatch();
 
   // The follower's thread only.
   private Bookmark position;
@@ -64,6 +68,42 @@ public final class Follower implements AutoCloseable {
    */
   public Duration lag() {
     return progress.lag();
+  }
+
+  /**
+   * Orders a new index, made from the database. Searches go on from the one that is there, and see
+   * changes, until the new one takes its place.
+   *
+   * @return false where one is being made already
+   */
+  public boolean orderRebuild() {
+    if (!rebuilds.order()) {
+      return false;
+    }
+    if (index.needsRebuild().isEmpty()) {
+      index.requireRebuild(ORDERED);
+    }
+    progress.wake();
+    return true;
+  }
+
+  /**
+   * Ends the making of a new index; the one that is there stays.
+   *
+   * @return false where none is being made that may be stopped
+   */
+  public boolean stopRebuild() {
+    return rebuilds.askToStop();
+  }
+
+  /** The new index that is being made; empty where none is. */
+  public Optional<IndexRebuild> rebuild() {
+    return rebuilds.now();
+  }
+
+  /** The one that was made last since this process started. */
+  public Optional<IndexRebuild.Past> lastRebuild() {
+    return rebuilds.last();
   }
 
   /**
@@ -115,7 +155,7 @@ public final class Follower implements AutoCloseable {
     while (!progress.isClosing()) {
       try {
         if (index.needsRebuild().isPresent()) {
-          rebuild();
+          makeAnew();
         }
         boolean all = pull();
         commitIfDue();
@@ -140,25 +180,62 @@ public final class Follower implements AutoCloseable {
     lastCommit();
   }
 
-  private void rebuild() {
+  private void makeAnew() {
     LOG.info("Building the index anew: {}", index.needsRebuild().orElse(""));
+    // An order is no fault: what there is stays in use meanwhile.
+    boolean isOrdered = index.isComplete() && index.needsRebuild().equals(Optional.of(ORDERED));
     try (ChangeSource.Everything everything = source.everything();
         SetupIndex.Rebuild rebuild = index.startRebuild()) {
-      long done = 0;
-      progress.show(new FollowerState.Rebuilding(done, everything.total()));
-      for (Iterator<IndexEntry> entries = everything.entries().iterator(); entries.hasNext(); ) {
-        if (progress.isClosing()) {
-          return;
-        }
-        rebuild.put(entries.next());
-        done++;
-        progress.show(new FollowerState.Rebuilding(done, Math.max(done, everything.total())));
+      rebuilds.begin(everything.total(), isOrdered);
+      if (takeInAll(everything, rebuild, isOrdered)) {
+        rebuild.finish(everything.asOf());
+        position = everything.asOf();
+        progress.fallenBackTo(position);
+        uncommitted = false;
+        rebuilds.end(IndexRebuild.Ending.FINISHED);
       }
-      rebuild.finish(everything.asOf());
-      position = everything.asOf();
-      uncommitted = false;
-      LOG.info("The index holds {} setups", done);
+    } catch (RuntimeException | Error e) {
+      giveUp(isOrdered, IndexRebuild.Ending.FAILED);
+      throw e;
     }
+  }
+
+  /** Tells whether all of it was taken in, rather than stopped. */
+  private boolean takeInAll(
+      ChangeSource.Everything everything, SetupIndex.Rebuild rebuild, boolean isOrdered) {
+    long done = 0;
+    show(isOrdered, done, everything.total());
+    for (Iterator<IndexEntry> entries = everything.entries().iterator(); entries.hasNext(); ) {
+      if (progress.isClosing()) {
+        return false;
+      }
+      if (rebuilds.isStopAsked()) {
+        giveUp(isOrdered, IndexRebuild.Ending.STOPPED);
+        return false;
+      }
+      rebuild.put(entries.next());
+      done++;
+      rebuilds.takenIn(done);
+      show(isOrdered, done, everything.total());
+      if (isOrdered && done % BETWEEN_PULLS == 0) {
+        pull();
+      }
+    }
+    LOG.info("The index holds {} setups", done);
+    return true;
+  }
+
+  private void show(boolean isOrdered, long done, long total) {
+    if (!isOrdered) {
+      progress.show(new FollowerState.Rebuilding(done, Math.max(done, total)));
+    }
+  }
+
+  private void giveUp(boolean isOrdered, IndexRebuild.Ending how) {
+    if (isOrdered) {
+      index.forgoRebuild(ORDERED);
+    }
+    rebuilds.end(how);
   }
 
   /** Takes in one batch; tells whether that was all there is. */

@@ -24,6 +24,9 @@ import org.apache.lucene.index.Term;
 import org.apache.lucene.index.TieredMergePolicy;
 import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.LRUQueryCache;
+import org.apache.lucene.search.QueryCache;
+import org.apache.lucene.search.QueryCachingPolicy;
 import org.apache.lucene.search.SearcherFactory;
 import org.apache.lucene.search.SearcherManager;
 import org.apache.lucene.search.Sort;
@@ -57,6 +60,11 @@ final class Generation implements Closeable {
   }
 
   private static final FixedScale SCALE = new FixedScale();
+
+  /** Twelve kilobytes each for a segment of 100,000 setups. */
+  private static final int MOST_KEPT_QUERIES = 1_000;
+
+  private static final long MOST_KEPT_BYTES = 32L << 20;
 
   private final Path folder;
   private final Directory directory;
@@ -145,6 +153,8 @@ final class Generation implements Closeable {
   }
 
   private static SearcherManager searchers(IndexWriter writer) throws IOException {
+    QueryCache kept = new LRUQueryCache(MOST_KEPT_QUERIES, MOST_KEPT_BYTES);
+    QueryCachingPolicy policy = new SeenCachingPolicy();
     return new SearcherManager(
         writer,
         new SearcherFactory() {
@@ -152,6 +162,8 @@ final class Generation implements Closeable {
           public IndexSearcher newSearcher(IndexReader reader, @Nullable IndexReader previous) {
             IndexSearcher searcher = new IndexSearcher(reader);
             searcher.setSimilarity(SCALE);
+            searcher.setQueryCache(kept);
+            searcher.setQueryCachingPolicy(policy);
             return searcher;
           }
         });

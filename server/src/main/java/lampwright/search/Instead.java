@@ -36,7 +36,7 @@ public record Instead(
     if (lacking.isEmpty()) {
       return "No such setup says “" + asked + "”";
     }
-    if (manyTraits()) {
+    if (isOfManyTraits()) {
       return "No setup has all of these marks";
     }
     return "No setup "
@@ -49,7 +49,7 @@ public record Instead(
       return "without these words";
     }
     if (offered.isEmpty()) {
-      return manyTraits() ? "without any" : "without this mark";
+      return isOfManyTraits() ? "without any" : "without this mark";
     }
     return switch (offered.get()) {
       case Filter.Near near -> "within " + FilterWriter.number(near.km()) + " km";
@@ -76,7 +76,8 @@ public record Instead(
         total);
   }
 
-  private boolean manyTraits() {
+  /** Whether what is lacking is of several traits. */
+  public boolean isOfManyTraits() {
     return lacking.stream().map(Filter::trait).distinct().count() > 1;
   }
 }

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import org.apache.lucene.document.Document;
 
 /** Says in plain words which of the wishes a setup grants, and where. */
@@ -40,7 +42,7 @@ final class Reasons {
    * @param reasons one for each wish that it grants, in the order of the question
    * @param why the texts that say so, each once, with the words marked
    */
-  record Why(List<String> reasons, List<MarkedText> why) {}
+  record Why(List<Said> reasons, List<MarkedText> why) {}
 
   private enum Kind {
     LITERAL,
@@ -106,7 +108,7 @@ final class Reasons {
       }
       texts.put(field, read);
     }
-    List<String> reasons = new ArrayList<>();
+    List<Said> reasons = new ArrayList<>();
     Map<List<Object>, MarkedText> marked = new LinkedHashMap<>();
     for (int i = 0; i < wishes.size(); i++) {
       Wish wish = wishes.get(i);
@@ -126,15 +128,16 @@ final class Reasons {
   }
 
   /** Why a setup was found none of whose words grants a wish: it begins so. */
-  static String nearInMeaning(Document setup) {
+  static Said nearInMeaning(Document setup) {
     String begins =
         Stream.of(TextField.INTENT, TextField.TITLE)
             .flatMap(field -> Arrays.stream(setup.getValues(field.lucene())))
             .filter(text -> !text.isBlank())
             .findFirst()
             .orElse("");
-    return "near in meaning: "
-        + IndexEntry.cut(begins.strip().replaceAll("\\s+", " "), LONGEST_QUOTE);
+    return Said.of(
+        "finding.reason.nearInMeaning",
+        Filling.text(IndexEntry.cut(begins.strip().replaceAll("\\s+", " "), LONGEST_QUOTE)));
   }
 
   private Text read(String text) {
@@ -204,13 +207,15 @@ final class Reasons {
     return first;
   }
 
-  private static String sentence(Wish wish, Evidence evidence) {
-    String label = evidence.field().label;
-    String typed = IndexEntry.cut(wish.spoken().replaceAll("\\s+", " "), LONGEST_QUOTE);
+  private static Said sentence(Wish wish, Evidence evidence) {
+    Filling field = Said.of("finding.field." + evidence.field().label).asFilling();
+    Filling quote = Filling.text(evidence.quote());
+    String said = IndexEntry.cut(wish.spoken().replaceAll("\\s+", " "), LONGEST_QUOTE);
+    Filling typed = Filling.text(said);
     return switch (evidence.kind()) {
-      case LITERAL -> label + ": " + evidence.quote();
-      case NEAR -> label + ": " + typed + " — near “" + evidence.quote() + "”";
-      case SPELLED -> label + ": " + typed + " — spelled “" + evidence.quote() + "”";
+      case LITERAL -> Said.of("finding.reason.literal", field, quote);
+      case NEAR -> Said.of("finding.reason.near", field, typed, quote);
+      case SPELLED -> Said.of("finding.reason.spelled", field, typed, quote);
     };
   }
 }

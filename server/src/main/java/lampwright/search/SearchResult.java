@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
+import lampwright.language.Said;
 import lampwright.search.filter.Trait;
 
 /** What a search comes to. */
@@ -48,7 +49,7 @@ public sealed interface SearchResult {
    * @param why the texts that say so, as they were when they were indexed; none where it matched by
    *     its meaning alone
    */
-  record Hit(String setup, int revision, double score, List<String> reasons, List<MarkedText> why) {
+  record Hit(String setup, int revision, double score, List<Said> reasons, List<MarkedText> why) {
     public Hit {
       reasons = List.copyOf(reasons);
       why = List.copyOf(why);

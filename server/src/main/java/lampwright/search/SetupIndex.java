@@ -17,6 +17,12 @@ import org.apache.lucene.index.CorruptIndexException;
 import org.apache.lucene.index.IndexFormatTooNewException;
 import org.apache.lucene.index.IndexFormatTooOldException;
 import org.apache.lucene.index.IndexNotFoundException;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.FieldExistsQuery;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.store.AlreadyClosedException;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.store.LockObtainFailedException;
@@ -83,6 +89,23 @@ public final class SetupIndex implements AutoCloseable {
   /** Orders a rebuild, as when the change log no longer reaches back to the bookmark. */
   public void requireRebuild(String reason) {
     needsRebuild = Optional.of(reason);
+  }
+
+  /** Takes back an order of a rebuild, unless there is another reason for one since. */
+  void forgoRebuild(String reason) {
+    if (needsRebuild.equals(Optional.of(reason))) {
+      needsRebuild = Optional.empty();
+    }
+  }
+
+  /** How many setups of a studio searches can find, by whoever may see them all. */
+  public int count(String studio) {
+    Query all =
+        new BooleanQuery.Builder()
+            .add(new TermQuery(new Term(EntryDocument.STUDIO, studio)), Occur.FILTER)
+            .add(new FieldExistsQuery(EntryDocument.CHANGED), Occur.FILTER)
+            .build();
+    return read(searcher -> searcher.count(all));
   }
 
   /** Where the last commit stands in the change log; {@link Bookmark#START} before a rebuild. */

@@ -1,9 +1,11 @@
 package lampwright.setup;
 
-/**
- * A plain word of warning.
- *
- * @param danger what can hurt: "Wet ground and mains"; may be empty for an author's own words
- * @param act what to do about it
- */
-public record Caution(String danger, String act) {}
+/** A plain word of warning. */
+public sealed interface Caution {
+
+  /** Against a danger that follows from what stands in the setup. */
+  record Of(Danger danger) implements Caution {}
+
+  /** As the author wrote it. */
+  record Own(String text) implements Caution {}
+}

@@ -33,45 +33,24 @@ public final class Cautions {
     boolean wet = isWet(setup);
     boolean outdoors = isOutdoors(setup);
     if (mains && (wet || outdoors)) {
-      cautions.add(
-          new Caution(
-              "Mains outdoors",
-              "Only equipment rated for it, behind a residual-current device, plugs off the ground."
-                  + " No mains flash in rain, on wet ground or beside water."));
+      cautions.add(new Caution.Of(Danger.MAINS_OUTDOORS));
     } else if (wet) {
-      cautions.add(
-          new Caution(
-              "Wet",
-              "Battery heads are not waterproof either: cover them, and stop when water gets in."));
+      cautions.add(new Caution.Of(Danger.WET));
     }
     if (outdoors && setup.lights().stream().anyMatch(Cautions::catchesWind)) {
-      cautions.add(
-          new Caution(
-              "Stands in wind",
-              "Ballast low on the legs, one leg into the wind, nobody within the fall. Take large"
-                  + " modifiers down when it gusts."));
+      cautions.add(new Caution.Of(Danger.STANDS_IN_WIND));
     }
     if (setup.lights().stream().anyMatch(light -> light.place().z() > HIGH_M)) {
-      cautions.add(
-          new Caution("Heads overhead", "Safety bond on each, and nobody stands under a boom."));
+      cautions.add(new Caution.Of(Danger.HEADS_OVERHEAD));
     }
     if (setup.subjects().stream().anyMatch(Cautions::isRunning)) {
-      cautions.add(
-          new Caution(
-              "Running subject",
-              "No cable or stand leg in the path, dry ground that grips, a clear run-out longer"
-                  + " than the run."));
+      cautions.add(new Caution.Of(Danger.RUNNING_SUBJECT));
     }
     if (setup.lights().stream().anyMatch(Cautions::isNearEyes)) {
-      cautions.add(
-          new Caution("Heads near eyes", "Warn before firing; never fire close to anyone's eyes."));
+      cautions.add(new Caution.Of(Danger.HEADS_NEAR_EYES));
     }
-    cautions.add(
-        new Caution(
-            "Stored charge",
-            "Heads hold a dangerous charge after they are switched off: do not open them, do not"
-                + " pull head cables under charge."));
-    setup.cautions().forEach(text -> cautions.add(new Caution("", text)));
+    cautions.add(new Caution.Of(Danger.STORED_CHARGE));
+    setup.cautions().forEach(text -> cautions.add(new Caution.Own(text)));
     return List.copyOf(cautions);
   }
 

@@ -10,13 +10,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.people.StudioId;
 import lampwright.search.Instead;
 import lampwright.search.Question;
 import lampwright.search.Search;
 import lampwright.search.SearchResult;
 import lampwright.search.filter.Filter;
-import lampwright.search.filter.FilterWriter;
 import lampwright.setup.SetupId;
 
 /**
@@ -140,16 +141,19 @@ final class BuildableFilters {
   }
 
   /** How far off a setup is for each kit: {@code The bag makes it within 0.2 stop}. */
-  List<String> reasons(SetupId setup) {
-    List<String> reasons = new ArrayList<>();
+  List<Said> reasons(SetupId setup) {
+    List<Said> reasons = new ArrayList<>();
     offs.forEach(
         (filter, of) -> {
           Integer off = of.hundredths().get(setup);
           if (off != null) {
             reasons.add(
                 off < UNSEEN_HUNDREDTHS
-                    ? filter.kit() + " makes it"
-                    : filter.kit() + " makes it " + FilterWriter.stops(tenths(off)) + " off");
+                    ? Said.of("finding.reason.makes", Filling.text(filter.kit()))
+                    : Said.of(
+                        "finding.reason.makesOff",
+                        Filling.text(filter.kit()),
+                        new Filling.Briefly(tenths(off))));
           }
         });
     return reasons;

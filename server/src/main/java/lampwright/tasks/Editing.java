@@ -5,13 +5,19 @@ import java.util.Optional;
 import lampwright.gear.stock.GearItem;
 import lampwright.people.Permission;
 import lampwright.people.StudioId;
+import lampwright.place.Location;
+import lampwright.place.LocationId;
 import lampwright.setup.SetupId;
 import lampwright.store.Database;
 import lampwright.store.Gear;
+import lampwright.store.Locations;
 import lampwright.store.StudioTransaction;
 
 /** Lays out what somebody needs who changes a setup by hand, or makes a new one. */
 public final class Editing {
+
+  /** More than a list to choose from can be read. */
+  private static final int MOST_OFFERED = 200;
 
   private final Database database;
 
@@ -24,14 +30,19 @@ public final class Editing {
    *
    * @param setup as it is now; absent for a new one from nothing
    * @param gear all of the studio's, to choose from, by kind and name
+   * @param locations the studio's that were changed last, to choose from
    */
-  public record Desk(Optional<Catalogued> setup, List<GearItem> gear) {
+  public record Desk(Optional<Catalogued> setup, List<GearItem> gear, List<Spot> locations) {
 
-    /** Copies the gear. */
+    /** Copies the lists. */
     public Desk {
       gear = List.copyOf(gear);
+      locations = List.copyOf(locations);
     }
   }
+
+  /** One of the studio's locations. */
+  public record Spot(LocationId id, Location location) {}
 
   /**
    * For one that is there: to change it, or to make another from it.
@@ -44,7 +55,7 @@ public final class Editing {
         caller.person().id(),
         in -> {
           Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_SETUPS));
-          return new Desk(Optional.of(Cataloguing.get(in, sight, id)), gear(in));
+          return new Desk(Optional.of(Cataloguing.get(in, sight, id)), gear(in), locations(in));
         });
   }
 
@@ -59,7 +70,7 @@ public final class Editing {
         caller.person().id(),
         in -> {
           Leave.ask(in, Permission.WRITE_SETUPS);
-          return new Desk(Optional.empty(), gear(in));
+          return new Desk(Optional.empty(), gear(in), locations(in));
         });
   }
 
@@ -67,5 +78,16 @@ public final class Editing {
     return GearKeeping.readable(in, new Gear(in).listAll(Optional.empty())).stream()
         .map(KeptGear::document)
         .toList();
+  }
+
+  private static List<Spot> locations(StudioTransaction in) {
+    return new Locations(in)
+        .list(Optional.empty(), MOST_OFFERED).items().stream()
+            .flatMap(
+                stored ->
+                    StoredDocuments.find(Location.FORM, stored.document(), stored.id())
+                        .map(location -> new Spot(stored.id(), location))
+                        .stream())
+            .toList();
   }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import lampwright.language.Said;
 import lampwright.people.StudioId;
 import lampwright.search.Instead;
 import lampwright.search.MarkedText;
@@ -54,7 +55,7 @@ public final class Finding implements AutoCloseable {
   public record Found(
       Catalogued setup,
       double score,
-      List<String> reasons,
+      List<Said> reasons,
       List<MarkedText> why,
       Optional<FoundPicture> picture,
       OptionalDouble offStops) {}
@@ -304,7 +305,7 @@ public final class Finding implements AutoCloseable {
     return found;
   }
 
-  private static List<String> reasons(
+  private static List<Said> reasons(
       Question question,
       SearchResult.Hit hit,
       Catalogued setup,
@@ -314,11 +315,11 @@ public final class Finding implements AutoCloseable {
             question.like().stream().flatMap(like -> alike(like, setup, pictures)),
             hit.reasons().stream(),
             buildable.reasons(setup.id()).stream())
-        .<String>flatMap(some -> some)
+        .<Said>flatMap(some -> some)
         .toList();
   }
 
-  private static Stream<String> alike(
+  private static Stream<Said> alike(
       Question.Like like, Catalogued setup, Map<SetupId, StoredPicture> pictures) {
     return switch (like.by()) {
       case LIGHT -> LikeThis.reasons(like, setup.document()).stream();

@@ -98,6 +98,22 @@ public final class KitKeeping {
         });
   }
 
+  /** What the studio calls its kits, the last changed first, without a look at what is in them. */
+  public Map<KitId, String> names(Caller caller, StudioId studio) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Leave.ask(in, Permission.READ_SETUPS);
+          Map<KitId, String> names = new LinkedHashMap<>();
+          new Kits(in)
+              .list(Optional.empty(), MOST_KITS)
+              .items()
+              .forEach(kit -> names.put(kit.id(), kit.name()));
+          return names;
+        });
+  }
+
   /**
    * Puts another document in the place of the one that it was made from.
    *

@@ -3,6 +3,8 @@ package lampwright.tasks;
 import java.util.List;
 import java.util.Optional;
 import lampwright.gear.Kit;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.search.filter.Filter;
 import lampwright.search.filter.Nearest;
 import lampwright.search.filter.ReadFilter;
@@ -43,21 +45,22 @@ final class KitNames {
     return kits.stream().filter(kit -> Filter.key(kit.name()).equals(key)).findFirst();
   }
 
-  private String unknown(String name) {
+  private Said unknown(String name) {
     String key = Filter.key(name);
-    return "There is no kit “"
-        + name
-        + "”. "
-        + kits.stream()
+    return Said.of(
+        "finding.fault.noKit",
+        Filling.text(name),
+        kits.stream()
             .map(StoredKit::name)
             .filter(one -> Nearest.find(key, List.of(Filter.key(one))).isPresent())
             .findFirst()
             .or(() -> names().stream().filter(one -> Filter.key(one).contains(key)).findFirst())
-            .map(near -> "Maybe " + near + "?")
+            .map(near -> Said.of("finding.fault.maybe", Filling.text(near)))
             .orElseGet(
                 () ->
                     kits.isEmpty()
-                        ? "The studio has no kits yet."
-                        : "The studio's kits are: " + String.join(", ", names()) + ".");
+                        ? Said.of("finding.fault.noKits")
+                        : Said.of("finding.fault.kits", Filling.text(String.join(", ", names()))))
+            .asFilling());
   }
 }

@@ -51,6 +51,7 @@ public final class Leave {
       case WRITE_SETUPS -> "only authors and owners change setups";
       case WRITE_KITS -> "only authors and owners change kits";
       case MOVE_STUDIO -> "only owners take out and bring in archives of the whole studio";
+      case KEEP_INDEX -> "only owners look after the search index";
       case MANAGE_MEMBERS -> "only owners change who belongs to the studio";
     };
   }

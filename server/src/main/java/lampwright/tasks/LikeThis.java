@@ -2,6 +2,7 @@ package lampwright.tasks;
 
 import java.util.List;
 import java.util.Optional;
+import lampwright.language.Said;
 import lampwright.people.Ids;
 import lampwright.search.Packed;
 import lampwright.search.Question;
@@ -80,7 +81,7 @@ public record LikeThis(String title, Question.Like like) {
   }
 
   /** What is alike in a setup that was found, and what is not. */
-  static List<String> reasons(Question.Like like, SetupDocument found) {
+  static List<Said> reasons(Question.Like like, SetupDocument found) {
     byte[] asked = like.asked().toBytes();
     return LightLikeness.of(
             PackedLight.ofBytes(asked, 0, asked.length), PackedLight.of(Signature.of(found)))

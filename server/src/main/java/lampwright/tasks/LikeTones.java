@@ -2,6 +2,7 @@ package lampwright.tasks;
 
 import java.util.List;
 import java.util.Optional;
+import lampwright.language.Said;
 import lampwright.picture.ToneStatistics;
 import lampwright.search.Packed;
 import lampwright.search.Question;
@@ -65,7 +66,7 @@ public final class LikeTones {
   }
 
   /** What is alike in a picture that was found, and what is not. */
-  static List<String> reasons(Question.Like like, StoredPicture found) {
+  static List<Said> reasons(Question.Like like, StoredPicture found) {
     return like.measure() instanceof Against against
         ? PictureLikeness.sentences(
             against.tones, brief(PictureFacts.readStatistics(found.file().statistics())))

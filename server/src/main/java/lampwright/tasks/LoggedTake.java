@@ -2,6 +2,8 @@ package lampwright.tasks;
 
 import java.time.Instant;
 import java.util.List;
+import lampwright.people.PersonId;
+import lampwright.setup.SetupDocument;
 import lampwright.setup.takes.ComparedReading;
 import lampwright.setup.takes.Take;
 import lampwright.setup.takes.TakeId;
@@ -10,7 +12,8 @@ import lampwright.setup.takes.TakeId;
  * A take as it is now, with what its readings say against the setup that was shot.
  *
  * @param number of its day
- * @param loggedBy the name of who logged it
+ * @param loggedBy the name of who logged it, who is {@code creator}
+ * @param shot the setup as it was shot
  */
 public record LoggedTake(
     TakeId id,
@@ -18,6 +21,8 @@ public record LoggedTake(
     int number,
     Instant changedAt,
     String loggedBy,
+    PersonId creator,
+    SetupDocument shot,
     Take document,
     List<ComparedReading> readings) {
 

@@ -2,6 +2,7 @@ package lampwright.tasks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import lampwright.engine.light.Pattern;
 import lampwright.search.filter.Trait;
 import lampwright.search.filter.Traits;
@@ -64,13 +65,17 @@ final class SignatureTraits {
     };
   }
 
+  private static String light(SunInSetup.From from) {
+    return from.name().toLowerCase(Locale.ROOT) + " light";
+  }
+
   private static List<String> sun(SunInSetup sun) {
     List<String> words = new ArrayList<>();
     words.add(sun.height() == SunInSetup.Height.INDOORS ? "no sun indoors" : sun.height().words());
     sun.lights()
         .filter(lights -> lights)
         .flatMap(_ -> sun.from())
-        .map(SunInSetup.From::words)
+        .map(SignatureTraits::light)
         .ifPresent(words::add);
     return words;
   }

@@ -30,7 +30,8 @@ import lampwright.store.Takes;
 /** Logs what happened on the day: takes and run-throughs with their readings. */
 public final class TakeLogging {
 
-  private static final String CLIENT_KEY = "/client_key";
+  /** Where a take says by which key it is one, however often it is sent. */
+  public static final String CLIENT_KEY = "/client_key";
 
   private final Database database;
   private final Cataloguing cataloguing;
@@ -71,6 +72,26 @@ public final class TakeLogging {
    *     have, and a key that another take has
    */
   public Logged log(Caller caller, StudioId studio, SetupId setup, Take take) {
+    return log(caller, studio, setup, take, Time.STATED);
+  }
+
+  /**
+   * Logs a take whose time is when it was sent: the same once more, by its key, is the same take
+   * although it says a later time.
+   *
+   * @throws Refused as {@link #log}
+   */
+  public Logged logAsSent(Caller caller, StudioId studio, SetupId setup, Take take) {
+    return log(caller, studio, setup, take, Time.AS_SENT);
+  }
+
+  /** Whether a take that is sent again must say the same time. */
+  private enum Time {
+    STATED,
+    AS_SENT
+  }
+
+  private Logged log(Caller caller, StudioId studio, SetupId setup, Take take, Time time) {
     return database.inStudio(
         studio,
         caller.person().id(),
@@ -82,7 +103,7 @@ public final class TakeLogging {
           }
           Optional<Takes.TakeOfKey> before = takes.findByKey(take.clientKey());
           if (before.isPresent()) {
-            return new Logged(again(in, takes, before.get(), take), false);
+            return new Logged(again(in, takes, before.get(), take, time), false);
           }
           mustFit(take, shot(in, setup, take.setupRevision()));
           int number = takes.nextNumber(take.day());
@@ -102,11 +123,12 @@ public final class TakeLogging {
   }
 
   private static LoggedTake again(
-      StudioTransaction in, Takes takes, Takes.TakeOfKey before, Take take) {
+      StudioTransaction in, Takes takes, Takes.TakeOfKey before, Take take, Time time) {
     if (before.isDeleted()) {
       throw Refused.invalid(CLIENT_KEY, "The take of this client key was deleted. Use a new key.");
     }
-    if (!StoredDocuments.read(Take.FORM, before.first()).equals(take)) {
+    Take first = StoredDocuments.read(Take.FORM, before.first());
+    if (!first.equals(time == Time.STATED ? take : take.withAt(first.at()))) {
       throw Refused.invalid(
           CLIENT_KEY, "Another take has this client key. Use a new key for each take.");
     }
@@ -132,12 +154,34 @@ public final class TakeLogging {
     return new Takes(in, setup).find(id).orElseThrow(Refused::notFound);
   }
 
-  /** Whether a member may log takes and write notes. */
-  public boolean mayLog(Caller caller, StudioId studio) {
+  /** What the next take of a day will be called, unless somebody else logs one before. */
+  public int nextNumber(Caller caller, StudioId studio, SetupId setup, LocalDate day) {
     return database.inStudio(
         studio,
         caller.person().id(),
-        in -> Leave.ask(in, Permission.READ_SETUPS).may(Permission.LOG_TAKES));
+        in -> {
+          Sight.ask(in).get(in, setup);
+          return new Takes(in, setup).nextNumber(day);
+        });
+  }
+
+  /**
+   * What a member may do with takes.
+   *
+   * @param log them, and write notes
+   * @param deleteAny not only their own
+   */
+  public record May(boolean log, boolean deleteAny) {}
+
+  /** What a member may do with takes. */
+  public May may(Caller caller, StudioId studio) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in -> {
+          Role role = Leave.ask(in, Permission.READ_SETUPS);
+          return new May(role.may(Permission.LOG_TAKES), role.may(Permission.WRITE_SETUPS));
+        });
   }
 
   /**
@@ -308,6 +352,8 @@ public final class TakeLogging {
         stored.number(),
         stored.changedAt(),
         Cataloguing.name(in, stored.createdBy()),
+        stored.createdBy(),
+        setup,
         take,
         ComparedReading.of(take, setup));
   }

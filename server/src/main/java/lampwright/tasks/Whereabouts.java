@@ -3,6 +3,8 @@ package lampwright.tasks;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.place.Location;
 import lampwright.place.LocationId;
 import lampwright.search.filter.EarthPoint;
@@ -59,14 +61,15 @@ final class Whereabouts {
         .map(location -> new EarthPoint(location.latitude().value(), location.longitude().value()));
   }
 
-  private String unknown(String name) {
+  private Said unknown(String name) {
     List<String> known = List.copyOf(names.values());
-    return "There is no location “"
-        + name
-        + "”. "
-        + meant(name, known)
-            .map(near -> "Maybe " + near + "?")
-            .orElseGet(() -> "Distances are measured from the studio's locations, by name.");
+    return Said.of(
+        "finding.fault.noLocation",
+        Filling.text(name),
+        meant(name, known)
+            .map(near -> Said.of("finding.fault.maybe", Filling.text(near)))
+            .orElseGet(() -> Said.of("finding.fault.fromLocations"))
+            .asFilling());
   }
 
   /** The name with the fewest slips, or else the first that holds what was written. */

@@ -13,6 +13,7 @@ import lampwright.web.api.GearCalibrationApi;
 import lampwright.web.api.GearFileApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.HistoryApi;
+import lampwright.web.api.IndexApi;
 import lampwright.web.api.KitApi;
 import lampwright.web.api.LocationApi;
 import lampwright.web.api.NoteApi;
@@ -36,11 +37,14 @@ import lampwright.web.http.RouteList;
 import lampwright.web.pages.AdaptedPages;
 import lampwright.web.pages.ArchivePages;
 import lampwright.web.pages.AssetFiles;
+import lampwright.web.pages.BesidePages;
 import lampwright.web.pages.EditorPages;
 import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
+import lampwright.web.pages.GearEditPages;
 import lampwright.web.pages.GearPages;
 import lampwright.web.pages.HomePages;
+import lampwright.web.pages.IndexPages;
 import lampwright.web.pages.KitPages;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
@@ -83,6 +87,7 @@ public record Routes(Api api, Pages pages) {
       GearFileApi gearFiles,
       GearCalibrationApi gearCalibrations,
       ArchiveApi archives,
+      IndexApi index,
       SignatureApi signatures,
       PreferencesApi preferences,
       SuggestionApi suggestions,
@@ -108,9 +113,12 @@ public record Routes(Api api, Pages pages) {
       ShownPicturePages shownPictures,
       KitPages kits,
       GearPages gear,
+      GearEditPages gearForms,
       PeoplePages people,
       ArchivePages archives,
-      EditorPages editor) {}
+      IndexPages index,
+      EditorPages editor,
+      BesidePages beside) {}
 
   public void addTo(RouteList routes) {
     routes.get("/health/live", api.health()::live, ANYONE);
@@ -216,6 +224,7 @@ public record Routes(Api api, Pages pages) {
     routes.get("/studios/{studio}/setups/{setup}/changes", pages.life()::changes, SIGNED_IN);
     routes.post("/studios/{studio}/setups/{setup}/state", pages.life()::stand, SIGNED_IN);
     routes.post("/studios/{studio}/setups/{setup}/restorations", pages.life()::restore, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/{setup}/beside", pages.beside()::show, SIGNED_IN);
     routes.get("/studios/{studio}/setups/{setup}/figures", pages.setups()::figures, SIGNED_IN);
     routes.get("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::show, SIGNED_IN);
     routes.post("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::save, SIGNED_IN);
@@ -234,7 +243,8 @@ public record Routes(Api api, Pages pages) {
     routes.get(setup + "/takes", pages.takes()::show, SIGNED_IN);
     routes.post(setup + "/takes", pages.takes()::log, SIGNED_IN);
     routes.get(setup + "/takes/{take}", pages.takes()::showLog, SIGNED_IN);
-    routes.post(setup + "/takes/{take}", pages.takes()::judge, SIGNED_IN);
+    routes.post(setup + "/takes/{take}", pages.takes()::correct, SIGNED_IN);
+    routes.post(setup + "/takes/{take}/withdrawal", pages.takes()::withdraw, SIGNED_IN);
     routes.get(setup + "/notes", pages.takes()::showLog, SIGNED_IN);
     routes.post(setup + "/notes", pages.takes()::note, SIGNED_IN);
   }
@@ -261,11 +271,20 @@ public record Routes(Api api, Pages pages) {
     routes.post(kits + "/{kit}/removal", pages.kits()::remove, SIGNED_IN);
     String gear = "/studios/{studio}/gear";
     routes.get(gear, pages.gear()::list, SIGNED_IN);
+    routes.get(gear + "/new", pages.gearForms()::showNew, SIGNED_IN);
+    routes.post(gear + "/new", pages.gearForms()::create, SIGNED_IN);
     routes.get(gear + "/{gear}", pages.gear()::show, SIGNED_IN);
+    routes.get(gear + "/{gear}/change", pages.gearForms()::showChange, SIGNED_IN);
+    routes.post(gear + "/{gear}/change", pages.gearForms()::change, SIGNED_IN);
+    routes.post(gear + "/{gear}/removal", pages.gearForms()::retire, SIGNED_IN);
     routes.post(gear + "/{gear}/calibration", pages.gear()::adopt, SIGNED_IN);
     routes.get("/studios/{studio}/people", pages.people()::show, SIGNED_IN);
     routes.get("/studios/{studio}/archive", pages.archives()::show, SIGNED_IN);
     routes.post("/studios/{studio}/archive", pages.archives()::receive, SIGNED_IN);
+    String index = "/studios/{studio}/index";
+    routes.get(index, pages.index()::show, SIGNED_IN);
+    routes.post(index + "/rebuild", pages.index()::start, SIGNED_IN);
+    routes.post(index + "/stop", pages.index()::stop, SIGNED_IN);
     String imports = "/studios/{studio}/imports/{import}";
     routes.get(imports, pages.archives()::showImport, SIGNED_IN);
     routes.post(imports + "/execution", pages.archives()::start, SIGNED_IN);
@@ -312,6 +331,10 @@ public record Routes(Api api, Pages pages) {
   private void archives(RouteList routes) {
     routes.get("/api/studios/{studio}/archive", api.archives()::studio, SIGNED_IN);
     routes.get("/api/studios/{studio}/setups/{setup}/archive", api.archives()::setup, SIGNED_IN);
+    String index = "/api/studios/{studio}/index";
+    routes.get(index, api.index()::show, SIGNED_IN);
+    routes.post(index + "/rebuild", api.index()::start, SIGNED_IN);
+    routes.delete(index + "/rebuild", api.index()::stop, SIGNED_IN);
     String imports = "/api/studios/{studio}/imports";
     routes.post(imports, api.archives()::receive, SIGNED_IN);
     routes.get(imports + "/{import}", api.archives()::showImport, SIGNED_IN);

@@ -35,7 +35,12 @@ public final class KeyFigures {
     return new KeyFigures(new Wording(notation)).strip(exposure, figures);
   }
 
-  /** What the camera is set to, for a list of setups. */
+  /** What the camera is set to: aperture, time, ISO, filter. */
+  public static List<Figure> exposure(ShootingExposure exposure, Notation notation) {
+    return new KeyFigures(new Wording(notation)).exposure(exposure);
+  }
+
+  /** What the camera is set to and the ambient, for a list of setups. */
   public static List<Figure> inShort(
       ShootingExposure exposure, Figures figures, Notation notation) {
     KeyFigures key = new KeyFigures(new Wording(notation));

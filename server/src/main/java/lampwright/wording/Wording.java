@@ -21,6 +21,7 @@ import lampwright.gear.Modifier;
 import lampwright.language.Language;
 import lampwright.language.LengthUnit;
 import lampwright.language.Notation;
+import lampwright.language.Said;
 import lampwright.language.StopFraction;
 import lampwright.setup.Light;
 import lampwright.setup.Role;
@@ -41,6 +42,16 @@ public record Wording(Notation notation) {
   /** A phrase for so many; see {@link Notation#count}. */
   public String count(String key, long count, Object... parts) {
     return notation.count(key, count, parts);
+  }
+
+  /** A sentence that is decided elsewhere, in the person's language and units. */
+  public String say(Said said) {
+    return new Spoken(this).of(said);
+  }
+
+  /** Such sentences, each by itself. */
+  public List<String> say(List<Said> said) {
+    return said.stream().map(this::say).toList();
   }
 
   /** A difference in stops, always signed, with a true minus sign: "−1.3", "−1⅓". */
@@ -172,8 +183,12 @@ public record Wording(Notation notation) {
 
   /** Where a reading was taken, to stand after it: "at the face". */
   public String where(Target target) {
-    // English needs an article or none, which the target knows; other languages quote its name.
-    return isEnglish() ? target.where() : say("wording.atTarget", target.name());
+    return where(target.where());
+  }
+
+  /** The same of a place as English says it: it needs an article or none, which a target knows. */
+  String where(String where) {
+    return isEnglish() ? where : say("wording.atTarget", where.replaceFirst("^at (the )?", ""));
   }
 
   /** Head, modifier and gels: "2 × 400 W·s battery head, box 0.9 × 1.2 m, half warm gel". */

@@ -11,6 +11,7 @@ import * as history from "./editor-history.js";
 import { act, pageAct } from "./editor-keys.js";
 import * as lights from "./editor-lights.js";
 import { Panel } from "./editor-panel.js";
+import { Record } from "./editor-record-shown.js";
 import { Shown } from "./editor-shown.js";
 import { onTurn, snapped } from "./editor-snapping.js";
 
@@ -49,11 +50,14 @@ export class Desk {
       end: () => this.end(),
     };
     this.drawings = VIEWS.map((view) => new Drawing(this.find(`view-${view}`), view, acts));
-    this.panel = new Panel(this.find("panel"), new Fields(this.words, this.data.gear), this.words, {
+    const fields = new Fields(this.words, this.data.gear, this.data.locations);
+    const takes = {
       take: (document) => this.change(document),
       does: (name, key) => this.does(name, key),
       document: () => this.now,
-    });
+    };
+    this.panel = new Panel(this.find("panel"), fields, this.words, takes);
+    this.record = new Record(this.find("record"), fields, this.words, takes);
     this.shown = new Shown(this, this.answer);
     this.differences = new Differences(this.find("differences"), this.words, {
       save: (document) => {
@@ -65,7 +69,8 @@ export class Desk {
     this.draft = new Draft(this);
     this.listen();
     this.shown.render();
-    this.draft.offer();
+    this.draft.open();
+    this.shown.warm();
   }
 
   listen() {
@@ -75,13 +80,15 @@ export class Desk {
     this.find("save").addEventListener("click", () => this.draft.save());
     this.find("add-light").addEventListener("click", () => this.does("addLight"));
     this.find("add-subject").addEventListener("click", () => this.does("addSubject"));
+    this.find("add-surface").addEventListener("click", () => this.does("addSurface"));
+    this.find("add-camera").addEventListener("click", () => this.does("addCamera"));
     this.find("views").addEventListener("change", (event) => {
       this.desk.dataset.shown = event.target.value;
       this.shown.lay();
     });
     document.addEventListener("keydown", (event) => {
       const wanted = pageAct(event);
-      if (wanted) {
+      if (wanted && !this.desk.inert) {
         event.preventDefault();
         wanted === "save" ? this.draft.save() : this.step(history[wanted]);
       }
@@ -99,6 +106,7 @@ export class Desk {
       input.addEventListener("change", () => this.settle());
     };
     take("title", (text) => text.trim());
+    take("genre", (text) => text.trim() || undefined);
     take("intent", (text) => text.trim() || undefined);
     take("moods", (text) => text.split(",").map((mood) => mood.trim()).filter(Boolean));
     form.addEventListener("submit", (event) => {
@@ -144,9 +152,15 @@ export class Desk {
     const rests = how.free || !this.find("snapping").checked
       ? { at: whole }
       : snapped(whole, doc.neighbours(this.now, key), how.reachM);
-    this.guide = rests.by === "step" || how.view !== "plan" ? null : rests.by ? rests : null;
     this.change(doc.move(this.now, key, rests.at), how.gesture);
+    this.guide = how.view !== "plan" ? null : this.lineOf(key) ?? (rests.by && rests.by !== "step" ? rests : null);
     this.shown.tellPiece();
+  }
+
+  // A surface is drawn anew when the hand rests; until then a line says where it comes to stand.
+  lineOf(key) {
+    const [kind, id] = key.split("/");
+    return ["surface", "from", "to"].includes(kind) ? this.now.surfaces[id] : null;
   }
 
   turnTo(key, to, how) {
@@ -191,9 +205,13 @@ export class Desk {
   }
 
   does(name, key) {
-    const id = key?.split("/")[1];
+    const [, id, index] = key?.split("/") ?? [];
     const made = {
       addLight: () => lights.add(this.now, this.data.gear.head[0] ?? this.now.lights[0].head),
+      addSurface: () => doc.addSurface(this.now, this.words.say("new.surface")),
+      addCamera: () => doc.addCamera(this.now),
+      markEarlier: () => doc.moveMark(this.now, id, index, -1),
+      markLater: () => doc.moveMark(this.now, id, index, 1),
       addSubject: () => doc.addSubject(this.now, this.words.say("new.subject")),
       duplicate: () => lights.duplicate(this.now, id),
       addMark: () => doc.addMark(this.now, id, this.words.say("new.mark")),
@@ -226,7 +244,7 @@ export class Desk {
   }
 
   buttons() {
-    const [kind, id] = this.chosen.split("/");
+    const [kind, id, index] = this.chosen.split("/");
     const one = (does, off = false) => ({ words: this.words.say(`act.${does}`), does, off });
     const turns = [one("left"), one("right")];
     switch (kind) {
@@ -235,9 +253,13 @@ export class Desk {
         return [...turns, one("earlier", order[0] === id), one("later", order.at(-1) === id),
           one("duplicate"), one("remove", order.length === 1)];
       }
-      case "camera": return this.now.camera.aim ? turns : [];
+      case "camera": return [...(this.now.camera.aim ? turns : []), one("remove")];
       case "subject": return [...turns, one("addMark"), one("remove")];
-      case "mark": return [one("remove")];
+      case "mark": {
+        const last = this.now.subjects[id].path.length - 1;
+        return [one("markEarlier", index === "0"), one("markLater", Number(index) === last), one("remove")];
+      }
+      case "surface": return [...turns, one("remove")];
       default: return [];
     }
   }

@@ -33,18 +33,36 @@ export function pieces(document) {
       all.push({ key: `mark/${i}/${j}`, kind: "mark", name: mark.name, place: mark.at });
     });
   });
+  (document.surfaces ?? []).forEach((surface, i) => {
+    all.push({ key: `surface/${i}`, kind: "surface", name: surface.name, place: middle(surface) });
+  });
   return all;
 }
 
-// What a chosen light can be pulled by besides itself.
+function middle({ from, to }) {
+  return point((from.x_m + to.x_m) / 2, (from.y_m + to.y_m) / 2, (from.z_m + to.z_m) / 2);
+}
+
+// What a chosen light or surface can be pulled by besides itself.
 export function ends(document, key) {
   const [kind, id] = key.split("/");
+  if (["surface", "from", "to"].includes(kind)) {
+    const surface = document.surfaces?.[id];
+    return surface
+      ? ["from", "to"].map((end) => ({ key: `${end}/${id}`, kind: end, name: "", place: surface[end] }))
+      : [];
+  }
   const one = ["light", "target", "aim"].includes(kind) ? lights.light(document, id) : undefined;
   if (!one) {
     return [];
   }
   const target = { key: `target/${id}`, kind: "target", name: one.target.name, place: one.target.at };
   return one.aim ? [target, { key: `aim/${id}`, kind: "aim", name: "", place: one.aim }] : [target];
+}
+
+// All that a drawing may show, the ends of every light among it.
+export function everything(document) {
+  return [...pieces(document), ...document.lights.flatMap((one) => ends(document, `light/${one.id}`))];
 }
 
 export function find(document, key) {
@@ -63,8 +81,25 @@ export function withMark(document, subject, index, change) {
   return withSubject(document, subject, (one) => ({ ...one, path: withItem(one.path, index, change) }));
 }
 
+export function withSurface(document, index, change) {
+  return { ...document, surfaces: withItem(document.surfaces, index, change) };
+}
+
+export function withTarget(document, id, field, value) {
+  return lights.withLight(document, id, (one) => ({
+    ...one, target: lights.withField(one.target, field, value),
+  }));
+}
+
 export function withCamera(document, change) {
   return { ...document, camera: change(document.camera ?? {}) };
+}
+
+function shifted(surface, at) {
+  const was = middle(surface);
+  const by = (end) => point(
+    end.x_m + at.x_m - was.x_m, end.y_m + at.y_m - was.y_m, end.z_m + at.z_m - was.z_m);
+  return { ...surface, from: by(surface.from), to: by(surface.to) };
 }
 
 export function move(document, key, at) {
@@ -76,6 +111,8 @@ export function move(document, key, at) {
     case "subject": return withSubject(document, id, (one) => ({ ...one, place: at }));
     case "mark": return withMark(document, id, index, (mark) => ({ ...mark, at }));
     case "camera": return withCamera(document, (camera) => ({ ...camera, place: at }));
+    case "surface": return withSurface(document, id, (one) => shifted(one, at));
+    case "from": case "to": return withSurface(document, id, (one) => ({ ...one, [kind]: at }));
     default: return document;
   }
 }
@@ -107,6 +144,10 @@ export function turn(document, key, degrees) {
     case "subject":
       return withSubject(document, id, (one) => ({
         ...one, facing_deg: wrapped((one.facing_deg ?? 0) - degrees),
+      }));
+    case "surface":
+      return withSurface(document, id, (one) => ({
+        ...one, from: turned(one.from, middle(one), degrees), to: turned(one.to, middle(one), degrees),
       }));
     case "camera":
       return document.camera?.aim && document.camera.place
@@ -154,6 +195,29 @@ export function addSubject(document, name) {
   };
 }
 
+// A wall of the usual height behind the subject. Common practice, no source.
+export function addSurface(document, name) {
+  const surfaces = document.surfaces ?? [];
+  const surface = { name, from: point(-1.5, 2.5, 0), to: point(1.5, 2.5, 0), height_m: 2.5 };
+  return { document: { ...document, surfaces: [...surfaces, surface] }, key: `surface/${surfaces.length}` };
+}
+
+export function addCamera(document) {
+  const camera = { place: point(0, -4, 1.5), aim: point(0, 0, 1.3), ...document.camera };
+  return { document: { ...document, camera }, key: "camera" };
+}
+
+// One place earlier (-1) or later (1) on the path.
+export function moveMark(document, index, mark, by) {
+  const { path } = document.subjects[index];
+  const to = Number(mark) + by;
+  if (to < 0 || to >= path.length) {
+    return { document, key: `mark/${index}/${mark}` };
+  }
+  const rest = path.toSpliced(Number(mark), 1).toSpliced(to, 0, path[mark]);
+  return { document: withSubject(document, index, (one) => ({ ...one, path: rest })), key: `mark/${index}/${to}` };
+}
+
 export function remove(document, key) {
   const [kind, id, index] = key.split("/");
   switch (kind) {
@@ -163,6 +227,8 @@ export function remove(document, key) {
         ...one, path: one.path.toSpliced(Number(index), 1),
       }));
     case "subject": return { ...document, subjects: document.subjects.toSpliced(Number(id), 1) };
+    case "surface": return { ...document, surfaces: document.surfaces.toSpliced(Number(id), 1) };
+    case "camera": return lights.withField(document, "camera", undefined);
     default: return document;
   }
 }

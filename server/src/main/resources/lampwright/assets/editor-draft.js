@@ -6,6 +6,7 @@ import * as history from "./editor-history.js";
 import { Keeping } from "./editor-keeping.js";
 import { button, element, put } from "./editor-panel.js";
 import { Saving } from "./editor-saving.js";
+import { Windows } from "./editor-windows.js";
 
 // Not for secrets: tells one new setup from another when a request is sent again.
 function fingerprint(text) {
@@ -27,10 +28,17 @@ export class Draft {
     this.keeping = new Keeping(globalThis.localStorage, desk.data);
     this.base = { revision: desk.data.revision, document: desk.data.document };
     this.name = randomName();
+    this.tab = randomName();
+    this.windows = new Windows(this.keeping.name, this.tab, () => this.isUnsaved);
     this.saved = desk.data.document;
     this.saving = new Saving(desk.data, (told) => this.hear(told));
     this.state = desk.data.setup ? "saved" : "new";
     this.isKept = true;
+    globalThis.addEventListener("storage", (event) => {
+      if (event.key === this.keeping.name) {
+        this.hearWindow();
+      }
+    });
     globalThis.addEventListener("beforeunload", (event) => {
       if (this.isUnsaved) {
         event.preventDefault();
@@ -43,51 +51,120 @@ export class Draft {
     return now !== this.saved && !same(now, this.base.document);
   }
 
-  // Each change comes through here.
+  // Each change comes through here. What another window keeps is never overwritten unasked.
   keep() {
-    if (this.isUnsaved) {
-      this.isKept = this.keeping.keep({
-        at: Date.now(), revision: this.base.revision, base: this.base.document,
-        document: this.desk.now, name: this.name,
-      });
-      if (!["saving", "away", "stale"].includes(this.state)) {
-        this.state = "unsaved";
-      }
-    } else {
-      this.keeping.forget();
+    if (!this.isUnsaved) {
+      this.forget();
       this.state = this.desk.data.setup ? "saved" : "new";
+      return;
+    }
+    const kept = this.keeping.find();
+    if (this.isOfAnother(kept)) {
+      this.offer(kept, "taken");
+      return;
+    }
+    this.keepMine();
+  }
+
+  keepMine() {
+    this.passed = undefined;
+    this.isKept = this.keeping.keep({
+      at: Date.now(), revision: this.base.revision, base: this.base.document,
+      document: this.desk.now, name: this.name, tab: this.tab,
+    });
+    if (!["saving", "away", "stale"].includes(this.state)) {
+      this.state = "unsaved";
     }
   }
 
-  // What was kept here before and is not saved.
-  offer() {
-    const kept = this.keeping.find();
-    if (!kept || same(kept.document, this.desk.now)) {
-      return;
+  // Only what this window kept.
+  forget() {
+    if (!this.isOfAnother(this.keeping.find())) {
+      this.keeping.forget();
     }
+  }
+
+  isOfAnother(kept) {
+    return kept !== null && kept.tab !== this.tab && kept.tab !== this.passed && !same(kept.document, this.desk.now);
+  }
+
+  // What was kept here before and is not saved.
+  open() {
+    const kept = this.keeping.find();
+    if (this.isOfAnother(kept)) {
+      this.offer(kept, "heading");
+      this.windows.ask(() => {
+        const note = this.desk.find("kept").querySelector("[data-open]");
+        if (note) {
+          put(note, this.words.say("kept.open"));
+        }
+      });
+    }
+  }
+
+  // Another window keeps something, or no longer does.
+  hearWindow() {
+    const kept = this.keeping.find();
+    if (this.isOfAnother(kept)) {
+      this.offer(kept, this.isUnsaved ? "taken" : "elsewhere");
+    } else if (kept === null) {
+      this.close();
+    }
+  }
+
+  /**
+   * Until it is decided, nothing can be changed here.
+   *
+   * @param how "heading" for what is from before, "elsewhere" for what another window changes now,
+   *     "taken" for where both windows have changes
+   */
+  offer(kept, how) {
     const box = this.desk.find("kept");
-    const open = (act) => {
+    const since = this.words.since(kept.at, Date.now());
+    const sentence = how === "taken" ? "kept.both"
+      : kept.revision === this.base.revision ? "kept.same" : "kept.since";
+    const here = {
+      heading: () => this.keeping.forget(),
+      elsewhere: () => {
+        this.passed = kept.tab;
+      },
+      taken: () => this.keepMine(),
+    }[how];
+    const decide = (act) => {
+      this.close();
       act();
-      box.hidden = true;
-      this.desk.desk.inert = false;
       this.desk.find("pieces").focus();
+      this.desk.shown.soon();
     };
-    const head = element("h2", { tabindex: "-1" },
-      this.words.say("kept.heading", this.words.since(kept.at, Date.now())));
+    const isOpen = !box.hidden;
+    const head = element("h2", { tabindex: "-1" }, this.words.say(`kept.${how}`, since));
     box.replaceChildren(head,
-      element("p", {}, this.words.say(kept.revision === this.base.revision ? "kept.same" : "kept.since")),
+      element("p", {}, this.words.say(sentence)),
+      element("p", { "data-open": true }),
       element("div", { class: "desk-acts" },
-        button(this.words.say("kept.go_on"), () => open(() => this.goOn(kept)), ""),
-        button(this.words.say("kept.discard"), () => open(() => this.keeping.forget()))));
+        button(this.words.say(how === "heading" ? "kept.go_on" : "kept.take"), () => decide(() => this.goOn(this.keeping.find() ?? kept)), ""),
+        button(this.words.say(how === "heading" ? "kept.discard" : "kept.stay"), () => decide(here))));
     box.hidden = false;
-    // Until it is decided, a change would take the place of what is kept.
-    this.desk.desk.inert = true;
-    head.focus();
+    this.hold(true);
+    if (!isOpen) {
+      head.focus();
+    }
+  }
+
+  hold(isHeld) {
+    this.desk.desk.inert = isHeld;
+    this.desk.find("words").inert = isHeld;
+  }
+
+  close() {
+    this.desk.find("kept").hidden = true;
+    this.hold(false);
   }
 
   goOn(kept) {
     this.base = { revision: kept.revision, document: kept.base };
     this.name = kept.name ?? this.name;
+    this.passed = kept.tab;
     this.desk.change(kept.document);
   }
 
@@ -135,14 +212,14 @@ export class Draft {
     this.base = { revision: told.revision, document: told.document };
     this.saved = told.asked.document;
     if (!this.desk.data.setup) {
-      this.keeping.forget();
+      this.forget();
       this.saved = this.desk.now;
       location.replace(`${location.pathname.replace(/new$/, encodeURIComponent(told.setup))}/edit`);
       return;
     }
     // Written as the server writes it, unless somebody went on meanwhile.
     if (this.desk.now === told.asked.document) {
-      this.keeping.forget();
+      this.forget();
     } else {
       this.keep();
     }

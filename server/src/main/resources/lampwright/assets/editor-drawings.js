@@ -1,6 +1,8 @@
 // One drawing of the setup under the hand: shows what the engine drew, lays handles over its pieces,
 // and turns what a mouse, finger or keyboard does to them into places in metres.
 
+import { carry } from "./editor-carrying.js";
+
 const VIEWS = {
   plan: { across: "x_m", up: "y_m" },
   side: { across: "y_m", up: "z_m" },
@@ -17,6 +19,13 @@ const SMALLEST_PX = 24;
 
 function share(part, whole) {
   return Math.min(100, Math.max(0, 100 * part / whole));
+}
+
+// Only what differs is written: a page that is touched is laid out anew.
+function write(target, name, value) {
+  if (target.getAttribute(name) !== value) {
+    target.setAttribute(name, value);
+  }
 }
 
 export class Drawing {
@@ -44,9 +53,14 @@ export class Drawing {
     this.box = box;
   }
 
-  // The drawing as the engine made it. While it is held, its sheet lies still: the same metre stays
-  // at the same pixel, whatever frame the engine chose.
-  show(markup) {
+  /**
+   * Shows the drawing as the engine made it. While it is held, its sheet lies still: the same metre
+   * stays at the same pixel, whatever frame the engine chose.
+   *
+   * @param pieces {key, place}, as they stand on it
+   * @param order the lights' ids as they are built
+   */
+  show(markup, pieces, order) {
     this.sheet.innerHTML = markup;
     this.svg = this.sheet.querySelector("svg");
     this.svg.removeAttribute("width");
@@ -66,6 +80,8 @@ export class Drawing {
       const { x, y, width, height } = this.seen;
       this.svg.setAttribute("viewBox", `${x} ${y} ${width} ${height}`);
     }
+    this.drawn = new Map(pieces.map((piece) => [piece.key, this.spot(piece.place)]));
+    this.order = order;
     // A sheet that is taller than the window could not be worked on as a whole.
     this.box.style.setProperty("--shape", String(this.seen.width / this.seen.height));
   }
@@ -92,11 +108,12 @@ export class Drawing {
     for (const piece of pieces) {
       const handle = this.handles.get(piece.key) ?? this.handle(piece.key);
       gone.delete(piece.key);
-      handle.className = `handle handle-${piece.kind}`;
-      handle.setAttribute("aria-label", piece.words);
-      handle.setAttribute("aria-pressed", String(piece.key === chosen));
-      handle.tabIndex = reached ? 0 : -1;
+      write(handle, "class", `handle handle-${piece.kind}`);
+      write(handle, "aria-label", piece.words);
+      write(handle, "aria-pressed", String(piece.key === chosen));
+      write(handle, "tabindex", reached ? "0" : "-1");
       const at = this.spot(piece.place);
+      carry(this.svg, piece.key, this.drawn.get(piece.key), at, this.order);
       // What lies off the sheet is held at its edge.
       handle.style.left = `${share(at.x - this.seen.x, this.seen.width)}%`;
       handle.style.top = `${share(at.y - this.seen.y, this.seen.height)}%`;
@@ -113,16 +130,20 @@ export class Drawing {
     });
   }
 
-  // Handles that would lie on one another are smaller.
+  // Handles that would lie on one another are smaller. Nothing shrinks under a hand.
   sizes(pieces) {
+    if (this.grip?.moved && this.lastSizes && pieces.every((piece) => this.lastSizes.has(piece.key))) {
+      return this.lastSizes;
+    }
     const pixel = 1 / this.metresAPixel();
     const far = (one, other) => pixel * Math.hypot(
       one.place[this.axes.across] - other.place[this.axes.across],
       one.place[this.axes.up] - other.place[this.axes.up]);
-    return new Map(pieces.map((piece) => {
+    this.lastSizes = new Map(pieces.map((piece) => {
       const near = Math.min(...pieces.filter((other) => other !== piece).map((other) => far(piece, other)));
       return [piece.key, Math.min(LARGEST_PX, Math.max(SMALLEST_PX, near))];
     }));
+    return this.lastSizes;
   }
 
   // Where handles lie on one another, the one whose middle is nearest.
@@ -163,7 +184,16 @@ export class Drawing {
   }
 
   metresAPixel() {
-    return this.seen.width / this.scale.units / this.sheet.getBoundingClientRect().width;
+    return this.seen.width / this.scale.units / this.widthPx();
+  }
+
+  // While it is held, nothing changes its width; asking the page each time would lay it out anew.
+  widthPx() {
+    if (!this.held) {
+      return this.sheet.getBoundingClientRect().width;
+    }
+    this.held.widthPx ??= this.sheet.getBoundingClientRect().width;
+    return this.held.widthPx;
   }
 
   // Metres along both axes of the view under a pointer.

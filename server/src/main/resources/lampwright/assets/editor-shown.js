@@ -7,7 +7,10 @@ import * as lights from "./editor-lights.js";
 import { button, element, put } from "./editor-panel.js";
 
 const PAUSE_MS = 250;
-const PARTS = ["strip", "lights", "plan", "side", "front", "cautions", "needs"];
+const FIGURES = ["strip", "lights"];
+const AFTER = [["cautions", "needs"], ["plan"], ["side", "front"]];
+const REST_MS = 80;
+const WARMING = 25;
 const NARROW = "(max-width: 52rem)";
 
 export class Shown {
@@ -19,10 +22,15 @@ export class Shown {
     this.desk = desk;
     this.words = desk.words;
     this.answer = answer;
-    this.phrases = JSON.stringify(desk.data.phrases);
+    this.phrases = JSON.stringify(Object.fromEntries(
+      Object.entries(desk.data.phrases).filter(([key]) => !key.startsWith("editor."))));
     this.table = new LightsTable(this.find("lights"), this.words);
     this.narrow = globalThis.matchMedia(NARROW);
     this.narrow.addEventListener("change", () => this.lay());
+  }
+
+  get order() {
+    return lights.inBuildOrder(this.now).map((light) => light.id);
   }
 
   find(name) {
@@ -38,48 +46,95 @@ export class Shown {
     this.frame ??= requestAnimationFrame(() => this.render());
   }
 
-  // Under the hand a frame is short: the figures follow, and the one drawing that is pulled at, the
-  // plan without lines of level. When it is let go the rest comes after.
-  parts() {
-    const pulled = this.desk.drawings.find((drawing) => drawing.grip?.moved);
-    return pulled ? ["strip", "lights", pulled.view === "plan" ? "quick_plan" : pulled.view] : PARTS;
+  get isHeld() {
+    return this.desk.drawings.some((drawing) => drawing.held);
   }
 
-  ask() {
+  // Under the hand a frame is short: only the figures are asked for, and what is pulled is carried
+  // along on the drawing. As soon as the hand rests, what is drawn follows; the rest when it lets go.
+  later() {
+    clearTimeout(this.resting);
+    this.resting = setTimeout(() => {
+      const pulled = this.desk.drawings.find((drawing) => drawing.grip?.moved);
+      if (pulled) {
+        this.ask([pulled.view === "plan" ? "quick_plan" : pulled.view]);
+        this.over();
+      } else {
+        this.goOn();
+      }
+    }, this.isHeld ? REST_MS : 0);
+  }
+
+  // What lies over the drawings: handles, and the line that something came to rest on.
+  over() {
+    this.lay();
+    this.desk.drawings.forEach((drawing) => drawing.guide(this.desk.guide));
+  }
+
+  // Part by part, so that a hand that comes back is not kept waiting.
+  goOn() {
+    const next = this.due.shift();
+    if (next) {
+      this.ask(next);
+      this.over();
+      this.resting = setTimeout(() => this.goOn());
+    }
+  }
+
+  ask(want) {
     const { language, lengths, stops } = this.desk.data;
-    const head = JSON.stringify({ language, lengths, stops, want: this.parts() }).slice(1, -1);
+    const head = JSON.stringify({ language, lengths, stops, want }).slice(1, -1);
     const { quick_plan: plan, ...answer } = JSON.parse(this.answer(
       `{${head},"phrases":${this.phrases},"document":${JSON.stringify(this.now)}}`));
-    return plan === undefined ? answer : { ...answer, plan };
+    if (answer.problems.length === 0) {
+      this.show(plan === undefined ? answer : { ...answer, plan });
+    }
+    this.problems(answer.problems);
+    return answer.problems.length === 0;
   }
 
   render() {
     cancelAnimationFrame(this.frame);
     this.frame = null;
-    const held = this.desk.drawings.some((drawing) => drawing.held);
-    if (this.drawn !== this.now || this.isHeld !== held) {
+    const { isHeld } = this;
+    if (this.drawn !== this.now || this.wasHeld && !isHeld) {
+      const isFirst = this.drawn === undefined;
       this.drawn = this.now;
-      this.isHeld = held;
-      const answer = this.ask();
-      if (answer.problems.length === 0) {
-        this.show(answer);
+      this.wasHeld = isHeld;
+      this.due = isFirst ? [] : [...AFTER];
+      if (this.ask(isFirst ? [...FIGURES, ...AFTER.flat()] : FIGURES)) {
+        this.later();
       }
-      this.problems(answer.problems);
     }
-    this.lay();
-    this.desk.drawings.forEach((drawing) => drawing.guide(this.desk.guide));
+    this.over();
     this.panel();
     this.texts();
     this.desk.draft.show();
+  }
+
+  // The engine's first calls are slow, until the browser has compiled what they use: they are made
+  // while nobody waits for them.
+  warm(calls = WARMING) {
+    const idle = globalThis.requestIdleCallback ?? ((act) => setTimeout(act, 50));
+    if (calls > 0) {
+      idle(() => {
+        if (!this.isHeld) {
+          this.ask(FIGURES);
+        }
+        this.warm(calls - 1);
+      });
+    }
   }
 
   show(answer) {
     this.told = { ...this.told, ...answer };
     this.desk.drawings
       .filter((drawing) => drawing.view in answer)
-      .forEach((drawing) => drawing.show(answer[drawing.view]));
-    showStrip(this.find("strip"), answer.strip);
-    this.table.show(answer.lights);
+      .forEach((drawing) => drawing.show(answer[drawing.view], doc.everything(this.now), this.order));
+    if ("strip" in answer) {
+      showStrip(this.find("strip"), answer.strip);
+      this.table.show(answer.lights);
+    }
     if ("cautions" in answer) {
       showList(this.find("cautions"), answer.cautions);
       showList(this.find("needs"), answer.needs.map((need) => need.sentence));
@@ -112,6 +167,8 @@ export class Shown {
 
   panel() {
     this.desk.panel.show(this.desk.chosen, this.now, this.desk.buttons());
+    this.desk.record.show(this.now);
+    this.find("add-camera").hidden = Boolean(this.now.camera?.place);
     const { past, future } = this.desk.history;
     this.find("undo").setAttribute("aria-disabled", String(past.length === 0));
     this.find("redo").setAttribute("aria-disabled", String(future.length === 0));
@@ -119,9 +176,9 @@ export class Shown {
   }
 
   texts() {
-    const { title, intent = "", moods = [] } = this.now;
+    const { title, genre = "", intent = "", moods = [] } = this.now;
     const fields = this.find("words").elements;
-    const typed = { title, intent, moods: moods.join(", ") };
+    const typed = { title, genre, intent, moods: moods.join(", ") };
     for (const [name, text] of Object.entries(typed)) {
       if (document.activeElement !== fields[name]) {
         fields[name].value = text;

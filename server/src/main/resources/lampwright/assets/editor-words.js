@@ -34,7 +34,7 @@ export class Words {
   piece(piece) {
     switch (piece.kind) {
       case "light": return this.say("piece.light", piece.number, this.role(piece.role));
-      case "subject": case "mark": case "target":
+      case "subject": case "mark": case "target": case "surface":
         return this.say(`piece.${piece.kind}`, piece.name);
       default: return this.say(`piece.${piece.kind}`);
     }

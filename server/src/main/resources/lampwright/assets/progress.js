@@ -37,6 +37,37 @@ async function follow(box) {
   location.reload();
 }
 
+// The making of a new index: the same, with its pace.
+async function followRebuild(box) {
+  const bar = box.querySelector("progress");
+  const words = box.querySelector("[data-words]");
+  const pace = box.querySelector("[data-pace]");
+  const again = document.querySelector("[data-unscripted]");
+  again.hidden = true;
+  const number = new Intl.NumberFormat(document.documentElement.lang, { maximumFractionDigits: 0 });
+  for (;;) {
+    await new Promise((resolve) => setTimeout(resolve, PAUSE_MS));
+    try {
+      const answer = await fetch(box.dataset.rebuild, { headers: { Accept: "application/json" } });
+      const { rebuild } = answer.ok ? await answer.json() : {};
+      if (!rebuild) {
+        break;
+      }
+      if (rebuild.total > 0) {
+        bar.max = rebuild.total;
+        bar.value = rebuild.done;
+        words.textContent = inPlace(box.dataset.pattern, rebuild.done, rebuild.total);
+      }
+      if (rebuild.left_s !== undefined) {
+        pace.textContent = inPlace(box.dataset.pacePattern, number.format(rebuild.per_second), number.format(rebuild.left_s));
+      }
+    } catch {
+      // Without a connection the last figures stand until there is one.
+    }
+  }
+  location.reload();
+}
+
 const megabytes = (bytes) => (bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0);
 
 function send(form) {
@@ -90,3 +121,4 @@ function begin() {
 
 begin();
 document.querySelectorAll("[data-progress]").forEach(follow);
+document.querySelectorAll("[data-rebuild]").forEach(followRebuild);

@@ -9,6 +9,9 @@ class Suggest {
     this.address = "/api" + this.setups.replace(/setups$/, "suggestions");
     this.items = [];
     this.at = -1;
+    const [name, one, many, none, ...kinds] = input.dataset.suggest.split("\n");
+    this.words = { name, one, many, none };
+    this.kinds = new Map(kinds.map((kind) => kind.split("=")));
     this.build(`suggestions-${number}`);
     input.addEventListener("input", () => this.askSoon());
     input.addEventListener("keydown", (event) => this.press(event));
@@ -24,7 +27,7 @@ class Suggest {
     this.list.id = id;
     this.list.hidden = true;
     this.list.setAttribute("role", "listbox");
-    this.list.setAttribute("aria-label", "Suggestions");
+    this.list.setAttribute("aria-label", this.words.name);
     this.status = document.createElement("p");
     this.status.className = "unseen";
     this.status.setAttribute("role", "status");
@@ -85,7 +88,11 @@ class Suggest {
     this.list.hidden = items.length === 0;
     this.input.setAttribute("aria-expanded", String(items.length > 0));
     this.status.textContent =
-      items.length === 1 ? "1 suggestion" : `${items.length || "No"} suggestions`;
+      items.length === 0
+        ? this.words.none
+        : items.length === 1
+          ? this.words.one
+          : this.words.many.replace("#", items.length);
   }
 
   option(item, i) {
@@ -100,7 +107,7 @@ class Suggest {
       option.append(span, " ");
     };
     part("words", item.words);
-    part("kind", item.kind);
+    part("kind", this.kinds.get(item.kind) ?? item.kind);
     if (item.count) {
       part("count", item.count);
     }

@@ -223,6 +223,27 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
     driver().switchTo().window(next);
   }
 
+  /** The tab that is worked in. */
+  String tab() {
+    return driver().getWindowHandle();
+  }
+
+  /** Opens one more tab and works in it. */
+  String openTab() {
+    return driver().switchTo().newWindow(WindowType.TAB).getWindowHandle();
+  }
+
+  /** Works in another tab. */
+  void go(String tab) {
+    driver().switchTo().window(tab);
+  }
+
+  /** Closes the tab that is worked in and goes to another. */
+  void closeFor(String tab) {
+    driver().close();
+    go(tab);
+  }
+
   /** Takes the network away, or gives it back. */
   void connect(boolean isThere) {
     if (isThere) {
@@ -250,6 +271,24 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
                 "return document.documentElement.scrollWidth"
                     + " - document.documentElement.clientWidth");
     return pixels instanceof Long wide ? wide : 0;
+  }
+
+  /** Makes the window as tall as its page, so that what sticks to its edge lies over nothing. */
+  void showWhole() {
+    Object tall = driver().executeScript("return document.documentElement.scrollHeight");
+    show(tall instanceof Long pixels ? pixels : height);
+  }
+
+  /** Gives the window its own size again. */
+  void showUsual() {
+    show(height);
+  }
+
+  private void show(long tall) {
+    driver()
+        .executeCdpCommand(
+            "Emulation.setDeviceMetricsOverride",
+            Map.of("width", width, "height", tall, "deviceScaleFactor", 1, "mobile", width < 600));
   }
 
   /** Every address that the page has loaded something from. */

@@ -204,6 +204,74 @@ class EditorStoryTest {
   }
 
   @Test
+  void aSecondTabIsToldOfWhatTheFirstHasNotSavedAndNothingIsLost() {
+    String first = browser.tab();
+    String second = browser.openTab();
+    openIt();
+    browser.go(first);
+    browser.drag(browser.see(KEY), -80, 0);
+    waitForState("Kept on this device");
+    String ofFirst = row(1);
+    browser.go(second);
+    browser.await(() -> browser.see("[data-kept] h2").getText().contains("in another window"));
+    assertNotEquals(ofFirst, row(1));
+    thePageIsSound();
+    browser.press(browser.all("[data-kept] button").getFirst());
+    browser.await(() -> row(1).equals(ofFirst));
+    WebElement right = browser.see("#piece-place-x_m");
+    right.sendKeys(Keys.chord(Keys.CONTROL, "a"), "-3", Keys.TAB);
+    browser.await(() -> !row(1).equals(ofFirst));
+    String ofSecond = row(1);
+    browser.go(first);
+    browser.await(() -> browser.see("[data-kept] h2").getText().contains("saved neither"));
+    browser.press(browser.all("[data-kept] button").getLast());
+    assertEquals(ofFirst, row(1), "What stood here still stands");
+    browser.go(second);
+    browser.await(() -> browser.see("[data-kept] h2").getText().contains("saved neither"));
+    assertEquals(ofSecond, row(1), "What stood there still stands");
+    thePageIsSound();
+    browser.run("window.addEventListener('beforeunload', e => e.stopImmediatePropagation(), true)");
+    browser.closeFor(first);
+    browser.press(browser.see("[data-save]"));
+    waitForState("Saved as revision 2");
+  }
+
+  @Test
+  void whatStandsOnNoDrawingIsWrittenByKeyboardAndSaved() {
+    open("cautions");
+    type("record-cautions-text-0", "Wet stone: nobody runs.");
+    type("record-cautions-text-1", "Cables along the wall.");
+    browser.press(browser.all("[data-part=cautions] [data-does='act.up']").get(1));
+    open("build_order");
+    type("record-build-what-0", "Read the ambient first.");
+    open("occasion");
+    type("record-place-name", "The old quay");
+    browser.press(browser.see("[data-add-surface]"));
+    type("piece-reflectance", "0.4");
+    type("piece-name", "sail");
+    thePageIsSound();
+    browser.chord(Keys.CONTROL, "s");
+    waitForState("Saved as revision 2");
+    Map<?, ?> document = (Map<?, ?>) Told.at(stored(), "document");
+    assertEquals(
+        List.of("Cables along the wall.", "Wet stone: nobody runs."),
+        Told.list(document, "cautions"));
+    assertEquals("Read the ambient first.", Told.at(document, "build_order", 0, "what"));
+    assertEquals("The old quay", Told.at(document, "occasion", "place", "name"));
+    assertEquals(0.4, Told.number(document, "surfaces", 0, "reflectance"));
+    assertEquals("sail", Told.at(document, "surfaces", 0, "name"));
+  }
+
+  private static void open(String part) {
+    browser.press(browser.see("[data-part=" + part + "] summary"));
+  }
+
+  private static void type(String field, String text) {
+    WebElement input = browser.see("#" + field);
+    input.sendKeys(Keys.chord(Keys.CONTROL, "a"), text, Keys.TAB);
+  }
+
+  @Test
   void withoutAConnectionItIsKeptAndSavedOnceItIsBack() {
     browser.drag(browser.see(KEY), -80, 0);
     browser.connect(false);

@@ -154,8 +154,10 @@ class EveryPageTest {
 
   /** Looks at the page that is shown, and remembers where its links lead. */
   private void look(String link) {
+    browser.showWhole();
     browser.run(axe);
     browser.list(AXE, RULES).forEach(one -> wrong.add(link + " " + one));
+    browser.showUsual();
     if (browser.overflow() != 0) {
       wrong.add(link + " is " + browser.overflow() + " pixels too wide");
     }

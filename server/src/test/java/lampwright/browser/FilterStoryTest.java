@@ -48,7 +48,7 @@ class FilterStoryTest {
 
   private void chooseBehindMore() {
     assertFalse(browser.all(".more-facets a").getFirst().isDisplayed());
-    browser.see(".more-facets > summary").click();
+    browser.press(browser.see(".more-facets > summary"));
     WebElement choice = browser.see(".more-facets a");
     int promised = Integer.parseInt(choice.findElement(css(".facet-count")).getText());
     browser.follow(choice);
@@ -81,7 +81,7 @@ class FilterStoryTest {
   }
 
   private void learnFromAnExample() {
-    browser.see(".how > summary").click();
+    browser.press(browser.see(".how > summary"));
     List<WebElement> examples = browser.all(".how dt a");
     assertEquals(5, examples.size());
     thePageIsSound();

@@ -1,5 +1,6 @@
 package lampwright.search;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -89,7 +90,7 @@ class FindingByMeaningTest {
     putTexts();
     SearchResult.Hit hit = answer(Question.of(STUDIO, "violin player")).items().getFirst();
     assertEquals("cellist", hit.setup());
-    assertEquals(List.of("near in meaning: Cello lesson"), hit.reasons());
+    assertEquals(List.of("near in meaning: Cello lesson"), english(hit.reasons()));
     assertEquals("mare", found("horse riding").getFirst());
     assertEquals("boxer", found("fist fighter").getFirst());
   }

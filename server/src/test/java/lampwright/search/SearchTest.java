@@ -1,5 +1,6 @@
 package lampwright.search;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -59,10 +60,10 @@ class SearchTest {
     assertTrue(answer.items().stream().noneMatch(hit -> hit.setup().equals("wedding")));
     assertEquals(
         List.of("intent: cold", "intent: lonely", "intent: first light"),
-        answer.items().get(0).reasons());
+        english(answer.items().get(0).reasons()));
     assertEquals(
         List.of("intent: lonely — near “bleak”", "intent: first light — near “before dawn”"),
-        answer.items().get(1).reasons());
+        english(answer.items().get(1).reasons()));
     assertEquals(
         List.of("intent: A [cold] and [lonely] figure in the [first] [light]"),
         marked(answer.items().get(0)));
@@ -140,7 +141,8 @@ class SearchTest {
   void rolesAreReadInPlainWords() {
     put(entry("a", "One").roles(List.of("HAIR", "KEY", "KEY")));
     assertEquals(
-        List.of("light: key"), ask(Question.of("demo", "key")).items().getFirst().reasons());
+        List.of("light: key"),
+        english(ask(Question.of("demo", "key")).items().getFirst().reasons()));
   }
 
   @Test
@@ -148,7 +150,7 @@ class SearchTest {
     put(entry("a", "Old harbour"));
     assertEquals(
         List.of("title: harbuor — spelled “harbour”"),
-        ask(Question.of("demo", "harbuor")).items().getFirst().reasons());
+        english(ask(Question.of("demo", "harbuor")).items().getFirst().reasons()));
     assertEquals(
         List.of("title: Old [harbour]"),
         marked(ask(Question.of("demo", "harbuor")).items().getFirst()));

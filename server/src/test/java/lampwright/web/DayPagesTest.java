@@ -55,7 +55,8 @@ class DayPagesTest {
   /** What a browser would send of a form: every field as it stands, but for what is typed. */
   private static String filled(Element form, Map<String, String> typed) {
     Map<String, String> fields = new LinkedHashMap<>();
-    for (Element field : form.select("input:not([type=radio]), input[checked], textarea")) {
+    for (Element field :
+        form.select("input:not([type=radio], [type=checkbox]), input[checked], textarea")) {
       fields.put(field.attr("name"), field.val());
     }
     fields.putAll(typed);
@@ -149,8 +150,8 @@ class DayPagesTest {
   @Test
   void theCrewLogsATakeAndSeesWhatHelpsBesideIt() {
     String path = "/studios/demo/setups/" + id("setups", Documents.setup("Logged")) + "/takes";
-    Element form = page(crew.get(path)).select(".take-form form").getFirst();
-    assertTrue(form.text().contains("expected f/11"), form.text());
+    Element form = page(crew.get(path)).select("form[data-take]").getFirst();
+    assertTrue(form.text().contains("f/11 expected"), form.text());
     Map<String, String> typed =
         Map.of("at", "2025-09-12T19:13", "reading-key", "5.6 + 0.5", "kept", "yes");
     assertEquals(303, send(crew, form, typed).statusCode());
@@ -162,16 +163,74 @@ class DayPagesTest {
     assertTrue(take.text().contains("19:13, 12 September 2025"), take.text());
     assertTrue(take.text().contains("Key 1.5 stops under: about"), take.text());
 
+    assertTrue(take.text().contains("−1.5 stops under"), take.text());
+    assertEquals(
+        "Key: metered 0.5 stops over, expected 2.0 stops over, give or take 0.6",
+        take.select(".ruler title").text());
+
     Element judge = take.select("form").getFirst();
     assertEquals(303, send(crew, judge, Map.of("kept", "no", "why", "Blinked.")).statusCode());
     String after = page(crew.get(path)).select(".take").text();
     assertTrue(after.contains("Take 1 Not kept") && after.contains("Blinked."), after);
+    assertTrue(after.contains("f/5.6 + 0.5 metered"), "What is not touched stays: " + after);
+  }
+
+  @Test
+  void theUsualReasonsAreOneTapAndTheirWordsAreKept() {
+    String path = "/studios/demo/setups/" + id("setups", Documents.setup("Why")) + "/takes";
+    Element form = page(crew.get(path)).select("form[data-take]").getFirst();
+    Map<String, String> typed =
+        Map.of("reason-eyes", "yes", "reason-late", "yes", "why", "Wind.", "kept", "no");
+    assertEquals(303, send(crew, form, typed).statusCode());
+    assertEquals(303, send(crew, form, typed).statusCode(), "also where no time was typed");
+    Document page = page(crew.get(path));
+    assertEquals(1, page.select(".take").size());
+    assertEquals("Eyes shut. Too late. Wind.", page.select(".take .said").text());
+    assertEquals("Take 2", page.select("#deciding-number .of-take").text());
+
+    HttpResponse<String> other = send(crew, form, Map.of("why", "Other.", "kept", "yes"));
+    assertEquals(422, other.statusCode());
+    Document again = Jsoup.parse(other.body());
+    assertTrue(again.select(".errors").text().contains("logged already"), again.text());
+    assertEquals("Other.", again.select("#why").val());
+    Element asNext = again.select("form[data-take]").getFirst();
+    assertEquals(303, send(crew, asNext, Map.of("kept", "yes")).statusCode());
+    assertEquals(2, page(crew.get(path)).select(".take").size());
+  }
+
+  @Test
+  void aTakeIsCorrectedReadingByReadingAndTakenBackByWhoLoggedIt() {
+    String path = "/studios/demo/setups/" + id("setups", Documents.setup("Mistyped")) + "/takes";
+    Element form = page(crew.get(path)).select("form[data-take]").getFirst();
+    Map<String, String> typed = Map.of("reading-key", "8", "tenths-key", "3", "kept", "yes");
+    assertEquals(303, send(crew, form, typed).statusCode());
+    Element take = page(crew.get(path)).select(".take").getFirst();
+    assertTrue(take.text().contains("f/8 + 0.3 metered"), take.text());
+    Element correction = take.select("form").getFirst();
+    assertEquals("8", correction.select("[name=reading-key]").val());
+    assertEquals("3", correction.select("[name=tenths-key]").val());
+    HttpResponse<String> wrong = send(crew, correction, Map.of("tenths-key", "x"));
+    assertEquals(422, wrong.statusCode());
+    Document again = Jsoup.parse(wrong.body());
+    assertFalse(again.select(".take details[open] .field-error").isEmpty(), again.text());
+    assertEquals("x", again.select(".take [name=tenths-key]").val());
+    assertEquals(303, send(crew, correction, Map.of("reading-key", "11")).statusCode());
+    assertTrue(page(crew.get(path)).text().contains("f/11 + 0.3 metered"));
+
+    Visitor owner = house.signedIn("owner@demo.example").with("X-CSRF-Token", "");
+    assertFalse(page(owner.get(path)).select("form[action$=withdrawal]").isEmpty());
+    Element withdrawal = page(crew.get(path)).select("form[action$=withdrawal]").getFirst();
+    assertEquals(303, send(crew, withdrawal, Map.of()).statusCode());
+    Document after = page(crew.get(path + "?withdrawn=1"));
+    assertTrue(after.text().contains("Number 1 is taken back."));
+    assertTrue(after.select(".take").isEmpty());
+    assertEquals("Take 2", after.select("#deciding-number .of-take").text());
   }
 
   @Test
   void aReadingThatIsNoneIsPointedAtAndWhatWasTypedStands() {
     String path = "/studios/demo/setups/" + id("setups", Documents.setup("Wrong")) + "/takes";
-    Element form = page(crew.get(path)).select(".take-form form").getFirst();
+    Element form = page(crew.get(path)).select("form[data-take]").getFirst();
     HttpResponse<String> wrong =
         send(crew, form, Map.of("reading-key", "bright", "why", "Nice.", "kept", "yes"));
     assertEquals(422, wrong.statusCode());
@@ -194,6 +253,6 @@ class DayPagesTest {
     Proven.by(author, "/api" + path);
     Document seen = page(reader.get(path));
     assertEquals(1, seen.select(".note").size());
-    assertTrue(seen.select(".take-form, .note-form, .judging").isEmpty());
+    assertTrue(seen.select("form[data-take], .note-form, .judging").isEmpty());
   }
 }

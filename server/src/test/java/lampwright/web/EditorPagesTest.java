@@ -56,13 +56,18 @@ class EditorPagesTest {
   }
 
   private HttpResponse<String> send(Document page, Map<String, String> typed) {
+    return send(browser, page, typed);
+  }
+
+  private static HttpResponse<String> send(
+      Visitor visitor, Document page, Map<String, String> typed) {
     Element form = page.select("form[data-words]").getFirst();
     Map<String, String> fields = new LinkedHashMap<>();
     for (Element field : form.select("input, textarea")) {
       fields.put(field.attr("name"), field.val());
     }
     fields.putAll(typed);
-    return browser.postForm(
+    return visitor.postForm(
         form.attr("action"),
         fields.entrySet().stream()
             .map(of -> encoded(of.getKey()) + "=" + encoded(of.getValue()))
@@ -140,6 +145,61 @@ class EditorPagesTest {
     assertFalse(Jsoup.parse(power.body()).select("#light-key-stops_down-error").isEmpty());
   }
 
+  /** The international foot is 0.3048 m exactly (agreement of 1959), the inch a twelfth of it. */
+  @Test
+  void whoWorksInFeetReadsAndTypesFeet() {
+    Map<String, Object> document = Documents.setup("By the foot");
+    Map<String, Object> key = Documents.light("key");
+    key.put("place", Map.of("x_m", -1.2192, "y_m", -2.01, "z_m", 1.6));
+    document.put("lights", List.of(key));
+    String setup = made(document);
+    Visitor inFeet = house.signedIn("owner@demo.example");
+    HttpResponse<String> chosen =
+        inFeet
+            .with("If-Match", "\"1\"")
+            .put(
+                "/api/preferences",
+                "{\"language\":\"en\",\"lengths\":\"feet\",\"stops\":\"tenths\"}");
+    assertEquals(200, chosen.statusCode(), chosen.body());
+    Visitor form = inFeet.with("X-CSRF-Token", "");
+    Document page = page(form.get(SETUPS + "/" + setup + "/edit"));
+    assertEquals("−4′ 0″", page.select("#light-key-x_m").val());
+    assertTrue(page.select("label[for=light-key-x_m]").text().endsWith("ft"));
+    assertEquals(303, send(form, page, Map.of("light-key-z_m", "7' 6\"")).statusCode());
+    Map<?, ?> place = (Map<?, ?>) Told.at(stored(setup), "document", "lights", 0, "place");
+    assertEquals(2.286, Told.number(place, "z_m"), 1e-9);
+    assertEquals(-2.01, Told.number(place, "y_m"), 1e-9);
+  }
+
+  @Test
+  void exposureOccasionAndReasonsAreChangedWithoutAScriptToo() {
+    String setup = made(Documents.setup("Essentials"));
+    Document page = page(browser.get(SETUPS + "/" + setup + "/edit"));
+    HttpResponse<String> saved =
+        send(
+            page,
+            Map.of(
+                "exposure-time", "1/60",
+                "ambient-ev100", "",
+                "genre", "dance",
+                "occasion-date", "2026-10-03",
+                "light-key-reason", "So that it reads as sky."));
+    assertEquals(303, saved.statusCode(), saved.body());
+    Map<?, ?> document = (Map<?, ?>) Told.at(stored(setup), "document");
+    assertEquals("1/60", Told.at(document, "exposure", "time"));
+    assertFalse(document.containsKey("ambient"));
+    assertEquals("dance", Told.at(document, "genre"));
+    assertEquals("2026-10-03", Told.at(document, "occasion", "date"));
+    assertEquals("So that it reads as sky.", Told.at(document, "lights", 0, "reason"));
+    Document again = page(browser.get(SETUPS + "/" + setup + "/edit"));
+    HttpResponse<String> wrong =
+        send(again, Map.of("exposure-iso", "many", "occasion-date", "soon"));
+    assertEquals(422, wrong.statusCode());
+    for (String field : List.of("exposure-iso", "occasion-date")) {
+      assertFalse(Jsoup.parse(wrong.body()).select("#" + field + "-error").isEmpty(), field);
+    }
+  }
+
   @Test
   void whoSavesSecondIsToldAndMaySaveOverIt() {
     String setup = made(Documents.setup("Shared"));
@@ -192,6 +252,7 @@ class EditorPagesTest {
   @Test
   void theScriptIsGivenTheDocumentItsRevisionTheGearAndTheWords() {
     author.post(GearForTests.GEAR, Documents.json(GearForTests.head("400 W·s battery head", 64)));
+    author.post("/api/studios/demo/locations", Documents.json(Documents.location("The slip")));
     String title = "</script><script>alert(1)</script>\"'&amp;";
     String setup = made(Documents.setup(title));
     Document page = page(browser.get(SETUPS + "/" + setup + "/edit"));
@@ -202,6 +263,9 @@ class EditorPagesTest {
     assertEquals("metres", Told.at(data, "lengths"));
     assertEquals("400 W·s battery head", Told.at(data, "gear", "head", 0, "name"));
     assertEquals(List.of(), Told.list(data, "gear", "modifier"));
+    assertEquals("The slip", Told.at(data, "locations", 0, "name"));
+    assertEquals(50.35, Told.number(data, "locations", 0, "latitude_deg"));
+    assertFalse(String.valueOf(Told.at(data, "locations", 0)).contains("hazards"));
     assertEquals("Saved as revision {0}.", Told.at(data, "phrases", "editor.state.saved"));
     assertTrue(page.select("script:not([src])").isEmpty(), "Nothing is inline");
   }
@@ -234,5 +298,8 @@ class EditorPagesTest {
         page(browser.get(path)).select("a[href=" + SETUPS + "/new?from=" + setup + "]").isEmpty());
     Document ofCrew = page(house.signedIn("crew@demo.example").get(path));
     assertTrue(ofCrew.select("a[href$=/edit], a[href*=/new]").isEmpty());
+    String all = "a[href=" + SETUPS + "/new]";
+    assertEquals(1, page(browser.get(SETUPS)).select(all).size());
+    assertTrue(page(house.signedIn("crew@demo.example").get(SETUPS)).select(all).isEmpty());
   }
 }

@@ -111,7 +111,7 @@ class FoundByPictureAndPlaceOverRestTest {
 
   private void assertThePageCountsHowPicturesLook() {
     HttpResponse<String> page = author.with("Accept", "text/html").get("/studios/demo/setups");
-    List<String> names = Jsoup.parse(page.body()).select("details.more-facets h2").eachText();
+    List<String> names = Jsoup.parse(page.body()).select("details.more-facets h3").eachText();
     List<String> wanted = List.of("Tones", "Contrast", "Warmth", "Colour");
     assertTrue(names.containsAll(wanted), names.toString());
   }

@@ -101,6 +101,7 @@ class OpenApiTest {
     new SavedSearchesAsDescribed(described, author).mustFit();
     pictures();
     new ArchivesAsDescribed(house, described, author).mustFit();
+    new IndexAsDescribed(house, described, author).mustFit();
     computing();
     assertEquals(described.operations(), described.done());
   }

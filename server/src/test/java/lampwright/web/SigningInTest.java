@@ -226,7 +226,7 @@ class SigningInTest {
     assertEquals(
         "public, max-age=31536000, immutable",
         sheet.headers().firstValue("Cache-Control").orElseThrow());
-    assertEquals(404, house.visitor().get("/assets/0/lampwright.css").statusCode());
+    assertEquals(404, house.visitor().get("/assets/0/style.css").statusCode());
     HttpResponse<String> head = house.visitor().send("HEAD", style, BodyPublishers.noBody());
     assertEquals(200, head.statusCode());
     assertEquals("", head.body());

@@ -1,10 +1,12 @@
 package lampwright.wording;
 
+import java.util.List;
 import lampwright.language.Language;
 import lampwright.language.LengthUnit;
 import lampwright.language.Notation;
 import lampwright.language.PhraseFiles;
 import lampwright.language.Phrases;
+import lampwright.language.Said;
 import lampwright.language.StopFraction;
 
 /** The words of two readers who differ in everything. */
@@ -18,6 +20,16 @@ public final class WordsForTests {
   /** English, metres and tenths, as for who has not chosen. */
   public static Wording usual() {
     return new Wording(new Notation(ENGLISH, LengthUnit.METRES, StopFraction.TENTHS));
+  }
+
+  /** A sentence as programs get it. */
+  public static String english(Said said) {
+    return usual().say(said);
+  }
+
+  /** Sentences as programs get them. */
+  public static List<String> english(List<Said> said) {
+    return usual().say(said);
   }
 
   /** German, feet and thirds. */

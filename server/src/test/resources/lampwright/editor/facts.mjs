@@ -1,14 +1,15 @@
 // The pure modules of the editor, each fact by itself; node stands for the browser. Prints one line a
 // fact: "ok NAME" or "not NAME: why".
 import { strict as assert } from "node:assert";
+import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 
 const folder = pathToFileURL(`${process.argv[2]}/`);
 const from = (name) => import(new URL(`editor-${name}.js`, folder));
-const [doc, geometry, history, keys, lights, { merge }, { snapped, onTurn }, units, { Words }, { Keeping }] =
+const [{ withEndMoved }, doc, { Fields }, geometry, history, keys, lights, { merge }, { PARTS }, { snapped, onTurn }, units, { Words }, { Keeping }] =
   await Promise.all([
-    from("document"), from("geometry"), from("history"), from("keys"), from("lights"), from("merge"),
-    from("snapping"), from("units"), from("words"), from("keeping"),
+    from("carrying"), from("document"), from("fields"), from("geometry"), from("history"), from("keys"),
+    from("lights"), from("merge"), from("record"), from("snapping"), from("units"), from("words"), from("keeping"),
   ]);
 
 const METRES = { language: "en", lengths: "metres", stops: "tenths" };
@@ -33,7 +34,107 @@ const SETUP = {
   build_order: [{ what: "Read the ambient." }, { light: "fill" }, { light: "key", what: "Then the face." }],
 };
 
+// Everything that the schema of a setup knows, by path, without the places in lists.
+function leaves(schema) {
+  const found = new Set();
+  const walk = (part, path) => {
+    const form = part.$ref ? schema.$defs[part.$ref.split("/").at(-1)] : part;
+    if (WHOLE.has(path)) {
+      found.add(path);
+    } else if (form.items) {
+      walk(form.items, path);
+    } else if (form.properties) {
+      Object.entries(form.properties).forEach(([name, inner]) => walk(inner, path ? `${path}.${name}` : name));
+    } else {
+      found.add(path);
+    }
+  };
+  walk(schema, "");
+  return found;
+}
+
+// Chosen from the studio's gear as a whole.
+const WHOLE = new Set(["lights.head", "lights.modifier", "lights.gels", "lights.stand", "camera.body", "camera.lens"]);
+
+// The words have a form of their own on the page. A light's id is its name for other programs.
+const ELSEWHERE = ["title", "genre", "intent", "moods", "lights.id"];
+
+const FULL = {
+  ...{ title: "Full", exposure: { f_number: 8, time: "1/125", iso: 100 } },
+  occasion: { place: { name: "Quay" } }, plan: { frames: 20 }, ambient: { ev100: 10 },
+  camera: { place: point(0, -4, 1.5), aim: point(0, 0, 1.5) },
+  subjects: [{ name: "ferryman", place: point(0, 0, 0), path: [{ name: "start", at: point(-2, 1, 0) }] }],
+  surfaces: [{ name: "wall", from: point(-1, 2, 0), to: point(1, 2, 0) }],
+  lights: [light("key", point(-1.4, -1.6, 2), {
+    reading: { f_number: 5.6 }, output: { f_number: 8, distance_m: 2 }, stand: { name: "stand", highest_m: 3 },
+  })],
+  build_order: [{ what: "Read the ambient." }], cautions: ["Wet stone."], retouch_notes: ["The pole."],
+  outcome: [{ judgement: "worked", text: "Yes." }],
+};
+
+function changed(before, after, path, found) {
+  if (doc.same(before, after)) {
+    return;
+  }
+  const isPart = (value) => typeof value === "object" && value !== null;
+  if (WHOLE.has(path) || !isPart(before) && !isPart(after)) {
+    found.add(path);
+    return;
+  }
+  for (const name of new Set([...Object.keys(before ?? {}), ...Object.keys(after ?? {})])) {
+    const isList = Array.isArray(before ?? after);
+    changed(before?.[name], after?.[name], isList ? path : path ? `${path}.${name}` : name, found);
+  }
+}
+
 const facts = {
+  // fields
+  everythingThatASetupHoldsCanBeChanged() {
+    const words = new Words({ ...METRES, phrases: new Proxy({}, { get: (none, key) => key }) });
+    const other = [{ name: "another" }];
+    const fields = new Fields(words, {
+      head: other, modifier: other, gel: other, body: other, lens: other, stand: other,
+    }, [{ location: "quayquay", name: "Slate quay", latitude_deg: 53, longitude_deg: 0.3 }]);
+    const keys = [...doc.everything(FULL).map((piece) => piece.key), "exposure", ...PARTS.map((part) => `record/${part}`)];
+    const found = new Set(ELSEWHERE);
+    for (const field of keys.flatMap((key) => fields.of(key, FULL)).flatMap((group) => group.fields)) {
+      const typed = field.kind === "choice" ? field.options(FULL).map((option) => option.value)
+        : field.kind === "number" ? ["3", "7", "5.6 + 0.3"] : ["2026-01-02", "04:05"];
+      typed.forEach((text) => changed(FULL, field.take(FULL, text) ?? FULL, "", found));
+    }
+    const schema = JSON.parse(readFileSync(process.argv[3], "utf8"));
+    const known = leaves(schema);
+    assert.ok(known.size > 80, `${known.size} leaves`);
+    assert.deepEqual([...known].filter((path) => !found.has(path)), []);
+  },
+  itemsOfAListAreMovedAndTakenOutAndOneMoreIsAdded() {
+    const words = new Words({ ...METRES, phrases: new Proxy({}, { get: (none, key) => key }) });
+    const fields = new Fields(words, { head: [], modifier: [], gel: [], body: [], lens: [], stand: [] });
+    const of = (setup) => fields.of("record/cautions", setup);
+    const added = of(FULL).at(-1).fields[0].take(FULL, " Cables. ");
+    assert.deepEqual(added.cautions, ["Wet stone.", "Cables."]);
+    const [, down, out] = of(added)[0].acts;
+    assert.deepEqual(down.change(added).cautions, ["Cables.", "Wet stone."]);
+    assert.deepEqual(out.change(added).cautions, ["Cables."]);
+    assert.equal("cautions" in out.change(FULL), false);
+    assert.equal("build_order" in fields.of("record/build_order", FULL)[0].fields[1].take(FULL, ""), false);
+  },
+  aSurfaceIsMovedAsAWholeAndByItsEnds() {
+    const { document, key } = doc.addSurface(FULL, "hedge");
+    assert.equal(key, "surface/1");
+    const all = doc.move(document, key, point(1, 3.5, 0)).surfaces[1];
+    assert.deepEqual([all.from, all.to], [point(-0.5, 3.5, 0), point(2.5, 3.5, 0)]);
+    assert.deepEqual(doc.move(document, "to/1", point(2, 4, 0)).surfaces[1].to, point(2, 4, 0));
+    const turned = doc.turn(document, key, 90).surfaces[1];
+    assert.deepEqual([turned.from, turned.to], [point(0, 4, 0), point(0, 1, 0)]);
+    assert.deepEqual(doc.ends(FULL, "surface/7"), []);
+  },
+  // carrying
+  aLineFollowsAtTheEndThatIsPulled() {
+    assert.equal(withEndMoved("M10 20L30.5 -4", 0, { x: 1, y: -2 }), "M11 18L30.5 -4");
+    assert.equal(withEndMoved("M10 20L30.5 -4", 1, { x: 1, y: -2 }), "M10 20L31.5 -6");
+    assert.equal(withEndMoved("M10 20L30 40L5 5", 0, { x: 1, y: 1 }), "M10 20L30 40L5 5");
+  },
   // units
   numbersAreReadWithCommaPointAndTrueMinus() {
     assert.deepEqual(["1,5", " −0.3 ", "+2", "2."].map(units.readNumber), [1.5, -0.3, 2, 2]);

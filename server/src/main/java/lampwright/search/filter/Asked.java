@@ -2,6 +2,8 @@ package lampwright.search.filter;
 
 import java.util.ArrayList;
 import java.util.List;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 
 /**
  * A search as somebody typed it, with its brackets read. Brackets inside a phrase in quotation
@@ -27,17 +29,17 @@ public record Asked(String words, List<Filter> filters, List<Unclear> unclear) {
    * @param bracket as it was written, with its brackets
    * @param line what is wrong
    */
-  public record Unclear(int at, String bracket, String line) {
+  public record Unclear(int at, String bracket, Said line) {
 
     /** Where it stands and what is wrong, in one line. */
-    public String message() {
+    public Said message() {
       String shown = Filter.words(bracket);
-      return "“"
-          + (shown.length() > LONGEST_QUOTE ? shown.substring(0, LONGEST_QUOTE) + "…" : shown)
-          + "” at character "
-          + at
-          + ": "
-          + line;
+      return Said.of(
+          "finding.fault.at",
+          Filling.text(
+              shown.length() > LONGEST_QUOTE ? shown.substring(0, LONGEST_QUOTE) + "…" : shown),
+          Filling.number(at, 0),
+          line.asFilling());
     }
   }
 
@@ -69,12 +71,12 @@ public record Asked(String words, List<Filter> filters, List<Unclear> unclear) {
     String bracket = text.substring(from, end);
     int place = text.codePointCount(0, from) + 1;
     if (!bracket.endsWith("]") || bracket.length() < 2) {
-      unclear.add(new Unclear(place, bracket, "The bracket is not closed. Maybe a ] is missing?"));
+      unclear.add(new Unclear(place, bracket, Said.of("finding.fault.open")));
       return;
     }
     switch (FilterReader.read(bracket.substring(1, bracket.length() - 1))) {
       case ReadFilter.Understood(Filter filter) -> filters.add(filter);
-      case ReadFilter.Unclear(String line) -> unclear.add(new Unclear(place, bracket, line));
+      case ReadFilter.Unclear(Said line) -> unclear.add(new Unclear(place, bracket, line));
     }
   }
 

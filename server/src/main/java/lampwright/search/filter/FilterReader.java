@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,11 +47,11 @@ public final class FilterReader {
   /** Reads what stands between the brackets. */
   public static ReadFilter read(String content) {
     if (content.length() > LONGEST) {
-      return unclear("It is too long (" + content.length() + " characters of " + LONGEST + ").");
+      return unclear("tooLong", Filling.number(content.length(), 0), Filling.number(LONGEST, 0));
     }
     String text = content.strip();
     if (text.isEmpty()) {
-      return unclear("It is empty. Maybe [lights 2 to 4]?");
+      return unclear("empty");
     }
     if (startsWithWord(text, "within")) {
       return near(text);
@@ -78,18 +80,17 @@ public final class FilterReader {
     }
     return findInVocabulary(text)
         .<ReadFilter>map(trait -> new ReadFilter.Understood(Filter.OneOf.of(trait, text)))
-        .orElseGet(() -> unclear(unknown(text)));
+        .orElseGet(() -> new ReadFilter.Unclear(unknown(text)));
   }
 
   private static ReadFilter near(String text) {
     Matcher within = WITHIN.matcher(text);
     if (!within.matches()) {
-      return unclear(
-          "Within needs a distance and a place. Maybe within 20 km of the name of a location?");
+      return unclear("within");
     }
     double km = Double.parseDouble(within.group(1).replace(',', '.'));
     if (!(km > 0 && km <= Filter.LONGEST_KM)) {
-      return unclear("Distance (" + within.group(1) + " km) must be more than 0 and on earth.");
+      return unclear("distance", Filling.shown(within.group(1)));
     }
     String where = within.group(2).strip();
     Matcher point = POINT.matcher(where);
@@ -97,7 +98,7 @@ public final class FilterReader {
       double latitude = Double.parseDouble(point.group(1).replace('−', '-'));
       double longitude = Double.parseDouble(point.group(2).replace('−', '-'));
       if (Math.abs(latitude) > 90 || Math.abs(longitude) > 180) {
-        return unclear("Latitude goes to 90°, longitude to 180°. Maybe they are swapped?");
+        return unclear("swapped");
       }
       return new ReadFilter.Understood(
           new Filter.Near(km, new Filter.Spot.At(new EarthPoint(latitude, longitude))));
@@ -106,31 +107,28 @@ public final class FilterReader {
       case WordList.Of(List<String> names) when names.size() == 1 ->
           new ReadFilter.Understood(
               new Filter.Near(km, new Filter.Spot.Location(names.getFirst(), Optional.empty())));
-      case WordList.Of(List<String> names) ->
-          unclear("Within needs one place, not " + names.size() + ".");
-      case WordList.Faulty(String line) -> unclear(line);
+      case WordList.Of(List<String> names) -> unclear("onePlace", Filling.number(names.size(), 0));
+      case WordList.Faulty(Said line) -> new ReadFilter.Unclear(line);
     };
   }
 
   private static ReadFilter buildable(String text) {
     Matcher buildable = BUILDABLE.matcher(text);
     if (!buildable.matches()) {
-      return unclear(
-          "Buildable needs a kit. Maybe buildable with the name of a kit within 0.5 stops?");
+      return unclear("buildable");
     }
     @Nullable String written = buildable.group(2);
     double unwritten =
         buildable.group(3) == null ? Filter.Buildable.USUAL_STOPS : Filter.Buildable.MOST_STOPS;
     double stops = written == null ? unwritten : Double.parseDouble(written.replace(',', '.'));
     if (stops > Filter.Buildable.MOST_STOPS) {
-      return unclear("Stops (" + written + ") must be 0 to 64. Maybe 0.5?");
+      return unclear("stops", Filling.text(written == null ? "" : written));
     }
     return switch (WordList.read(buildable.group(1))) {
       case WordList.Of(List<String> names) when names.size() == 1 ->
           new ReadFilter.Understood(new Filter.Buildable(names.getFirst(), stops));
-      case WordList.Of(List<String> names) ->
-          unclear("Buildable needs one kit, not " + names.size() + ".");
-      case WordList.Faulty(String line) -> unclear(line);
+      case WordList.Of(List<String> names) -> unclear("oneKit", Filling.number(names.size(), 0));
+      case WordList.Faulty(Said line) -> new ReadFilter.Unclear(line);
     };
   }
 
@@ -149,11 +147,10 @@ public final class FilterReader {
     }
     if (values.isEmpty()) {
       String example = trait.vocabulary().isEmpty() ? "some words" : trait.vocabulary().getFirst();
-      return unclear(
-          quoted(trait.word()) + " needs words. Maybe " + trait.word() + " " + example + "?");
+      return unclear("needsWords", Filling.text(trait.word()), Filling.text(example));
     }
     return switch (WordList.read(values)) {
-      case WordList.Faulty(String line) -> unclear(line);
+      case WordList.Faulty(Said line) -> new ReadFilter.Unclear(line);
       case WordList.Of(List<String> words) -> {
         Optional<String> strange =
             trait.vocabulary().isEmpty()
@@ -162,7 +159,7 @@ public final class FilterReader {
                     .filter(word -> !trait.vocabulary().contains(Filter.key(word)))
                     .findFirst();
         yield strange
-            .<ReadFilter>map(word -> unclear(unknownValue(trait, word)))
+            .<ReadFilter>map(word -> new ReadFilter.Unclear(unknownValue(trait, word)))
             .orElseGet(
                 () ->
                     new ReadFilter.Understood(
@@ -171,18 +168,22 @@ public final class FilterReader {
     };
   }
 
-  private static String unknownValue(Trait trait, String word) {
-    return "There is no "
-        + trait.word()
-        + " "
-        + quoted(word)
-        + ". "
-        + Nearest.find(Filter.key(word), trait.vocabulary())
-            .map(near -> "Maybe " + near + "?")
-            .orElseGet(() -> "Known are: " + String.join(", ", trait.vocabulary()) + ".");
+  private static Said unknownValue(Trait trait, String word) {
+    return Said.of(
+        "finding.fault.noSuchValue",
+        Filling.text(trait.word()),
+        quoted(word),
+        maybe(Nearest.find(Filter.key(word), trait.vocabulary()), trait.vocabulary()));
   }
 
-  private static String unknown(String text) {
+  /** What may be meant, or what is known. */
+  private static Filling maybe(Optional<String> near, List<String> known) {
+    return near.map(one -> Said.of("finding.fault.maybe", Filling.text(one)))
+        .orElseGet(() -> Said.of("finding.fault.known", Filling.text(String.join(", ", known))))
+        .asFilling();
+  }
+
+  private static Said unknown(String text) {
     List<String> marks = new ArrayList<>(List.of("within", "without"));
     for (Trait trait : Trait.values()) {
       if (trait != Trait.NEAR) {
@@ -202,12 +203,7 @@ public final class FilterReader {
       // A longer start that is near a known mark says more.
       meant = near.isPresent() ? near : meant;
     }
-    return "There is no mark "
-        + quoted(words[0])
-        + ". "
-        + meant
-            .map(near -> "Maybe " + near + "?")
-            .orElseGet(() -> "Known are: " + String.join(", ", marks) + ".");
+    return Said.of("finding.fault.noSuchMark", quoted(words[0]), maybe(meant, marks));
   }
 
   private static Optional<Trait> findInVocabulary(String text) {
@@ -242,16 +238,16 @@ public final class FilterReader {
     return values.startsWith(":") ? values.substring(1).strip() : values;
   }
 
-  static String quoted(String text) {
+  /** What was typed, shortened. */
+  static Filling quoted(String text) {
     String line = Filter.words(text);
-    return "“"
-        + (line.length() > LONGEST_QUOTE
+    return Filling.text(
+        line.length() > LONGEST_QUOTE
             ? line.substring(0, LONGEST_QUOTE).stripTrailing() + "…"
-            : line)
-        + "”";
+            : line);
   }
 
-  static ReadFilter unclear(String line) {
-    return new ReadFilter.Unclear(line);
+  static ReadFilter unclear(String fault, Filling... parts) {
+    return new ReadFilter.Unclear(Said.of("finding.fault." + fault, parts));
   }
 }

@@ -139,7 +139,8 @@ public final class FilterWriter {
     return numbers.replace('-', '−');
   }
 
-  private static String spotForPeople(Filter.Spot spot) {
+  /** Where a distance is measured from, as people read it. */
+  public static String spotForPeople(Filter.Spot spot) {
     return switch (spot) {
       case Filter.Spot.At at -> forPeople(spot(at));
       case Filter.Spot.Location location -> location.name();

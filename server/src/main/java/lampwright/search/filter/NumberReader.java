@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lampwright.language.Filling;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a number or its bounds: {@code 2}, {@code 2 to 4}, {@code above -2 up to 1 stops}. */
@@ -63,17 +64,15 @@ final class NumberReader {
       return new ReadFilter.Understood(new Filter.Range(trait, Optional.empty(), Optional.of(to)));
     }
     String mark = trait == Trait.APERTURE ? "f/" : "";
-    return FilterReader.unclear(
-        FilterReader.quoted(trait.word())
-            + " needs a number. Maybe "
-            + "%1$s %2$s2 to %2$s4, or %1$s below %2$s4?".formatted(trait.word(), mark));
+    return FilterReader.unclear("needsNumber", Filling.text(trait.word()), Filling.text(mark));
   }
 
   private static ReadFilter ordered(Trait trait, Filter.Bound from, Filter.Bound to) {
     if (from.number() > to.number()) {
       return FilterReader.unclear(
-          "From %s to %s holds nothing. Maybe from %2$s to %1$s?"
-              .formatted(FilterWriter.number(from.number()), FilterWriter.number(to.number())));
+          "holdsNothing",
+          Filling.text(FilterWriter.number(from.number())),
+          Filling.text(FilterWriter.number(to.number())));
     }
     return new ReadFilter.Understood(new Filter.Range(trait, Optional.of(from), Optional.of(to)));
   }

@@ -1,5 +1,7 @@
 package lampwright.search.filter;
 
+import lampwright.language.Said;
+
 /** What a bracket came to. */
 public sealed interface ReadFilter {
 
@@ -11,5 +13,5 @@ public sealed interface ReadFilter {
    *
    * @param line what is wrong and what may have been meant, in one line
    */
-  record Unclear(String line) implements ReadFilter {}
+  record Unclear(Said line) implements ReadFilter {}
 }

@@ -2,6 +2,8 @@ package lampwright.search.filter;
 
 import java.util.ArrayList;
 import java.util.List;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 
 /** Reads words that are joined by "or", each bare or in quotation marks. */
 sealed interface WordList {
@@ -10,7 +12,7 @@ sealed interface WordList {
   record Of(List<String> words) implements WordList {}
 
   /** Something else, with what is wrong. */
-  record Faulty(String line) implements WordList {}
+  record Faulty(Said line) implements WordList {}
 
   static WordList read(String text) {
     List<String> words = new ArrayList<>();
@@ -18,32 +20,31 @@ sealed interface WordList {
     while (at < text.length()) {
       int end = text.charAt(at) == '"' ? closingQuote(text, at) : endOfBare(text, at);
       if (end < 0) {
-        return new Faulty("A quotation mark is not closed.");
+        return new Faulty(Said.of("finding.fault.quote"));
       }
       String piece = text.substring(at, end).strip();
       String word = Filter.words(unquoted(piece));
       if (word.isEmpty()) {
-        return new Faulty("There is a word missing beside “or”.");
+        return new Faulty(Said.of("finding.fault.wordMissing"));
       }
       if (!piece.startsWith("\"") && (piece.indexOf('"') >= 0 || piece.indexOf('[') >= 0)) {
-        return new Faulty(
-            "A word with a quotation mark or bracket in it must stand in quotation marks.");
+        return new Faulty(Said.of("finding.fault.inQuotes"));
       }
       words.add(word);
       at = afterGap(text, end);
       if (at < text.length()) {
         int next = afterOr(text, at);
         if (next < 0 || next >= text.length()) {
-          return new Faulty("Several words must be joined by “or”.");
+          return new Faulty(Said.of("finding.fault.joined"));
         }
         at = next;
       }
     }
     if (words.isEmpty()) {
-      return new Faulty("There are no words.");
+      return new Faulty(Said.of("finding.fault.noWords"));
     }
     if (words.stream().distinct().count() > Filter.MOST_WORDS) {
-      return new Faulty("No more than " + Filter.MOST_WORDS + " words may be joined.");
+      return new Faulty(Said.of("finding.fault.mostWords", Filling.number(Filter.MOST_WORDS, 0)));
     }
     return new Of(List.copyOf(words));
   }

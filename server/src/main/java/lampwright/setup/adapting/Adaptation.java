@@ -9,6 +9,7 @@ import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Body;
 import lampwright.gear.Lens;
+import lampwright.language.Said;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Figures;
 
@@ -47,14 +48,14 @@ public record Adaptation(
     Stops depthChange,
     Optional<Double> framingChange,
     List<AdaptedLight> lights,
-    List<String> losses,
+    List<Said> losses,
     double cost,
     Map<Matter, Double> costs,
     Carried carried,
     List<Matter> betterIn,
-    List<String> changes,
+    List<Said> changes,
     List<Remedy> remedies,
-    List<String> leftOut) {
+    List<Said> leftOut) {
 
   /**
    * What must be carried.

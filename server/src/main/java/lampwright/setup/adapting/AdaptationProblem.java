@@ -18,6 +18,7 @@ import lampwright.engine.match.Choice;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Kit;
+import lampwright.language.Said;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.AmbientFigures;
 import lampwright.setup.figures.Figures;
@@ -39,7 +40,7 @@ final class AdaptationProblem {
   private final Optional<Ev100> ambient;
   private final List<CameraChoice> cameras;
   private final List<LightRow.LightProblem> lights;
-  private final List<List<String>> refusals = new ArrayList<>();
+  private final List<List<Said>> refusals = new ArrayList<>();
   private final KitTonight kit;
   private final AllotmentSearch search;
   private final Map<SceneKey, Scene> scenes = new HashMap<>();
@@ -316,7 +317,7 @@ final class AdaptationProblem {
   }
 
   /** Why a light cannot be made at all, in words; empty where it can. */
-  List<String> refusals(int light) {
+  List<Said> refusals(int light) {
     return Objects.requireNonNull(refusals.get(light));
   }
 

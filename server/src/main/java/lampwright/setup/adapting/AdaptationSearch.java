@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Kit;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Figures;
@@ -33,7 +34,7 @@ public final class AdaptationSearch {
   /** Finds the best adaptations that can be found while somebody waits. */
   public static Answer adapt(SetupDocument setup, Kit kit, Wishes wishes, Patience patience) {
     NewConditions conditions = NewConditions.of(setup, wishes);
-    List<String> contradictions = new ArrayList<>(conditions.contradictions());
+    List<Said> contradictions = new ArrayList<>(conditions.contradictions());
     contradictions.addAll(Contradictions.of(setup, kit, wishes));
     if (!contradictions.isEmpty()) {
       return nothing(contradictions);
@@ -48,7 +49,7 @@ public final class AdaptationSearch {
     return answer(new Trying(problem, kit, patience.remedies().get()), conditions, found);
   }
 
-  private static Answer nothing(List<String> contradictions) {
+  private static Answer nothing(List<Said> contradictions) {
     return new Answer.NotEnoughGear(
         contradictions, List.of(), List.of(), List.of(), new Proof(0, 0, false));
   }

@@ -12,6 +12,7 @@ import lampwright.gear.Gel;
 import lampwright.gear.Head;
 import lampwright.gear.Modifier;
 import lampwright.gear.Stand;
+import lampwright.language.Said;
 import lampwright.setup.figures.Level;
 import lampwright.setup.figures.LightFigures;
 
@@ -60,7 +61,7 @@ public record AdaptedLight(LightFigures original, Optional<Made> made) {
       WattSeconds energy,
       Optional<Seconds> recycle,
       Optional<Double> flashesPerCharge,
-      List<String> missing) {
+      List<Said> missing) {
 
     public Made {
       gels = List.copyOf(gels);

@@ -1,6 +1,7 @@
 package lampwright.setup.adapting;
 
 import java.util.List;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 
 /** What came of adapting a setup to a kit. */
@@ -28,7 +29,7 @@ public sealed interface Answer {
    * @param proof that nothing nearer exists
    */
   record NotEnoughGear(
-      List<String> reasons,
+      List<Said> reasons,
       List<LightId> unlit,
       List<Remedy> remedies,
       List<Adaptation> nearest,

@@ -17,6 +17,8 @@ import lampwright.gear.Body;
 import lampwright.gear.Kit;
 import lampwright.gear.Lens;
 import lampwright.gear.NeutralDensity;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Camera;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.ShootingExposure;
@@ -109,15 +111,15 @@ record CameraChoice(
   }
 
   /** What of the limits no camera of a kit can fulfil, in words. */
-  static List<String> contradictions(SetupDocument setup, Kit kit, Limits limits) {
-    List<String> found = new ArrayList<>();
+  static List<Said> contradictions(SetupDocument setup, Kit kit, Limits limits) {
+    List<Said> found = new ArrayList<>();
     Optional<Body> oldBody = setup.camera().flatMap(Camera::body);
     Optional<Lens> oldLens = setup.camera().flatMap(Camera::lens);
     if (named(orOwn(kit.bodies(), oldBody), Body::name, limits.body()).isEmpty()) {
-      found.add("“" + limits.body().orElse("") + "” is to be used, but the kit has no such body.");
+      found.add(Said.of("adapting.cannot.noSuchBody", Filling.text(limits.body().orElse(""))));
     }
     if (named(orOwn(kit.lenses(), oldLens), Lens::name, limits.lens()).isEmpty()) {
-      found.add("“" + limits.lens().orElse("") + "” is to be used, but the kit has no such lens.");
+      found.add(Said.of("adapting.cannot.noSuchLens", Filling.text(limits.lens().orElse(""))));
     }
     List<CameraChoice> all = all(setup, kit, limits);
     boolean some = all.stream().anyMatch(camera -> camera.contradictions(limits).isEmpty());
@@ -185,51 +187,51 @@ record CameraChoice(
   }
 
   /** What makes the limits impossible for this camera; empty where some setting fulfils them. */
-  List<String> contradictions(Limits limits) {
-    List<String> found = new ArrayList<>();
+  List<Said> contradictions(Limits limits) {
+    List<Said> found = new ArrayList<>();
     limits
         .isoAtMost()
         .filter(most -> isos(limits).isEmpty())
         .ifPresent(
             most ->
                 found.add(
-                    most
-                        + " at most is asked for, but the lowest of "
-                        + bodyName()
-                        + " is "
-                        + lowestIso()
-                        + "."));
+                    Said.of(
+                        "adapting.cannot.lowestIso",
+                        Filling.shown(most),
+                        bodyName(),
+                        Filling.shown(lowestIso()))));
     limits
         .keepFNumber()
         .filter(kept -> apertures(limits).isEmpty())
         .ifPresent(
             kept ->
                 found.add(
-                    kept
-                        + " is to be kept, but "
-                        + lens.map(Lens::name).orElse("the lens")
-                        + " goes from "
-                        + widest()
-                        + " to "
-                        + smallest()
-                        + "."));
+                    Said.of(
+                        "adapting.cannot.aperture",
+                        Filling.shown(kept),
+                        nameOr(lens.map(Lens::name), "adapting.theLens"),
+                        Filling.shown(widest()),
+                        Filling.shown(smallest()))));
     limits
         .keepTime()
         .filter(kept -> times(limits).isEmpty())
         .ifPresent(
             kept ->
                 found.add(
-                    kept
-                        + " is to be kept, but "
-                        + bodyName()
-                        + " takes flash at "
-                        + shortestTime()
-                        + " at the shortest."));
+                    Said.of(
+                        "adapting.cannot.time",
+                        Filling.shown(kept),
+                        bodyName(),
+                        Filling.shown(shortestTime()))));
     return found;
   }
 
-  private String bodyName() {
-    return body.map(Body::name).orElse("the camera");
+  private Filling bodyName() {
+    return nameOr(body.map(Body::name), "adapting.theCamera");
+  }
+
+  private static Filling nameOr(Optional<String> name, String key) {
+    return name.map(Filling::text).orElseGet(() -> Said.of(key).asFilling());
   }
 
   /** An unknown lens has an ordinary range, and the setup's own aperture in any case. */

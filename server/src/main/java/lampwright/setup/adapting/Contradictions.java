@@ -9,6 +9,8 @@ import lampwright.gear.Head;
 import lampwright.gear.Kit;
 import lampwright.gear.Modifier;
 import lampwright.gear.Several;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 
@@ -18,72 +20,70 @@ final class Contradictions {
   private Contradictions() {}
 
   /** What cannot be, one sentence each; empty where the search can begin. */
-  static List<String> of(SetupDocument setup, Kit kit, Wishes wishes) {
-    List<String> found = new ArrayList<>();
+  static List<Said> of(SetupDocument setup, Kit kit, Wishes wishes) {
+    List<Said> found = new ArrayList<>();
     found.addAll(KitTonight.unknown(kit, wishes.tonight()));
     ofPins(setup, kit, wishes, found);
     for (LightId id : wishes.limits().mayGiveUp()) {
       if (!has(setup, id)) {
-        found.add("“" + id + "” may be given up, but the setup has no such light.");
+        found.add(Said.of("adapting.cannot.giveUp", Filling.text(id)));
       }
     }
     found.addAll(CameraChoice.contradictions(setup, kit, wishes.limits()));
     return found;
   }
 
-  private static void ofPins(SetupDocument setup, Kit kit, Wishes wishes, List<String> found) {
+  private static void ofPins(SetupDocument setup, Kit kit, Wishes wishes, List<Said> found) {
     Set<LightId> pinned = new HashSet<>();
     for (Pin pin : wishes.pins()) {
       if (!has(setup, pin.light())) {
-        found.add("“" + pin.light() + "” is pinned, but the setup has no such light.");
+        found.add(Said.of("adapting.cannot.pinned", Filling.text(pin.light())));
       }
       if (!pinned.add(pin.light())) {
-        found.add("“" + pin.light() + "” is pinned twice.");
+        found.add(Said.of("adapting.cannot.pinnedTwice", Filling.text(pin.light())));
       }
       if (!pin.lit()
           && (pin.head().isPresent() || pin.modifier().isPresent() || pin.heads().isPresent())) {
-        found.add("“" + pin.light() + "” is left out, so nothing can be pinned to it.");
+        found.add(Said.of("adapting.cannot.leftOutAndPinned", Filling.text(pin.light())));
       }
       ofPin(kit, wishes, pin, found);
     }
   }
 
-  private static void ofPin(Kit kit, Wishes wishes, Pin pin, List<String> found) {
-    String light = "“" + pin.light() + "”";
+  private static void ofPin(Kit kit, Wishes wishes, Pin pin, List<Said> found) {
+    Filling light = Filling.text(pin.light());
     Optional<Several<Head>> head =
         pin.head()
             .flatMap(
                 name -> kit.heads().stream().filter(h -> h.item().name().equals(name)).findFirst());
     if (pin.head().isPresent() && head.isEmpty()) {
-      found.add(light + " is pinned to “" + pin.head().get() + "”, but the kit has no such head.");
+      found.add(Said.of("adapting.cannot.noSuchHead", light, Filling.text(pin.head().get())));
     }
     Optional<Modifier> modifier = pin.modifier().flatMap(name -> modifier(kit, name));
     if (pin.modifier().isPresent() && modifier.isEmpty()) {
       found.add(
-          light
-              + " is pinned to “"
-              + pin.modifier().get()
-              + "”, but the kit has no such modifier.");
+          Said.of("adapting.cannot.noSuchModifier", light, Filling.text(pin.modifier().get())));
     }
     if (head.isPresent() && modifier.isPresent() && !modifier.get().fits(head.get().item())) {
       found.add(
-          light
-              + " is pinned to “"
-              + modifier.get().name()
-              + "” on “"
-              + head.get().item().name()
-              + "”, but the one does not fit the other.");
+          Said.of(
+              "adapting.cannot.fit",
+              light,
+              Filling.text(modifier.get().name()),
+              Filling.text(head.get().item().name())));
     }
     if (head.isPresent() && left(wishes, head.get()) < pin.heads().orElse(1)) {
+      Filling name = Filling.text(head.get().item().name());
+      Filling left = Filling.number(left(wishes, head.get()), 0);
       found.add(
-          light
-              + " is pinned to "
-              + pin.heads().map(count -> count + " of ").orElse("")
-              + "“"
-              + head.get().item().name()
-              + "”, but "
-              + left(wishes, head.get())
-              + " of the kit's are left.");
+          pin.heads().isPresent()
+              ? Said.of(
+                  "adapting.cannot.soManyLeft",
+                  light,
+                  name,
+                  left,
+                  Filling.number(pin.heads().get(), 0))
+              : Said.of("adapting.cannot.left", light, name, left));
     }
   }
 
@@ -111,9 +111,9 @@ final class Contradictions {
   }
 
   /** What to say where no setting of the camera holds the ambient as near as it must be. */
-  static String ambientNotHeld(Wishes wishes) {
-    return "No setting of the camera keeps the ambient within "
-        + Losses.stops(wishes.limits().ambientWithin().map(s -> s.value()).orElse(0.0))
-        + " of the setup's.";
+  static Said ambientNotHeld(Wishes wishes) {
+    return Said.of(
+        "adapting.cannot.ambient",
+        Filling.stops(wishes.limits().ambientWithin().map(s -> s.value()).orElse(0.0)));
   }
 }

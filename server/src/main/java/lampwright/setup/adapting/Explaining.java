@@ -14,6 +14,8 @@ import lampwright.gear.Gel;
 import lampwright.gear.Head;
 import lampwright.gear.Kit;
 import lampwright.gear.Stand;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Figures;
@@ -75,19 +77,16 @@ final class Explaining {
         leftOut());
   }
 
-  private List<String> leftOut() {
-    List<String> leftOut = new ArrayList<>(conditions.remarks());
+  private List<Said> leftOut() {
+    List<Said> leftOut = new ArrayList<>(conditions.remarks());
     if (!problem.wishes().limits().lightsMayMove()) {
-      leftOut.add("No light was moved; that they may can be wished.");
+      leftOut.add(Said.of("adapting.left.noneMoved"));
     } else if (problem.cameras().stream()
         .allMatch(camera -> CameraView.of(setup, camera).isEmpty())) {
-      leftOut.add(
-          "Where the camera looks is not known, so see for yourself that no moved light is in the"
-              + " picture.");
+      leftOut.add(Said.of("adapting.left.cameraUnknown"));
     }
     if (!problem.looksAtAll()) {
-      leftOut.add(
-          "The kit has more combinations than are looked at; only the likelier ones were tried.");
+      leftOut.add(Said.of("adapting.left.notAllTried"));
     }
     return leftOut;
   }
@@ -152,8 +151,8 @@ final class Explaining {
   }
 
   /** Gels of the setup that the kit has nothing like, within what one would just see. */
-  private List<String> missingGels(Light light, Making making) {
-    List<String> missing = new ArrayList<>();
+  private List<Said> missingGels(Light light, Making making) {
+    List<Said> missing = new ArrayList<>();
     if (!making.gels().equals(light.gels())) {
       return missing;
     }
@@ -165,7 +164,7 @@ final class Explaining {
                       Math.abs(g.item().shift().value() - gel.shift().value())
                           <= Losses.SEEN_MIRED);
       if (!has) {
-        missing.add("The kit has no gel like “" + gel.name() + "”; bring it.");
+        missing.add(Said.of("adapting.left.noSuchGel", Filling.text(gel.name())));
       }
     }
     return missing;

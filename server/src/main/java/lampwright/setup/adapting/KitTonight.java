@@ -12,6 +12,8 @@ import lampwright.gear.Modifier;
 import lampwright.gear.Pack;
 import lampwright.gear.Several;
 import lampwright.gear.Stand;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 
 /**
  * What of a kit can be used today, like pieces together.
@@ -90,13 +92,13 @@ record KitTonight(
   }
 
   /** What is said of tonight that a kit does not have, in words. */
-  static List<String> unknown(Kit kit, List<HeadTonight> tonight) {
-    List<String> unknown = new ArrayList<>();
+  static List<Said> unknown(Kit kit, List<HeadTonight> tonight) {
+    List<Said> unknown = new ArrayList<>();
     for (HeadTonight state : tonight) {
       boolean head = kit.heads().stream().anyMatch(h -> h.item().name().equals(state.head()));
       boolean pack = kit.packs().stream().anyMatch(p -> p.item().name().equals(state.head()));
       if (!head && !pack) {
-        unknown.add("“" + state.head() + "” is said to be dead or used, but the kit has none.");
+        unknown.add(Said.of("adapting.cannot.notInKit", Filling.text(state.head())));
       }
     }
     return unknown;

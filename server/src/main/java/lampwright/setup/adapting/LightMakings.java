@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.engine.light.LightAtTarget;
@@ -18,6 +17,8 @@ import lampwright.engine.unit.Stops;
 import lampwright.gear.Head;
 import lampwright.gear.Modifier;
 import lampwright.gear.Output;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.figures.LightComputation;
 import lampwright.setup.figures.LightFigures;
@@ -39,7 +40,7 @@ final class LightMakings {
   private final List<GelChoice.Option> gels;
   private final List<Place> places;
   private final List<Making> makings = new ArrayList<>();
-  private final Set<String> refusals = new LinkedHashSet<>();
+  private final Set<Said> refusals = new LinkedHashSet<>();
 
   /** Where a light may stand. */
   private record Place(Light light, Metres distance, boolean moved) {}
@@ -51,7 +52,7 @@ final class LightMakings {
    * @param all whether these are all
    * @param refusals why there are none, in words; empty where there are some
    */
-  record Found(List<Making> makings, boolean all, List<String> refusals) {}
+  record Found(List<Making> makings, boolean all, List<Said> refusals) {}
 
   private LightMakings(Gathering gathering, LightFigures figures) {
     this.gathering = gathering;
@@ -115,7 +116,7 @@ final class LightMakings {
       return new Found(
           List.of(),
           true,
-          List.of("The level of “" + light.id() + "” is not known, so it cannot be made again."));
+          List.of(Said.of("adapting.cannot.levelUnknown", Filling.text(light.id()))));
     }
     if (pin.filter(p -> !p.lit()).isPresent()) {
       return new Found(List.of(), true, List.of());
@@ -178,7 +179,7 @@ final class LightMakings {
         geometry = seen.get().geometry();
       }
       if (geometry == 0) {
-        refusals.add("“" + light.id() + "” does not reach its target as the meter is held there.");
+        refusals.add(Said.of("adapting.cannot.doesNotReach", Filling.text(light.id())));
         return;
       }
       double peak = LightComputation.output(head, together).peak(seen.get().modifier()).value();
@@ -208,7 +209,7 @@ final class LightMakings {
         Likeness.softer(light.modifierOrStandard(), figures.distance(), modifier, place.distance());
     Optional<Double> within = gathering.wishes().limits().softnessWithin();
     if (within.filter(most -> Math.abs(softer) > most + 1e-9).isPresent()) {
-      refusals.add("No modifier of the kit is as soft as “" + light.id() + "” must be.");
+      refusals.add(Said.of("adapting.cannot.softEnough", Filling.text(light.id())));
       return false;
     }
     return true;
@@ -218,11 +219,7 @@ final class LightMakings {
     double height = place.light().place().z();
     if (!gathering.supplies().standReaches(height)) {
       refusals.add(
-          String.format(
-              Locale.ROOT,
-              "No stand of the kit carries “%s” as high as %.1f m.",
-              light.id(),
-              height));
+          Said.of("adapting.cannot.asHigh", Filling.text(light.id()), Filling.length(height, 1)));
       return false;
     }
     return true;
@@ -233,7 +230,7 @@ final class LightMakings {
       return false;
     }
     if (!modifier.fits(head)) {
-      refusals.add("No modifier fits a head that could make “" + light.id() + "”.");
+      refusals.add(Said.of("adapting.cannot.noneFits", Filling.text(light.id())));
       return false;
     }
     return true;
@@ -246,11 +243,8 @@ final class LightMakings {
       Optional<Dial> dial = dial(mounted.head(), pops);
       if (dial.isEmpty()) {
         refusals.add(
-            "Even at its lowest power “"
-                + head.name()
-                + "” does not last or recycle as “"
-                + light.id()
-                + "” needs.");
+            Said.of(
+                "adapting.cannot.recycle", Filling.text(head.name()), Filling.text(light.id())));
         continue;
       }
       for (int n = fewestHeads; n <= most; n++) {

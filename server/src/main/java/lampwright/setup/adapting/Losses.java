@@ -3,13 +3,14 @@ package lampwright.setup.adapting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Gel;
 import lampwright.gear.Modifier;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.SetupDocument;
 
 /**
@@ -40,14 +41,21 @@ record Losses(
 
   private static final double NOTICED_ISO_STOPS = 1 - 1e-9;
 
-  List<String> inWords() {
-    List<String> losses = new ArrayList<>();
+  List<Said> inWords() {
+    List<Said> losses = new ArrayList<>();
     List<AdaptedLight> weightiestFirst =
         lights.stream().sorted(Comparator.comparingDouble(this::weight).reversed()).toList();
     weightiestFirst.forEach(light -> ofLevel(light, losses));
     ambientChange
         .filter(change -> Math.abs(change.value()) >= VISIBLE_STOPS)
-        .ifPresent(change -> losses.add("The ambient is " + brighterOrDarker(change) + "."));
+        .ifPresent(
+            change ->
+                losses.add(
+                    Said.of(
+                        change.value() > 0
+                            ? "adapting.loss.ambientBrighter"
+                            : "adapting.loss.ambientDarker",
+                        Filling.stops(Math.abs(change.value())))));
     weightiestFirst.forEach(light -> ofShape(light, losses));
     weightiestFirst.forEach(light -> ofColour(light, losses));
     weightiestFirst.forEach(light -> ofEdge(light, losses));
@@ -63,19 +71,24 @@ record Losses(
         * light.made().map(made -> Math.abs(made.deviation().value())).orElse(weights.givenUp());
   }
 
-  private static String name(AdaptedLight light) {
-    return "“" + light.original().light().id() + "”";
+  private static Filling name(AdaptedLight light) {
+    return Filling.text(light.original().light().id());
   }
 
-  private static void ofLevel(AdaptedLight light, List<String> losses) {
+  private static void ofLevel(AdaptedLight light, List<Said> losses) {
     if (light.made().isEmpty()) {
-      losses.add(name(light) + " is given up.");
+      losses.add(Said.of("adapting.loss.givenUp", name(light)));
     } else if (Math.abs(light.made().get().deviation().value()) >= VISIBLE_STOPS) {
-      losses.add(name(light) + " is " + brighterOrDarker(light.made().get().deviation()) + ".");
+      double off = light.made().get().deviation().value();
+      losses.add(
+          Said.of(
+              off > 0 ? "adapting.loss.brighter" : "adapting.loss.darker",
+              name(light),
+              Filling.stops(Math.abs(off))));
     }
   }
 
-  private static void ofShape(AdaptedLight light, List<String> losses) {
+  private static void ofShape(AdaptedLight light, List<Said> losses) {
     if (light.made().isEmpty()) {
       return;
     }
@@ -84,45 +97,37 @@ record Losses(
     double doublings = Likeness.doublings(before, made.angularSize());
     if (Math.abs(doublings) >= NOTICED_DOUBLINGS) {
       losses.add(
-          name(light)
-              + (doublings > 0 ? " is softer" : " is harder")
-              + ": seen from its target it is "
-              + degrees(made.angularSize())
-              + " wide instead of "
-              + degrees(before)
-              + ".");
+          Said.of(
+              doublings > 0 ? "adapting.loss.softer" : "adapting.loss.harder",
+              name(light),
+              degrees(made.angularSize()),
+              degrees(before)));
     }
     ofBeam(name(light), light.original().light().modifierOrStandard(), made.modifier(), losses);
   }
 
   /** Where the light goes besides its target: a snoot's pool is not a reflector's. */
-  private static void ofBeam(String name, Modifier before, Modifier now, List<String> losses) {
+  private static void ofBeam(Filling name, Modifier before, Modifier now, List<Said> losses) {
     boolean narrow = before.grid() || before.kind() == Modifier.Kind.SNOOT;
     boolean stillNarrow = now.grid() || now.kind() == Modifier.Kind.SNOOT;
     if (narrow && !stillNarrow) {
       losses.add(
-          name
-              + " spills: "
-              + now.name()
-              + " instead of "
-              + before.name()
-              + ". Flag off what it must not reach.");
+          Said.of(
+              "adapting.loss.spills", name, Filling.text(now.name()), Filling.text(before.name())));
     }
   }
 
-  private static void ofColour(AdaptedLight light, List<String> losses) {
+  private static void ofColour(AdaptedLight light, List<Said> losses) {
     if (light.made().isEmpty()) {
       return;
     }
     double change = shift(light.made().get().gels()) - shift(light.original().light().gels());
     if (Math.abs(change) > SEEN_MIRED) {
       losses.add(
-          String.format(
-              Locale.ROOT,
-              "%s is %.0f mired %s: the kit's gels come no nearer.",
+          Said.of(
+              change > 0 ? "adapting.loss.warmer" : "adapting.loss.cooler",
               name(light),
-              Math.abs(change),
-              change > 0 ? "warmer" : "cooler"));
+              Filling.number(Math.abs(change), 0)));
     }
   }
 
@@ -130,7 +135,7 @@ record Losses(
     return gels.stream().mapToDouble(gel -> gel.shift().value()).sum();
   }
 
-  private static void ofEdge(AdaptedLight light, List<String> losses) {
+  private static void ofEdge(AdaptedLight light, List<Said> losses) {
     light
         .made()
         .map(AdaptedLight.Made::edgeLoss)
@@ -138,53 +143,44 @@ record Losses(
         .ifPresent(
             loss ->
                 losses.add(
-                    name(light)
-                        + " lasts longer than the whole frame is open: the edge that is exposed"
-                        + " first loses "
-                        + stops(loss.value())
-                        + "."));
+                    Said.of("adapting.loss.edge", name(light), Filling.stops(loss.value()))));
   }
 
-  private void ofCamera(List<String> losses) {
+  private void ofCamera(List<Said> losses) {
     double depth = depthChange.value();
     if (Math.abs(depth) >= VISIBLE_STOPS) {
       losses.add(
-          depth > 0
-              ? "More is sharp, as if closed down by " + stops(depth) + "."
-              : "Less is sharp, as if opened up by " + stops(-depth) + ".");
+          Said.of(
+              depth > 0 ? "adapting.loss.moreSharp" : "adapting.loss.lessSharp",
+              Filling.stops(Math.abs(depth))));
     }
     double time = settings.time().stopsOver(setup.exposure().time()).value();
     if (Math.abs(time) >= VISIBLE_STOPS) {
       losses.add(
-          settings.time()
-              + " instead of "
-              + setup.exposure().time()
-              + ": movement in the ambient smears "
-              + (time > 0 ? "more." : "less."));
+          Said.of(
+              time > 0 ? "adapting.loss.smearsMore" : "adapting.loss.smearsLess",
+              Filling.shown(settings.time()),
+              Filling.shown(setup.exposure().time())));
     }
     if (settings.iso().stopsOver(setup.exposure().iso()).value() >= NOTICED_ISO_STOPS) {
-      losses.add(settings.iso() + " instead of " + setup.exposure().iso() + ": more noise.");
+      losses.add(
+          Said.of(
+              "adapting.loss.noise",
+              Filling.shown(settings.iso()),
+              Filling.shown(setup.exposure().iso())));
     }
   }
 
-  static String stops(double value) {
-    return String.format(Locale.ROOT, "%.1f stop", value) + (Math.abs(value) < 1.05 ? "" : "s");
+  private static Filling degrees(Degrees size) {
+    return (size.value() < 1
+            ? Said.of("adapting.loss.underADegree")
+            : Said.of("adapting.loss.degrees", Filling.number(size.value(), 0)))
+        .asFilling();
   }
 
-  private static String brighterOrDarker(Stops change) {
-    return stops(Math.abs(change.value()))
-        + (change.value() > 0 ? " brighter than in the setup" : " darker than in the setup");
-  }
-
-  private static String degrees(Degrees size) {
-    return size.value() < 1 ? "less than 1°" : String.format(Locale.ROOT, "%.0f°", size.value());
-  }
-
-  private static String framing(double change) {
-    return String.format(
-        Locale.ROOT,
-        "The lens takes in %.0f %% %s at the subject.",
-        Math.abs(change) * 100,
-        change > 0 ? "more" : "less");
+  private static Said framing(double change) {
+    return Said.of(
+        change > 0 ? "adapting.loss.framesMore" : "adapting.loss.framesLess",
+        Filling.number(Math.abs(change) * 100, 0));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lampwright.engine.Known;
 import lampwright.engine.exposure.Ev100;
+import lampwright.language.Said;
 import lampwright.setup.Ambient;
 import lampwright.setup.Occasion;
 import lampwright.setup.SetupDocument;
@@ -23,8 +24,8 @@ record NewConditions(
     Optional<Ev100> ambient,
     Known known,
     Optional<Occasion> occasion,
-    List<String> remarks,
-    List<String> contradictions) {
+    List<Said> remarks,
+    List<Said> contradictions) {
 
   static NewConditions of(SetupDocument setup, Wishes wishes) {
     Optional<Occasion> occasion =
@@ -48,13 +49,12 @@ record NewConditions(
     SetupDocument there = setup.withOccasion(occasion);
     Optional<Ev100> now = SunComputation.find(there).flatMap(SunFigures::clearSkyLevel);
     if (now.isEmpty()) {
-      List<String> missing = new ArrayList<>();
+      List<Said> missing = new ArrayList<>();
       missing.add(
-          SunComputation.needs(there).stream().anyMatch(need -> need.startsWith("/occasion"))
-              ? "Place, date, time and the clocks' offset must all be known to predict the ambient."
-                  + " Maybe give ambient_ev100?"
-              : "The ambient there cannot be predicted: it is indoors or too dark for the sky's"
-                  + " model. Maybe give ambient_ev100?");
+          Said.of(
+              SunComputation.needs(there).stream().anyMatch(need -> need.startsWith("/occasion"))
+                  ? "adapting.cannot.placeAndTime"
+                  : "adapting.cannot.predict"));
       return new NewConditions(Optional.empty(), Known.SET, occasion, List.of(), missing);
     }
     Optional<Ev100> read = setup.ambient().map(Ambient::level);
@@ -65,11 +65,7 @@ record NewConditions(
         Known.ESTIMATED,
         occasion,
         List.of(
-            both
-                ? "The ambient is predicted from the setup's reading and the clear sky's change;"
-                    + " clouds and shade may make a stop or two. Meter it there."
-                : "The ambient is predicted for a clear sky on open ground; clouds and shade may"
-                    + " make a stop or two. Meter it there."),
+            Said.of(both ? "adapting.left.predictedByReading" : "adapting.left.predictedBySky")),
         List.of());
   }
 

@@ -3,7 +3,6 @@ package lampwright.setup.adapting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.light.FallOff;
@@ -14,6 +13,8 @@ import lampwright.engine.power.PowerSetting;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Modifier;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
 
@@ -90,17 +91,13 @@ final class Remedies {
                 helping(
                     Remedy.Kind.FARTHER,
                     i,
-                    "Move it farther away: from "
-                        + metres(making.distance())
-                        + " to "
-                        + metres(to)
-                        + ".",
+                    Said.of("adapting.remedy.farther", metres(making.distance()), metres(to)),
                     trials.withTrial(Trial.at(id(i), along(light(i), to)), i)))
         .ifPresent(remedies::add);
     helping(
             Remedy.Kind.DIM,
             i,
-            "A grey gel or scrim that takes " + Losses.stops(excess.value()) + ".",
+            Said.of("adapting.remedy.dim", Filling.stops(excess.value())),
             trials.withTrial(Trial.dimmed(id(i), excess), i))
         .ifPresent(remedies::add);
   }
@@ -116,7 +113,7 @@ final class Remedies {
                 helping(
                     Remedy.Kind.CLOSER,
                     i,
-                    "Move it closer: from " + metres(making.distance()) + " to " + metres(to) + ".",
+                    Said.of("adapting.remedy.closer", metres(making.distance()), metres(to)),
                     trials.withTrial(Trial.at(id(i), along(light(i), to)), i)));
   }
 
@@ -134,20 +131,19 @@ final class Remedies {
                 helping(
                     Remedy.Kind.OTHER_MODIFIER,
                     i,
-                    "“"
-                        + m.modifier().name()
-                        + "” instead of “"
-                        + now.modifier().name()
-                        + "”"
-                        + shape(now, m)
-                        + ".",
+                    Said.of(
+                        shape(now, m),
+                        Filling.text(m.modifier().name()),
+                        Filling.text(now.modifier().name())),
                     trials.withModifier(m.modifier(), i)));
   }
 
   private static String shape(Making now, Making other) {
     double softer =
         Likeness.softer(now.modifier(), now.distance(), other.modifier(), other.distance());
-    return Math.abs(softer) < HELPS ? "" : softer > 0 ? ", which is softer" : ", which is harder";
+    return Math.abs(softer) < HELPS
+        ? "adapting.remedy.otherModifier"
+        : softer > 0 ? "adapting.remedy.softerModifier" : "adapting.remedy.harderModifier";
   }
 
   private Optional<Remedy> widerAperture(int i, Stops shortfall) {
@@ -160,7 +156,7 @@ final class Remedies {
                 helping(
                     Remedy.Kind.WIDER_APERTURE,
                     i,
-                    "Open up to " + aperture + ", which lifts every light and the ambient.",
+                    Said.of("adapting.remedy.openUp", Filling.shown(aperture)),
                     trials.atSetting(now.withAperture(aperture), i)));
   }
 
@@ -174,7 +170,7 @@ final class Remedies {
                 helping(
                     Remedy.Kind.HIGHER_ISO,
                     i,
-                    "Go to " + iso + ", which lifts every light and the ambient.",
+                    Said.of("adapting.remedy.higherIso", Filling.shown(iso)),
                     trials.atSetting(now.withIso(iso), i)));
   }
 
@@ -190,11 +186,10 @@ final class Remedies {
     return helping(
         Remedy.Kind.MORE_HEADS,
         i,
-        count(needed)
-            + " such heads on this light"
-            + (modifier.equals(Modifier.standardReflector()) || modifier.takesHeads() >= needed
-                ? "."
-                : ", each with its “" + modifier.name() + "”."),
+        modifier.equals(Modifier.standardReflector()) || modifier.takesHeads() >= needed
+            ? Said.of("adapting.remedy.moreHeads", count(needed))
+            : Said.of(
+                "adapting.remedy.moreHeadsEach", count(needed), Filling.text(modifier.name())),
         trials.withHeads(needed, lit.making(), i));
   }
 
@@ -210,13 +205,11 @@ final class Remedies {
     return helping(
         Remedy.Kind.MORE_POPS,
         i,
-        count(needed)
-            + " flashes for each picture, on a subject that keeps still, in the dark with the"
-            + " shutter open: the ambient adds up for as long.",
+        Said.of("adapting.remedy.morePops", count(needed)),
         trials.withPops(needed, i));
   }
 
-  private Optional<Remedy> helping(Remedy.Kind kind, int i, String words, Optional<Stops> leaves) {
+  private Optional<Remedy> helping(Remedy.Kind kind, int i, Said words, Optional<Stops> leaves) {
     double before = Math.abs(plan.lit().get(i).orElseThrow().miss());
     return leaves
         .filter(left -> Math.abs(left.value()) <= Math.max(WORTH_MENDING, before * HELPS))
@@ -236,16 +229,16 @@ final class Remedies {
     return target.moved(UnitVector.between(target, light.place()), to.value());
   }
 
-  private static String count(int count) {
+  private static Filling count(int count) {
     return switch (count) {
-      case 2 -> "Two";
-      case 3 -> "Three";
-      case 4 -> "Four";
-      default -> Integer.toString(count);
+      case 2 -> Said.of("adapting.count.two").asFilling();
+      case 3 -> Said.of("adapting.count.three").asFilling();
+      case 4 -> Said.of("adapting.count.four").asFilling();
+      default -> Filling.number(count, 0);
     };
   }
 
-  private static String metres(Metres distance) {
-    return String.format(Locale.ROOT, "%.1f m", distance.value());
+  private static Filling metres(Metres distance) {
+    return Filling.length(distance.value(), 1);
   }
 }

@@ -2,6 +2,7 @@ package lampwright.setup.adapting;
 
 import java.util.Optional;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 
 /**
@@ -12,7 +13,7 @@ import lampwright.setup.LightId;
  * @param leaves by how much the light still misses its level with it; absent where the light is
  *     given up
  */
-public record Remedy(Kind kind, Optional<LightId> light, String words, Optional<Stops> leaves) {
+public record Remedy(Kind kind, Optional<LightId> light, Said words, Optional<Stops> leaves) {
 
   /** The kinds, smallest change first. */
   public enum Kind {

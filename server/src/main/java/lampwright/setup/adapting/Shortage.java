@@ -2,10 +2,11 @@ package lampwright.setup.adapting;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lampwright.engine.unit.Metres;
 import lampwright.gear.Kit;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.figures.LightFigures;
@@ -53,34 +54,34 @@ final class Shortage {
   }
 
   /** Why they are not, one sentence each. */
-  List<String> reasons() {
-    List<String> reasons = new ArrayList<>();
+  List<Said> reasons() {
+    List<Said> reasons = new ArrayList<>();
     for (int i = 0; i < plan.lit().size(); i++) {
       ofLight(i, reasons);
     }
     if (reasons.isEmpty() && plan.lit().stream().allMatch(Optional::isEmpty)) {
-      reasons.add("Every light would be left out, and none is a setup.");
+      reasons.add(Said.of("adapting.short.allLeftOut"));
     }
     int count = problem.kit().headCount();
     int lights = problem.setup().lights().size();
     if (count < lights && !unlit().isEmpty()) {
       reasons.add(
-          "The kit has "
-              + (count == 1 ? "1 head" : count + " heads")
-              + " for "
-              + (lights == 1 ? "1 light." : lights + " lights."));
+          Said.counted(
+              "adapting.short.heads",
+              count,
+              Said.counted("adapting.short.lights", lights).asFilling()));
     }
     return reasons;
   }
 
-  private void ofLight(int i, List<String> reasons) {
+  private void ofLight(int i, List<Said> reasons) {
     if (isUnlit(i)) {
       if (!problem.refusals(i).isEmpty()) {
         reasons.addAll(problem.refusals(i));
       } else if (problem.kit().headCount() >= problem.setup().lights().size()) {
-        reasons.add("No head of the kit comes near what “" + id(i) + "” needs.");
+        reasons.add(Said.of("adapting.short.noneNear", Filling.text(id(i))));
       } else {
-        reasons.add("No head is left for “" + id(i) + "”.");
+        reasons.add(Said.of("adapting.short.noHeadLeft", Filling.text(id(i))));
       }
     }
     plan.lit()
@@ -89,13 +90,11 @@ final class Shortage {
         .ifPresent(
             lit ->
                 reasons.add(
-                    String.format(
-                        Locale.ROOT,
-                        "“%s” is %s too %s with the best that is left for it, %s.",
-                        id(i),
-                        Losses.stops(Math.abs(lit.miss())),
-                        lit.miss() < 0 ? "dark" : "bright",
-                        "“" + lit.making().head().name() + "”")));
+                    Said.of(
+                        lit.miss() < 0 ? "adapting.short.tooDark" : "adapting.short.tooBright",
+                        Filling.text(id(i)),
+                        Filling.stops(Math.abs(lit.miss())),
+                        Filling.text(lit.making().head().name()))));
   }
 
   /** What would help, smallest change first. */
@@ -117,7 +116,7 @@ final class Shortage {
           new Remedy(
               Remedy.Kind.KNOW_ITS_LEVEL,
               Optional.of(id),
-              "Meter “" + id + "” or say its power in the setup.",
+              Said.of("adapting.remedy.knowItsLevel", Filling.text(id)),
               Optional.empty()));
       return;
     }
@@ -129,22 +128,24 @@ final class Shortage {
           new Remedy(
               Remedy.Kind.OTHER_STAND,
               Optional.of(id),
-              String.format(
-                  Locale.ROOT, "One more stand that reaches %.1f m for “%s”.", height, id),
+              Said.of("adapting.remedy.oneMoreStand", Filling.length(height, 1), Filling.text(id)),
               Optional.empty()));
     } else if (helps(KitChange.withHeads(trials.kit(), light.light().head(), 1))) {
       remedies.add(
           new Remedy(
               Remedy.Kind.ONE_MORE_HEAD,
               Optional.of(id),
-              "One more head of about " + light.light().head().energy() + " for “" + id + "”.",
+              Said.of(
+                  "adapting.remedy.oneMoreHead",
+                  Filling.shown(light.light().head().energy()),
+                  Filling.text(id)),
               Optional.empty()));
     }
     remedies.add(
         new Remedy(
             Remedy.Kind.GIVE_UP,
             Optional.of(id),
-            "Give “" + id + "” up: then everything else is as told.",
+            Said.of("adapting.remedy.giveUp", Filling.text(id)),
             Optional.empty()));
   }
 
@@ -165,13 +166,11 @@ final class Shortage {
                                 new Remedy(
                                     Remedy.Kind.LOWER,
                                     Optional.of(id(i)),
-                                    String.format(
-                                        Locale.ROOT,
-                                        "“%s” at %.1f m instead of %.1f m, as high as a stand"
-                                            + " carries it.",
-                                        id(i),
-                                        height,
-                                        light.place().z()),
+                                    Said.of(
+                                        "adapting.remedy.lower",
+                                        Filling.text(id(i)),
+                                        Filling.length(height, 1),
+                                        Filling.length(light.place().z(), 1)),
                                     Optional.of(left)))));
   }
 

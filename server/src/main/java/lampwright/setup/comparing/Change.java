@@ -1,6 +1,7 @@
 package lampwright.setup.comparing;
 
 import java.util.Optional;
+import lampwright.language.Said;
 
 /**
  * One thing in which two documents differ.
@@ -18,4 +19,4 @@ public record Change(
     Optional<Object> before,
     Optional<Object> after,
     String unit,
-    String sentence) {}
+    Said sentence) {}

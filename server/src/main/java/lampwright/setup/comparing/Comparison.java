@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.document.Pointer;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
 import org.jspecify.annotations.Nullable;
@@ -105,7 +107,8 @@ public final class Comparison {
         order.add(was.id().text());
         changes.addAll(new LightChanges(from, to, was, is.get(), at).list());
       } else {
-        changes.add(whole(at, was, Optional.of(plain(was)), Optional.empty(), "taken out"));
+        changes.add(
+            whole(at, was, Optional.of(plain(was)), Optional.empty(), "comparing.takenOut"));
       }
     }
     for (int i = 0; i < to.lights().size(); i++) {
@@ -113,7 +116,7 @@ public final class Comparison {
       if (find(from, is).isEmpty()) {
         order.add(is.id().text());
         Pointer at = Pointer.root().field("lights").item(i);
-        changes.add(whole(at, is, Optional.empty(), Optional.of(plain(is)), "added"));
+        changes.add(whole(at, is, Optional.empty(), Optional.of(plain(is)), "comparing.putIn"));
       }
     }
     List<Object> wanted = new ArrayList<>();
@@ -126,19 +129,20 @@ public final class Comparison {
               Optional.of(order),
               Optional.of(wanted),
               "",
-              "Lights told in another order: " + Phrases.value(wanted, "")));
+              Said.of(
+                  "comparing.order", Phrases.value(wanted, "").orElseGet(() -> Filling.text("")))));
     }
   }
 
   private Change whole(
-      Pointer at, Light light, Optional<Object> before, Optional<Object> after, String what) {
+      Pointer at, Light light, Optional<Object> before, Optional<Object> after, String key) {
     return new Change(
         at.text(),
         About.light(light),
         before,
         after,
         "",
-        Phrases.name(light, from, to) + " " + what);
+        Said.of(key, Phrases.name(light, from, to)));
   }
 
   static Map<String, Object> plain(Light light) {

@@ -3,12 +3,13 @@ package lampwright.setup.comparing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lampwright.document.Pointer;
 import lampwright.document.Reading;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.FiguresComputation;
@@ -100,22 +101,36 @@ final class LightChanges {
     }
   }
 
-  private String sentence(String field, Optional<Object> old, Optional<Object> now, Step step) {
-    String name = Phrases.name(was, from, to);
-    String stops = Phrases.signed(step.stops());
-    String told = Phrases.fromTo(old, now, Phrases.unit(field));
+  private Said sentence(String field, Optional<Object> old, Optional<Object> now, Step step) {
+    Filling name = Phrases.name(was, from, to);
+    Optional<Stops> stops = step.stops();
     return switch (field) {
-      case "place" -> name + moved(step, stops);
-      case "aim" -> name + ": aimed elsewhere" + stops;
-      case "target" -> name + ": target" + told + stops;
-      case "stops_down" -> name + ": power" + power(step, told) + stops;
-      case "head" -> name + exchanged("head", old, now) + stops;
-      case "modifier" -> name + exchanged("modifier", old, now) + stops + size(step);
-      case "reading" -> name + ": reading" + reading(old, now) + stops;
+      case "place" -> moved(name, step, stops);
+      case "aim" -> Phrases.withStops(Said.of("comparing.aimed", name), stops);
+      case "stops_down" -> Phrases.withStops(power(named(name, "power"), step, old, now), stops);
+      case "head", "modifier" -> {
+        Said exchanged = Phrases.withStops(exchanged(name, field, old, now), stops);
+        yield field.equals("head") ? exchanged : withSize(exchanged, step);
+      }
+      case "reading" ->
+          Phrases.withStops(
+              Phrases.told(
+                  named(name, field),
+                  old.isPresent(),
+                  old.flatMap(LightChanges::fNumber),
+                  now.isPresent(),
+                  now.flatMap(LightChanges::fNumber)),
+              stops);
       case "heads", "pops" ->
-          name + ": " + field + Phrases.fromTo(orOne(old), orOne(now), "") + stops;
-      default -> name + ": " + Phrases.words(field) + told + stops;
+          Phrases.withStops(Phrases.fromTo(named(name, field), orOne(old), orOne(now), ""), stops);
+      default ->
+          Phrases.withStops(
+              Phrases.fromTo(named(name, field), old, now, Phrases.unit(field)), stops);
     };
+  }
+
+  private static Filling named(Filling name, String field) {
+    return Phrases.part("comparing.named", name, Phrases.field(field));
   }
 
   /** What heads and pops are where nothing is written. */
@@ -123,27 +138,28 @@ final class LightChanges {
     return Optional.of(written.orElse(1.0));
   }
 
-  private static String exchanged(String what, Optional<Object> old, Optional<Object> now) {
-    String was = old.map(value -> Phrases.value(value, "")).orElse("");
-    String is = now.map(value -> Phrases.value(value, "")).orElse("");
+  private static Said exchanged(
+      Filling name, String what, Optional<Object> old, Optional<Object> now) {
+    Optional<Filling> was = old.flatMap(value -> Phrases.value(value, ""));
+    Optional<Filling> is = now.flatMap(value -> Phrases.value(value, ""));
     if (was.isEmpty()) {
-      return ": " + is + " put on";
+      return Said.of("comparing.putOn", name, is.orElseGet(() -> Filling.text("")));
     }
     if (is.isEmpty()) {
-      return ": " + was + " taken off";
+      return Said.of("comparing.takenOff", name, was.get());
     }
     return was.equals(is)
-        ? ": " + what + " " + was + " told otherwise"
-        : ": " + was + " exchanged for " + is;
+        ? Said.of("comparing.toldOtherwise", name, Phrases.field(what), was.get())
+        : Said.of("comparing.exchanged", name, was.get(), is.get());
   }
 
-  private static String moved(Step step, String stops) {
+  private static Said moved(Filling name, Step step, Optional<Stops> stops) {
     if (!step.isWhole()) {
-      return " moved";
+      return Said.of("comparing.moved", name);
     }
     Light old = step.old().light();
     Light now = step.now().light();
-    List<String> ways = new ArrayList<>();
+    List<Filling> ways = new ArrayList<>();
     way(ways, step.now().distance().value() - step.old().distance().value(), "further", "closer");
     way(ways, now.place().z() - old.place().z(), "higher", "lower");
     if (ways.isEmpty()) {
@@ -151,60 +167,67 @@ final class LightChanges {
           StrictMath.hypot(now.place().x() - old.place().x(), now.place().y() - old.place().y());
       ways.add(
           across >= 0.05
-              ? Phrases.tenths(across) + " m across"
-              : "by less than a tenth of a metre");
+              ? Phrases.part("comparing.across", Filling.length(across, 1))
+              : Phrases.part("comparing.hardly"));
     }
-    return " moved "
-        + String.join(", ", ways)
-        + (stops.isEmpty() ? "" : stops + " " + now.target().where());
+    Said moved = Said.of("comparing.movedBy", name, new Filling.Series(ways));
+    return stops
+        .filter(Phrases::shows)
+        .map(
+            by ->
+                Said.of(
+                    "comparing.byAt",
+                    moved.asFilling(),
+                    Phrases.signed(by),
+                    new Filling.Where(now.target().where())))
+        .orElse(moved);
   }
 
-  private static void way(List<String> ways, double byM, String more, String less) {
+  private static void way(List<Filling> ways, double byM, String more, String less) {
     if (Math.abs(byM) >= 0.05) {
-      ways.add(Phrases.tenths(Math.abs(byM)) + " m " + (byM > 0 ? more : less));
+      ways.add(
+          Phrases.part("comparing." + (byM > 0 ? more : less), Filling.length(Math.abs(byM), 1)));
     }
   }
 
-  private static String power(Step step, String told) {
+  private static Said power(Filling what, Step step, Optional<Object> old, Optional<Object> now) {
+    if (!step.isWhole()) {
+      return Phrases.fromTo(what, old, now, "stops");
+    }
+    Optional<Filling> was = power(step.old().light());
+    Optional<Filling> is = power(step.now().light());
+    return was.isPresent() && is.isPresent()
+        ? Said.of("comparing.fromTo", what, was.get(), is.get())
+        : is.map(shown -> Said.of("comparing.added", what, shown))
+            .orElseGet(() -> Said.of("comparing.toldNoMore", what));
+  }
+
+  private static Optional<Filling> power(Light light) {
+    return light
+        .stopsDown()
+        .map(down -> Filling.shown(light.head().scale().show(down, light.head().energy())));
+  }
+
+  private static Said withSize(Said told, Step step) {
     if (!step.isWhole()) {
       return told;
     }
-    Optional<String> old = power(step.old().light());
-    Optional<String> now = power(step.now().light());
-    return old.isPresent() && now.isPresent()
-        ? " from " + old.get() + " to " + now.get()
-        : now.map(shown -> " now told: " + shown).orElse(" no longer told");
+    double was = Math.rint(step.old().angularSize().value());
+    double is = Math.rint(step.now().angularSize().value());
+    return was == is
+        ? told
+        : Said.of(
+            "comparing.looks", told.asFilling(), Filling.number(is, 0), Filling.number(was, 0));
   }
 
-  private static Optional<String> power(Light light) {
-    return light.stopsDown().map(down -> light.head().scale().show(down, light.head().energy()));
-  }
-
-  private static String size(Step step) {
-    if (!step.isWhole()) {
-      return "";
-    }
-    String was = degrees(step.old());
-    String is = degrees(step.now());
-    return was.equals(is) ? "" : ", its face looks " + is + " wide instead of " + was;
-  }
-
-  private static String degrees(LightFigures figures) {
-    return String.format(Locale.ROOT, "%.0f°", figures.angularSize().value());
-  }
-
-  private static String reading(Optional<Object> old, Optional<Object> now) {
-    return Phrases.fromTo(old.map(LightChanges::fNumber), now.map(LightChanges::fNumber), "");
-  }
-
-  private static Object fNumber(Object reading) {
+  private static Optional<Filling> fNumber(Object reading) {
     if (!(reading instanceof Map<?, ?> map) || !(map.get("f_number") instanceof Number mark)) {
-      return "";
+      return Optional.empty();
     }
     String tenths =
         map.get("tenths") instanceof Number more && more.intValue() > 0
             ? " + 0." + more.intValue()
             : "";
-    return "f/" + Phrases.number(mark.doubleValue()) + tenths;
+    return Optional.of(Filling.shown("f/" + Phrases.number(mark.doubleValue()) + tenths));
   }
 }

@@ -8,6 +8,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
 
@@ -48,21 +50,31 @@ final class Phrases {
   }
 
   /** "Rim", or "Rim “rim-left”" where a document has several of the role. */
-  static String name(Light light, SetupDocument from, SetupDocument to) {
-    String role = capital(light.role().name().toLowerCase(Locale.ROOT));
+  static Filling name(Light light, SetupDocument from, SetupDocument to) {
+    Said role = Said.of("comparing.role." + light.role().name().toLowerCase(Locale.ROOT));
     boolean isOneOfSeveral =
         Stream.of(from, to)
             .anyMatch(
                 setup -> setup.lights().stream().filter(l -> l.role() == light.role()).count() > 1);
-    return isOneOfSeveral ? role + " “" + light.id() + "”" : role;
+    return isOneOfSeveral
+        ? part("comparing.oneOfSeveral", role.asFilling(), Filling.text(light.id()))
+        : role.asFilling();
   }
 
-  /** ", +0.7 stop"; empty where it would not show. */
-  static String signed(Optional<Stops> stops) {
+  static Filling part(String key, Filling... parts) {
+    return Said.of(key, parts).asFilling();
+  }
+
+  /** The sentence with ", +0.7 stop" behind it, where that would show. */
+  static Said withStops(Said sentence, Optional<Stops> stops) {
     return stops
         .filter(Phrases::shows)
-        .map(by -> ", " + (by.value() < 0 ? "−" : "+") + amount(by, "1"))
-        .orElse("");
+        .map(by -> Said.of("comparing.by", sentence.asFilling(), signed(by)))
+        .orElse(sentence);
+  }
+
+  static Filling signed(Stops by) {
+    return new Filling.SignedBriefly(inTenths(by.value()));
   }
 
   static boolean shows(Stops stops) {
@@ -70,20 +82,15 @@ final class Phrases {
   }
 
   /** "one stop less", "0.3 stop more". */
-  static String moreOrLess(Stops stops) {
-    return amount(stops, "one") + (stops.value() < 0 ? " less" : " more");
+  static Filling moreOrLess(Stops stops) {
+    double size = inTenths(stops.abs().value());
+    return part(
+        stops.value() < 0 ? "comparing.less" : "comparing.more",
+        size == 1 ? part("comparing.oneStop") : new Filling.Briefly(size));
   }
 
-  private static String amount(Stops stops, String one) {
-    double tenths = Math.rint(stops.abs().value() * 10) / 10;
-    if (tenths == 1) {
-      return one + " stop";
-    }
-    return number(tenths) + (tenths < 1 ? " stop" : " stops");
-  }
-
-  static String tenths(double value) {
-    return String.format(Locale.ROOT, "%.1f", value);
+  private static double inTenths(double value) {
+    return Math.rint(value * 10) / 10;
   }
 
   /** A number without a fraction that says nothing. */
@@ -95,24 +102,51 @@ final class Phrases {
     return text.replace('-', '−');
   }
 
-  /** A value of a document in short. */
-  static String value(Object plain, String unit) {
+  /** A value of a document in short; empty where it has no short form. */
+  static Optional<Filling> value(Object plain, String unit) {
     return switch (plain) {
-      case Number number ->
-          number(number.doubleValue())
-              + (unit.isEmpty() ? "" : unit.equals("°") ? unit : " " + unit);
-      case String text -> shortened(text);
-      case Boolean flag -> flag ? "yes" : "no";
-      case List<?> list when list.isEmpty() -> "none";
+      case Number number -> Optional.of(number(number.doubleValue(), unit));
+      case String text -> text(text);
+      case Boolean flag -> Optional.of(part(flag ? "comparing.yes" : "comparing.no"));
+      case List<?> list when list.isEmpty() -> Optional.of(part("comparing.none"));
       case List<?> list ->
-          shortened(list.stream().map(item -> value(item, "")).collect(Collectors.joining(", ")));
+          text(list.stream().map(Phrases::plain).collect(Collectors.joining(", ")));
+      case Map<?, ?> map when map.get("name") instanceof String name -> text(name);
+      case Map<?, ?> map when map.get("text") instanceof String text -> text(text);
+      case Map<?, ?> map when map.keySet().equals(Set.of("x_m", "y_m", "z_m")) ->
+          Optional.of(
+              part("comparing.point", axis(map, "x_m"), axis(map, "y_m"), axis(map, "z_m")));
+      default -> Optional.empty();
+    };
+  }
+
+  private static Filling number(double value, String unit) {
+    Filling number = new Filling.Rounded(value, 3);
+    return switch (unit) {
+      case "" -> number;
+      case "°" -> part("comparing.degrees", number);
+      case "stops" -> part("comparing.stops", number);
+      default -> part("comparing.withUnit", number, Filling.text(unit));
+    };
+  }
+
+  private static Filling axis(Map<?, ?> point, String axis) {
+    return point.get(axis) instanceof Number at
+        ? new Filling.Rounded(at.doubleValue(), 3)
+        : Filling.text("?");
+  }
+
+  private static Optional<Filling> text(String text) {
+    return text.isEmpty() ? Optional.empty() : Optional.of(Filling.text(shortened(text)));
+  }
+
+  /** An item of a list: what people wrote, or a number. */
+  private static String plain(Object item) {
+    return switch (item) {
+      case Number number -> number(number.doubleValue());
+      case String text -> shortened(text);
       case Map<?, ?> map when map.get("name") instanceof String name -> shortened(name);
       case Map<?, ?> map when map.get("text") instanceof String text -> shortened(text);
-      case Map<?, ?> map when map.keySet().equals(Set.of("x_m", "y_m", "z_m")) ->
-          Stream.of("x_m", "y_m", "z_m")
-                  .map(axis -> map.get(axis) instanceof Number at ? number(at.doubleValue()) : "?")
-                  .collect(Collectors.joining(", "))
-              + " m";
       default -> "";
     };
   }
@@ -124,33 +158,36 @@ final class Phrases {
         : text.substring(0, text.offsetByCodePoints(0, LONGEST_TEXT - 1)).stripTrailing() + "…";
   }
 
-  /** "focus_distance_m" as "focus distance". */
-  static String words(String field) {
-    String unit =
-        UNITS.stream()
-            .map(Map.Entry::getKey)
-            .filter(end -> end.startsWith("_") && field.endsWith(end))
-            .findFirst()
-            .orElse("");
-    return field.substring(0, field.length() - unit.length()).replace('_', ' ');
+  /** What a field is called: "focus distance" for {@code focus_distance_m}. */
+  static Filling field(String field) {
+    return part("comparing.field." + field);
   }
 
-  static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  /** What is told of something: from 3 m to 4 m, that it was added, that it is told otherwise. */
+  static Said fromTo(Filling what, Optional<Object> before, Optional<Object> after, String unit) {
+    return told(
+        what,
+        before.isPresent(),
+        before.flatMap(value -> value(value, unit)),
+        after.isPresent(),
+        after.flatMap(value -> value(value, unit)));
   }
 
-  /** " from 3 m to 4 m", " added: 4 m", " taken out", or that it is told otherwise. */
-  static String fromTo(Optional<Object> before, Optional<Object> after, String unit) {
-    String was = before.map(value -> value(value, unit)).orElse("");
-    String is = after.map(value -> value(value, unit)).orElse("");
-    if (before.isEmpty()) {
-      return is.isEmpty() ? " told now" : " now told: " + is;
+  /** The same of values that are put into words already. */
+  static Said told(
+      Filling what, boolean was, Optional<Filling> before, boolean is, Optional<Filling> after) {
+    if (!was) {
+      return after
+          .map(now -> Said.of("comparing.added", what, now))
+          .orElseGet(() -> Said.of("comparing.toldNow", what));
     }
-    if (after.isEmpty()) {
-      return was.isEmpty() ? " no longer told" : " no longer told, was " + was;
+    if (!is) {
+      return before
+          .map(old -> Said.of("comparing.gone", what, old))
+          .orElseGet(() -> Said.of("comparing.toldNoMore", what));
     }
-    return was.isEmpty() || is.isEmpty() || was.equals(is)
-        ? " told otherwise"
-        : " from " + was + " to " + is;
+    return before.isEmpty() || after.isEmpty() || before.equals(after)
+        ? Said.of("comparing.otherwise", what)
+        : Said.of("comparing.fromTo", what, before.get(), after.get());
   }
 }

@@ -1,23 +1,27 @@
 package lampwright.setup.figures;
 
-import lampwright.engine.unit.Bounds;
+import java.util.List;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Body;
 import lampwright.gear.Lens;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 
 /** Why the gear cannot turn a dial by a stop, or only in part. */
 public sealed interface DialLimit {
 
   /** The reason as the photographer reads it. */
-  String inWords();
+  List<Said> inWords();
 
   /** The lens's scale ends. */
   record OfLens(Lens lens) implements DialLimit {
 
     @Override
-    public String inWords() {
-      return "The lens goes from " + lens.widest() + " to " + lens.smallest() + ".";
+    public List<Said> inWords() {
+      return List.of(
+          Said.of(
+              "figuring.limit.lens", Filling.shown(lens.widest()), Filling.shown(lens.smallest())));
     }
   }
 
@@ -25,8 +29,12 @@ public sealed interface DialLimit {
   record OfSpeeds(Body body) implements DialLimit {
 
     @Override
-    public String inWords() {
-      return "The body goes from " + body.lowestIso() + " to " + body.highestIso() + ".";
+    public List<Said> inWords() {
+      return List.of(
+          Said.of(
+              "figuring.limit.iso",
+              Filling.shown(body.lowestIso()),
+              Filling.shown(body.highestIso())));
     }
   }
 
@@ -34,8 +42,8 @@ public sealed interface DialLimit {
   record OfDensity() implements DialLimit {
 
     @Override
-    public String inWords() {
-      return "There is no neutral density of a stop to take off.";
+    public List<Said> inWords() {
+      return List.of(Said.of("figuring.limit.density"));
     }
   }
 
@@ -43,8 +51,8 @@ public sealed interface DialLimit {
   record OfShutter(ShutterEffect effect) implements DialLimit {
 
     @Override
-    public String inWords() {
-      return String.join(" ", effect.warnings());
+    public List<Said> inWords() {
+      return effect.warnings();
     }
   }
 
@@ -56,13 +64,13 @@ public sealed interface DialLimit {
   record OfPower(Light light, Stops turned) implements DialLimit {
 
     @Override
-    public String inWords() {
+    public List<Said> inWords() {
       Stops down = light.stopsDown().orElse(Stops.ZERO);
       double left = turned.value() > 0 ? down.value() : light.head().range().value() - down.value();
-      return "The head has "
-          + Bounds.fixed(Math.max(0, left), 1)
-          + " stops left "
-          + (turned.value() > 0 ? "up to full power." : "down to its lowest power.");
+      return List.of(
+          Said.of(
+              turned.value() > 0 ? "figuring.limit.powerUp" : "figuring.limit.powerDown",
+              new Filling.Size(Math.max(0, left))));
     }
   }
 }

@@ -1,5 +1,6 @@
 package lampwright.setup.figures;
 
+import java.util.List;
 import java.util.Optional;
 import lampwright.engine.Known;
 import lampwright.engine.Source;
@@ -7,6 +8,7 @@ import lampwright.engine.Working;
 import lampwright.engine.light.LightSum;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 
 /**
@@ -36,8 +38,8 @@ public record DialStep(
     POWER
   }
 
-  /** Why the gear cannot do it, in words; absent where it can. */
-  public Optional<String> limit() {
+  /** Why the gear cannot do it, in sentences; absent where it can. */
+  public Optional<List<Said>> limit() {
     return beyond.map(DialLimit::inWords);
   }
 

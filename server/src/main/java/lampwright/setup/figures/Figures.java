@@ -5,6 +5,7 @@ import java.util.Optional;
 import lampwright.engine.exposure.Ev100;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.WattSeconds;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 
 /**
@@ -42,7 +43,7 @@ public record Figures(
     PowerFigures power,
     ColourFigures colour,
     List<String> needs,
-    List<String> leftOut) {
+    List<Said> leftOut) {
 
   public Figures {
     lights = List.copyOf(lights);

@@ -9,6 +9,7 @@ import lampwright.engine.exposure.Ambient;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.Occasion;
 import lampwright.setup.Role;
@@ -17,10 +18,8 @@ import lampwright.setup.SetupDocument;
 /** Computes the figures of a setup. */
 public final class FiguresComputation {
 
-  private static final List<String> LEFT_OUT =
-      List.of(
-          "Light that walls, ground and clothes give back.",
-          "A leaf shutter's own efficiency at wide apertures, some tenths of a stop.");
+  private static final List<Said> LEFT_OUT =
+      List.of(Said.of("figuring.left.bounced"), Said.of("figuring.left.leafShutter"));
 
   private FiguresComputation() {}
 

@@ -11,6 +11,7 @@ import lampwright.engine.exposure.ShutterTime;
 import lampwright.engine.unit.Lux;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Said;
 import lampwright.setup.Target;
 
 /**
@@ -32,9 +33,7 @@ public record FlashAgainstAmbient(
     Stops balance) {
 
   /** What changes the balance, in words. */
-  public static final String IN_WORDS =
-      "Only the time, the flash's output and distance, and the ambient itself change this;"
-          + " aperture, ISO and neutral density do not.";
+  public static final Said IN_WORDS = Said.of("figuring.balance");
 
   static Optional<FlashAgainstAmbient> of(
       Optional<AmbientFigures> ambient, List<TargetFigures> targets) {

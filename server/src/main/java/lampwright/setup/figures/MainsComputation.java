@@ -11,6 +11,8 @@ import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.WattSeconds;
 import lampwright.engine.unit.Watts;
 import lampwright.gear.Head;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.Plan;
 import lampwright.setup.SetupDocument;
@@ -73,18 +75,18 @@ final class MainsComputation {
             new WattSeconds(energy), between.get(), new Watts(charging + lamps)));
   }
 
-  private static List<String> assumptions(Mains supply, List<Light> fed) {
-    List<String> assumptions = new ArrayList<>(4);
+  private static List<Said> assumptions(Mains supply, List<Light> fed) {
+    List<Said> assumptions = new ArrayList<>(4);
     if (supply.voltage().equals(Plan.USUAL_MAINS.voltage())) {
-      assumptions.add("The mains are taken as 230 V.");
+      assumptions.add(Said.of("figuring.mains.volts"));
     }
     if (supply.powerFactor() == Plan.USUAL_MAINS.powerFactor()) {
-      assumptions.add("The chargers' power factor is taken as 0.65.");
+      assumptions.add(Said.of("figuring.mains.factor", Filling.number(0.65, 2)));
     }
     if (fed.stream().anyMatch(light -> light.head().modellingW().isEmpty())) {
-      assumptions.add("Modelling lamps whose watts are not known are reckoned as nothing.");
+      assumptions.add(Said.of("figuring.mains.lamps"));
     }
-    assumptions.add("Of what the chargers draw, 0.8 is taken to reach the capacitors.");
+    assumptions.add(Said.of("figuring.mains.charging", Filling.number(0.8, 1)));
     return assumptions;
   }
 

@@ -13,6 +13,7 @@ import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.VoltAmperes;
 import lampwright.engine.unit.WattSeconds;
 import lampwright.engine.unit.Watts;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 
 /**
@@ -28,7 +29,7 @@ public record MainsFigures(
     List<MainsLoad> loads,
     List<LightId> lights,
     Optional<Average> average,
-    List<String> assumptions) {
+    List<Said> assumptions) {
 
   /** Of what chargers draw, the share that reaches the capacitors: common practice, no source. */
   public static final double CHARGING_EFFICIENCY = 0.8;
@@ -37,12 +38,8 @@ public record MainsFigures(
   public static final double GENERATOR_MARGIN = 1.5;
 
   /** What to mind. */
-  public static final List<String> CAUTIONS =
-      List.of(
-          "No permission to plug in: local codes, the makers' instructions and licensed practice"
-              + " come first. The current at switching on is several times this.",
-          "Outdoors and near water only through a residual-current device, with gear that is made"
-              + " for it.");
+  public static final List<Said> CAUTIONS =
+      List.of(Said.of("caution.mains.noPermission"), Said.of("caution.mains.outdoors"));
 
   /**
    * What is drawn in the mean.

@@ -16,6 +16,7 @@ import lampwright.engine.unit.Millimetres;
 import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Head;
+import lampwright.language.Said;
 import lampwright.setup.Camera;
 import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
@@ -80,7 +81,7 @@ final class MovementComputation {
       ImageMotion motion,
       boolean alongPath,
       Optional<MovementFigures.TimeInFocus> inFocus,
-      List<String> assumptions) {}
+      List<Said> assumptions) {}
 
   private MovementFigures figures(Subject subject, MetresPerSecond speed, Set<String> needs) {
     Optional<TargetFigures> target = targetOn(subject);
@@ -131,11 +132,11 @@ final class MovementComputation {
     SubjectWay way = new SubjectWay(subject);
     Optional<Point> camera = setup.camera().flatMap(Camera::place);
     if (!way.hasDirection()) {
-      return across(speed, "No path is written down: taken as across the picture.");
+      return across(speed, "figuring.movement.noPath");
     }
     if (camera.isEmpty()) {
       needs.add("/camera/place");
-      return across(speed, "The camera's place is not known: taken as across the picture.");
+      return across(speed, "figuring.movement.noCamera");
     }
     double lift =
         target
@@ -148,22 +149,23 @@ final class MovementComputation {
     Point aimed = aim.orElse(body);
     if (aimed.distanceTo(camera.get()).value() < NEAREST_M) {
       needs.add("/camera/aim");
-      return across(speed, "The camera's aim is not known: taken as across the picture.");
+      return across(speed, "figuring.movement.noAim");
     }
     UnitVector axis = UnitVector.between(camera.get(), aimed);
     double away = SubjectWay.depth(camera.get(), axis, body);
     if (away < NEAREST_M) {
-      return across(speed, "The hit mark is not before the lens: taken as across the picture.");
+      return across(speed, "figuring.movement.behind");
     }
     return new Seen(
         project(camera.get(), axis, body, way.direction(), speed),
         true,
         inFocus(way, speed, camera.get(), axis, lift * axis.z()),
-        aim.isPresent() ? List.of() : List.of("The camera is taken as aimed at the subject."));
+        aim.isPresent() ? List.of() : List.of(Said.of("figuring.movement.aimed")));
   }
 
-  private Seen across(MetresPerSecond speed, String assumption) {
-    return new Seen(ImageMotion.across(lens, speed), false, Optional.empty(), List.of(assumption));
+  private Seen across(MetresPerSecond speed, String key) {
+    return new Seen(
+        ImageMotion.across(lens, speed), false, Optional.empty(), List.of(Said.of(key)));
   }
 
   private ImageMotion project(

@@ -11,6 +11,7 @@ import lampwright.engine.unit.MetresPerSecond;
 import lampwright.engine.unit.Millimetres;
 import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 
 /**
@@ -39,7 +40,7 @@ public record MovementFigures(
     Blur ambient,
     Optional<Ghost> ghost,
     Optional<TimeInFocus> inFocus,
-    List<String> assumptions) {
+    List<Said> assumptions) {
 
   /** Limbs, cloth and hair move at least so many times as fast as the body (trade-practice). */
   public static final double LIMBS_AT_LEAST = 1.5;
@@ -85,15 +86,15 @@ public record MovementFigures(
   public record Ghost(double ambientShare, Stops flashOverAmbient) {
 
     /** What to expect, by a working rule of the trade. */
-    public String inWords() {
+    public Said inWords() {
       double stops = flashOverAmbient.value();
       if (stops >= 3) {
-        return "Most ghosts are hidden.";
+        return Said.of("figuring.ghost.hidden");
       }
       if (stops >= 2) {
-        return "Soft trails show on light edges.";
+        return Said.of("figuring.ghost.soft");
       }
-      return stops >= 1 ? "Trails show." : "Needs a frozen pose, or the trails are meant.";
+      return Said.of(stops >= 1 ? "figuring.ghost.trails" : "figuring.ghost.pose");
     }
   }
 

@@ -9,6 +9,7 @@ import lampwright.engine.light.Point;
 import lampwright.engine.light.UnitVector;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Metres;
+import lampwright.language.Said;
 import lampwright.setup.Camera;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
@@ -70,7 +71,7 @@ final class PathComputation {
   }
 
   private PathFigures figures(Subject subject) {
-    List<String> assumptions = new ArrayList<>(2);
+    List<Said> assumptions = new ArrayList<>(2);
     double lift = lift(subject, assumptions);
     SubjectWay way = new SubjectWay(subject);
     Optional<Sight> sight = sight(raised(way.hitMark(), lift), assumptions);
@@ -103,7 +104,7 @@ final class PathComputation {
   }
 
   /** The height over the marks of the first target that is on the subject. */
-  private double lift(Subject subject, List<String> assumptions) {
+  private double lift(Subject subject, List<Said> assumptions) {
     for (ShiningLight light : lights) {
       Target target = light.figures().light().target();
       double dx = target.at().x() - subject.place().x();
@@ -114,7 +115,7 @@ final class PathComputation {
         return target.at().z() - subject.place().z();
       }
     }
-    assumptions.add("No target is on the subject: taken at the height of a face.");
+    assumptions.add(Said.of("figuring.path.noTarget"));
     return subject.height().map(height -> FACE * height.value()).orElse(USUAL_LIFT_M);
   }
 
@@ -132,7 +133,7 @@ final class PathComputation {
   /** From where the subject is seen, and along which axis. */
   private record Sight(Point camera, UnitVector axis, OpticsFigures.Focused focused) {}
 
-  private Optional<Sight> sight(Point hit, List<String> assumptions) {
+  private Optional<Sight> sight(Point hit, List<Said> assumptions) {
     Optional<Point> camera = setup.camera().flatMap(Camera::place);
     if (camera.isEmpty() || focused.isEmpty()) {
       return Optional.empty();
@@ -142,7 +143,7 @@ final class PathComputation {
       return Optional.empty();
     }
     if (aim.isEmpty()) {
-      assumptions.add("The camera is taken as aimed at the hit mark.");
+      assumptions.add(Said.of("figuring.path.aimed"));
     }
     return Optional.of(
         new Sight(camera.get(), UnitVector.between(camera.get(), aim.orElse(hit)), focused.get()));

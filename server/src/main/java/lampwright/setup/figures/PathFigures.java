@@ -14,6 +14,7 @@ import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Millimetres;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 
 /**
@@ -32,7 +33,7 @@ public record PathFigures(
     List<Station> stations,
     int hit,
     ExposureSettings settings,
-    List<String> assumptions) {
+    List<Said> assumptions) {
 
   /**
    * One place on the way.

@@ -7,9 +7,10 @@ import lampwright.engine.Known;
 import lampwright.engine.Source;
 import lampwright.engine.Working;
 import lampwright.engine.exposure.ShutterTime;
-import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Seconds;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 
 /**
  * What the shutter takes from one light. An incident meter at the target does not see it.
@@ -61,59 +62,45 @@ public record ShutterEffect(
   }
 
   /** What to mind, in words. */
-  public List<String> warnings() {
-    List<String> warnings = new ArrayList<>(2);
+  public List<Said> warnings() {
+    List<Said> warnings = new ArrayList<>(2);
     if (longBurst) {
       warnings.add(
-          "Long burst, because the time is shorter than sync ("
-              + inputs.sync()
-              + "): it takes "
-              + stops(wholeFrameOrNone())
-              + ", and movement blurs with the shutter.");
+          Said.of(
+              "figuring.shutter.longBurst",
+              Filling.shown(inputs.sync()),
+              new Filling.Size(wholeFrameOrNone().value())));
     } else if (inputs.leaf()) {
       addLeafWarnings(warnings);
     } else if (litShare < 1) {
       warnings.add(
-          "The flash lights only "
-              + Bounds.rounded(litShare * 100, 0)
-              + " % of the frame: "
-              + inputs.open()
-              + " is shorter than sync ("
-              + inputs.sync()
-              + ") and the head has no long burst.");
+          Said.of(
+              "figuring.shutter.partly",
+              Filling.number(litShare * 100, 0),
+              Filling.shown(inputs.open()),
+              Filling.shown(inputs.sync())));
     } else {
       addEdgeWarnings(warnings);
     }
     return warnings;
   }
 
-  private void addLeafWarnings(List<String> warnings) {
+  private void addLeafWarnings(List<Said> warnings) {
     if (inputs.isFasterThanSync()) {
-      warnings.add("The shutter's shortest time is " + inputs.sync() + ".");
+      warnings.add(Said.of("figuring.shutter.shortest", Filling.shown(inputs.sync())));
     }
     if (wholeFrameOrNone().value() > SEEN) {
-      warnings.add(
-          "The leaf shutter closes before the flash is over and takes "
-              + stops(wholeFrameOrNone())
-              + " from the whole frame; a meter at the target does not see it.");
+      warnings.add(Said.of("figuring.shutter.leaf", new Filling.Size(wholeFrameOrNone().value())));
     }
   }
 
-  private void addEdgeWarnings(List<String> warnings) {
+  private void addEdgeWarnings(List<Said> warnings) {
     if (inputs.isFasterThanSync()) {
-      warnings.add("The time is shorter than sync (" + inputs.sync() + ").");
+      warnings.add(Said.of("figuring.shutter.tooShort", Filling.shown(inputs.sync())));
     }
     if (worstEdge.isPresent() && worstEdge.get().value() > SEEN) {
-      warnings.add(
-          "The edge of the frame that is exposed first loses "
-              + stops(worstEdge.get())
-              + " of this flash, because it lasts longer than the whole frame is open. Maybe a"
-              + " longer time, or less power?");
+      warnings.add(Said.of("figuring.shutter.edge", new Filling.Size(worstEdge.get().value())));
     }
-  }
-
-  private static String stops(Stops loss) {
-    return Bounds.fixed(loss.value(), 1) + " stops";
   }
 
   /** What the whole frame loses, none where that is not known. */

@@ -12,6 +12,8 @@ import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.SquareMetres;
 import lampwright.gear.Modifier;
 import lampwright.gear.Stand;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.Occasion;
 import lampwright.setup.SetupDocument;
@@ -62,22 +64,18 @@ final class WindComputation {
 
   private static WindFigures figures(
       Light light, Stand stand, Metres legRadius, SquareMetres face, Optional<Wind> wind) {
-    List<String> assumptions = new ArrayList<>(5);
+    List<Said> assumptions = new ArrayList<>(5);
     double mass = stand.ballastKg();
-    mass += weight("The stand", stand.weightKg(), assumptions);
-    mass += weight("The head", light.head().weightKg(), assumptions) * light.heads();
+    mass += weight("stand", stand.weightKg(), assumptions);
+    mass += weight("head", light.head().weightKg(), assumptions) * light.heads();
     if (light.modifier().isPresent()) {
-      mass +=
-          weight("The modifier", light.modifier().get().weightKg(), assumptions) * light.heads();
+      mass += weight("modifier", light.modifier().get().weightKg(), assumptions) * light.heads();
     }
     if (light.heads() > 1) {
-      assumptions.add("Each of the " + light.heads() + " heads carries a face of its own.");
+      assumptions.add(Said.of("figuring.wind.faces", Filling.number(light.heads(), 0)));
     }
     boolean cupped = light.modifierOrStandard().kind() == Modifier.Kind.UMBRELLA;
-    assumptions.add(
-        cupped
-            ? "The face is turned square to the wind and cups it."
-            : "The face is turned square to the wind, as a flat plate.");
+    assumptions.add(cupped ? Said.of("figuring.wind.cup") : Said.of("figuring.wind.plate"));
     return new WindFigures(
         light.id(),
         new StandInWind(
@@ -90,9 +88,9 @@ final class WindComputation {
         assumptions);
   }
 
-  private static double weight(String what, Optional<Double> kg, List<String> assumptions) {
+  private static double weight(String what, Optional<Double> kg, List<Said> assumptions) {
     if (kg.isEmpty()) {
-      assumptions.add(what + "'s weight is not known: reckoned as nothing.");
+      assumptions.add(Said.of("figuring.wind.noWeight." + what));
     }
     return kg.orElse(0.0);
   }

@@ -11,6 +11,7 @@ import lampwright.engine.unit.Kilograms;
 import lampwright.engine.unit.MetresPerSecond;
 import lampwright.engine.unit.NewtonMetres;
 import lampwright.engine.unit.Newtons;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 
 /**
@@ -21,7 +22,7 @@ import lampwright.setup.LightId;
  * @param assumptions what was taken where the document says nothing, in words
  */
 public record WindFigures(
-    LightId light, StandInWind stand, Optional<Wind> wind, List<String> assumptions) {
+    LightId light, StandInWind stand, Optional<Wind> wind, List<Said> assumptions) {
 
   /** How many times over the moment must be held: common practice, no source; near people 2. */
   public static final double SAFETY_FACTOR = 1.5;
@@ -30,12 +31,8 @@ public record WindFigures(
   public static final double GUST_FACTOR = 1.6;
 
   /** What to mind; it goes before every number here. */
-  public static final List<String> CAUTIONS =
-      List.of(
-          "A plausibility check, no structural calculation and no permission: local codes, the"
-              + " makers' instructions and licensed practice come first.",
-          "Soft or sloping ground, swinging ballast and gusts around corners take most of the"
-              + " margin: somebody holds or guys the stand, and it comes down when in doubt.");
+  public static final List<Said> CAUTIONS =
+      List.of(Said.of("caution.wind.noPermission"), Said.of("caution.wind.ground"));
 
   /**
    * What the wind does without its gusts.

@@ -7,6 +7,8 @@ import java.util.Optional;
 import lampwright.document.Field;
 import lampwright.document.ObjectForm;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.figures.Figures;
 
 /**
@@ -33,7 +35,7 @@ public record AmbientOffset(Stops fromShooting) implements Part {
   static Optional<AmbientOffset> find(Figures figures, Gaps gaps) {
     return figures.ambient().isPresent()
         ? figures.ambient().map(ambient -> new AmbientOffset(Numbers.tidy(ambient.offset())))
-        : gaps.none(PartName.AMBIENT, "The ambient is not known.", List.of("/ambient"));
+        : gaps.none(PartName.AMBIENT, Why.AMBIENT_UNKNOWN, List.of("/ambient"));
   }
 
   @Override
@@ -43,12 +45,12 @@ public record AmbientOffset(Stops fromShooting) implements Part {
 
   /** "−1.0 stop". */
   @Override
-  public String words() {
-    return fromShooting.toSignedText();
+  public Said words() {
+    return Said.of("signature.ambient.words", new Filling.Signed(fromShooting.value()));
   }
 
   @Override
-  public String sentence() {
-    return "The ambient alone is " + Numbers.against(fromShooting) + " the shooting exposure.";
+  public Said sentence() {
+    return Said.of("signature.ambient.sentence", Numbers.against(fromShooting));
   }
 }

@@ -9,6 +9,8 @@ import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Target;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.TargetFigures;
@@ -23,20 +25,10 @@ public record FlashBalance(Stops flashOverAmbient, String where) implements Part
 
   /** Which of both makes the picture. */
   public enum Leads {
-    FLASH("flash leads"),
+    FLASH,
     /** Within a third of a stop, which is just seen side by side (common practice, no source). */
-    NEITHER("flash and ambient are level"),
-    AMBIENT("ambient leads");
-
-    private final String words;
-
-    Leads(String words) {
-      this.words = words;
-    }
-
-    public String words() {
-      return words;
-    }
+    NEITHER,
+    AMBIENT
   }
 
   private static final Field<FlashBalance, Stops> FLASH_OVER_AMBIENT =
@@ -65,13 +57,13 @@ public record FlashBalance(Stops flashOverAmbient, String where) implements Part
       return found;
     }
     if (figures.ambient().isEmpty()) {
-      return gaps.none(PartName.BALANCE, "The ambient is not known.", List.of("/ambient"));
+      return gaps.none(PartName.BALANCE, Why.AMBIENT_UNKNOWN, List.of("/ambient"));
     }
     List<String> needs =
         figures.lights().stream().flatMap(light -> light.needs().stream()).toList();
     return gaps.none(
         PartName.BALANCE,
-        "What the lights give toward the camera is nothing at any target, or not known.",
+        Why.NOTHING_TOWARD_CAMERA,
         needs.isEmpty() ? List.of("/lights/0/target") : needs);
   }
 
@@ -101,18 +93,16 @@ public record FlashBalance(Stops flashOverAmbient, String where) implements Part
   }
 
   @Override
-  public String words() {
-    return leads().words();
+  public Said words() {
+    return Said.of("signature.leads." + Numbers.key(leads()));
   }
 
   @Override
-  public String sentence() {
-    return "The ambient is "
-        + Numbers.against(ambientOverFlash())
-        + " the flash "
-        + where
-        + ": "
-        + words()
-        + ".";
+  public Said sentence() {
+    return Said.of(
+        "signature.balance.sentence",
+        Numbers.against(ambientOverFlash()),
+        new Filling.Where(where),
+        words().asFilling());
   }
 }

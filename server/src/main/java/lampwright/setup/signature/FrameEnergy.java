@@ -8,8 +8,9 @@ import java.util.stream.IntStream;
 import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
-import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.WattSeconds;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.figures.Figures;
 
 /**
@@ -40,7 +41,7 @@ public record FrameEnergy(WattSeconds energy) implements Part {
             .map(energy -> new FrameEnergy(new WattSeconds(Numbers.tidy(energy.value()))))
         : gaps.none(
             PartName.ENERGY,
-            "The power of a light is not known.",
+            Why.POWER_UNKNOWN,
             IntStream.range(0, figures.lights().size())
                 .filter(i -> figures.lights().get(i).energy().isEmpty())
                 .mapToObj(i -> "/lights/" + i + "/stops_down")
@@ -54,12 +55,13 @@ public record FrameEnergy(WattSeconds energy) implements Part {
 
   /** "410 W·s". */
   @Override
-  public String words() {
-    return Bounds.rounded(energy.value(), energy.value() < 10 ? 1 : 0) + " W·s";
+  public Said words() {
+    return Said.of(
+        "signature.energy.words", new Filling.Rounded(energy.value(), energy.value() < 10 ? 1 : 0));
   }
 
   @Override
-  public String sentence() {
-    return words() + " for one picture, all heads and flashes together.";
+  public Said sentence() {
+    return Said.of("signature.energy.sentence", words().asFilling());
   }
 }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import lampwright.document.Field;
 import lampwright.document.ObjectForm;
+import lampwright.language.Said;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Subject;
 import lampwright.setup.figures.Figures;
@@ -57,7 +58,7 @@ public record Freezing(Optional<MovingSubject> moving) implements Part {
       moves |= subject.speedMPerS().filter(speed -> speed > 0).isPresent();
     }
     if (!needs.isEmpty()) {
-      return gaps.none(PartName.FREEZING, "How fast a subject moves is not known.", needs);
+      return gaps.none(PartName.FREEZING, Why.SPEED_UNKNOWN, needs);
     }
     if (!moves) {
       return Optional.of(new Freezing(Optional.empty()));
@@ -65,7 +66,7 @@ public record Freezing(Optional<MovingSubject> moving) implements Part {
     if (figures.movements().isEmpty()) {
       return gaps.none(
           PartName.FREEZING,
-          "Body, lens and focus together tell how a movement shows.",
+          Why.CAMERA_UNKNOWN,
           figures.needs().stream().filter(need -> need.startsWith("/camera")).toList());
     }
     return found(figures, gaps);
@@ -78,9 +79,7 @@ public record Freezing(Optional<MovingSubject> moving) implements Part {
         Optional<MovingSubject> seen = MovingSubject.find(movement, figures);
         if (seen.isEmpty()) {
           return gaps.none(
-              PartName.FREEZING,
-              "How long a light on the subject flashes is not known.",
-              MovingSubject.needs(movement, figures));
+              PartName.FREEZING, Why.DURATION_UNKNOWN, MovingSubject.needs(movement, figures));
         }
         all.add(seen.get());
       }
@@ -103,14 +102,12 @@ public record Freezing(Optional<MovingSubject> moving) implements Part {
   }
 
   @Override
-  public String words() {
-    return kind().words();
+  public Said words() {
+    return Said.of("signature.freezing." + Numbers.key(kind()));
   }
 
   @Override
-  public String sentence() {
-    return moving
-        .map(MovingSubject::sentence)
-        .orElse("Nothing is said to move, so there is nothing to freeze.");
+  public Said sentence() {
+    return moving.map(MovingSubject::sentence).orElseGet(() -> Said.of("signature.freezing.none"));
   }
 }

@@ -10,7 +10,7 @@ final class Gaps {
   private final List<Missing> missing = new ArrayList<>();
 
   /** A part that cannot be told. */
-  <T extends Part> Optional<T> none(PartName part, String because, List<String> needs) {
+  <T extends Part> Optional<T> none(PartName part, Why because, List<String> needs) {
     missing.add(new Missing(part, because, needs.stream().distinct().toList()));
     return Optional.empty();
   }

@@ -11,6 +11,8 @@ import lampwright.engine.light.Direction;
 import lampwright.engine.light.FaceSide;
 import lampwright.engine.light.Pattern;
 import lampwright.engine.unit.Degrees;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Figures;
@@ -55,24 +57,16 @@ public record KeyLight(
   static Optional<KeyLight> find(
       SetupDocument setup, Figures figures, Optional<ChosenKey> key, Gaps gaps) {
     if (key.isEmpty()) {
-      return gaps.none(
-          PartName.KEY,
-          "No light is called the key, and how strong the lights are is not known.",
-          ChosenKey.needs(figures));
+      return gaps.none(PartName.KEY, Why.KEY_UNTOLD, ChosenKey.needs(figures));
     }
     ChosenKey chosen = key.get();
     if (setup.subjects().isEmpty()) {
-      return gaps.none(
-          PartName.KEY,
-          "No subject is written down, so there is no face that the key could come from.",
-          List.of("/subjects"));
+      return gaps.none(PartName.KEY, Why.NO_SUBJECT, List.of("/subjects"));
     }
     if (ChosenKey.isSurface(chosen.light().light().target())) {
       int index = figures.lights().indexOf(chosen.light());
       return gaps.none(
-          PartName.KEY,
-          "The key is metered on a surface, so it has no direction from a face.",
-          List.of("/lights/" + index + "/target/held"));
+          PartName.KEY, Why.KEY_ON_SURFACE, List.of("/lights/" + index + "/target/held"));
     }
     Degrees yaw = setup.subjects().getFirst().facing();
     Direction fromNose = chosen.light().direction().fromNose(yaw);
@@ -111,41 +105,55 @@ public record KeyLight(
 
   /** "loop", "between loop and Rembrandt". */
   @Override
-  public String words() {
-    return pattern().toString();
+  public Said words() {
+    Pattern.Named named = pattern();
+    return named
+        .neighbour()
+        .map(
+            other ->
+                Said.of(
+                    "signature.pattern.between",
+                    pattern(named.pattern()).asFilling(),
+                    pattern(other).asFilling()))
+        .orElseGet(() -> pattern(named.pattern()));
+  }
+
+  private static Said pattern(Pattern pattern) {
+    return Said.of("signature.pattern." + Numbers.key(pattern));
   }
 
   @Override
-  public String sentence() {
-    String who =
-        byRole
-            ? "Key from "
-            : "No light is called the key; “" + light + "” gives most at the subject, from ";
-    return who + where() + ", " + height() + ": " + words() + turned() + ".";
+  public Said sentence() {
+    Filling where = Said.of("signature.key.at", where(), height()).asFilling();
+    Filling how = words().asFilling();
+    Filling turned = Said.of("signature.key.turned." + Numbers.key(faceSide())).asFilling();
+    return byRole
+        ? Said.of("signature.key.sentence", where, how, turned)
+        : Said.of("signature.key.strongest", Filling.text(light), where, how, turned);
   }
 
-  private String where() {
-    return switch (side()) {
+  private Filling where() {
+    return fromNose(azimuth).asFilling();
+  }
+
+  /** From where a light comes, as one sees who looks the subject in the face. */
+  static Said fromNose(Degrees azimuth) {
+    return switch (KeySide.of(azimuth)) {
       case NEITHER ->
-          Math.abs(azimuth.value()) < 90 ? "straight before the nose" : "straight behind the head";
-      case LEFT -> Numbers.size(azimuth) + " left of the nose";
-      case RIGHT -> Numbers.size(azimuth) + " right of the nose";
+          Said.of(
+              Math.abs(azimuth.value()) < 90 ? "signature.from.before" : "signature.from.behind");
+      case LEFT -> Said.of("signature.from.left", Numbers.size(azimuth));
+      case RIGHT -> Said.of("signature.from.right", Numbers.size(azimuth));
     };
   }
 
-  private String height() {
-    String size = Numbers.size(elevation);
-    if (size.equals("0°")) {
-      return "level";
+  private Filling height() {
+    if (Numbers.isLevel(elevation)) {
+      return Said.of("signature.height.level").asFilling();
     }
-    return size + (elevation.value() > 0 ? " above" : " below");
-  }
-
-  private String turned() {
-    return switch (faceSide()) {
-      case BROAD -> ", on the broad side of the turned face";
-      case SHORT -> ", on the short side of the turned face";
-      case NEITHER -> "";
-    };
+    return Said.of(
+            elevation.value() > 0 ? "signature.height.above" : "signature.height.below",
+            Numbers.size(elevation))
+        .asFilling();
   }
 }

@@ -9,8 +9,9 @@ import java.util.function.Predicate;
 import lampwright.document.Field;
 import lampwright.document.ObjectForm;
 import lampwright.engine.light.LightingRatio;
-import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 import lampwright.setup.Role;
 import lampwright.setup.figures.Figures;
@@ -40,11 +41,10 @@ public record KeyToFill(Stops keyOverFill) implements Part {
     List<LightFigures> fills =
         figures.lights().stream().filter(light -> light.light().role() == Role.FILL).toList();
     if (key.isEmpty()) {
-      return gaps.none(
-          PartName.RATIO, "Which light is the key is not known.", ChosenKey.needs(figures));
+      return gaps.none(PartName.RATIO, Why.KEY_UNKNOWN, ChosenKey.needs(figures));
     }
     if (fills.isEmpty()) {
-      return gaps.none(PartName.RATIO, "No light is a fill.", List.of("/lights"));
+      return gaps.none(PartName.RATIO, Why.NO_FILL, List.of("/lights"));
     }
     LightFigures keyLight = key.get().light();
     Optional<TargetFigures> at =
@@ -55,11 +55,7 @@ public record KeyToFill(Stops keyOverFill) implements Part {
         at.flatMap(TargetFigures::ratio).or(() -> at.flatMap(t -> reached(t, key.get(), fills)));
     return ratio.isPresent()
         ? ratio.map(found -> new KeyToFill(Numbers.tidy(found.keyOverFill())))
-        : gaps.none(
-            PartName.RATIO,
-            "Key and fill do not both reach the key’s target from before it, or how strong they"
-                + " are is not known.",
-            needs(figures, keyLight, fills));
+        : gaps.none(PartName.RATIO, Why.NOT_BOTH_AT_TARGET, needs(figures, keyLight, fills));
   }
 
   /** Where both are for different targets: what of each reaches that of the key. */
@@ -103,16 +99,20 @@ public record KeyToFill(Stops keyOverFill) implements Part {
 
   /** "3:1", the lit side to the shadow side. */
   @Override
-  public String words() {
-    return Bounds.rounded(ratio().litToShadow(), 1) + ":1";
+  public Said words() {
+    return words(ratio());
+  }
+
+  static Said words(LightingRatio ratio) {
+    return Said.of("signature.ratio.words", new Filling.Rounded(ratio.litToShadow(), 1));
   }
 
   @Override
-  public String sentence() {
-    return "The key is "
-        + Numbers.against(keyOverFill)
-        + " the fill, toward the camera: "
-        + ratio()
-        + ".";
+  public Said sentence() {
+    return Said.of(
+        "signature.ratio.sentence",
+        Numbers.against(keyOverFill),
+        new Filling.Rounded(ratio().litToShadow(), 1),
+        new Filling.Rounded(ratio().keyToFill(), 1));
   }
 }

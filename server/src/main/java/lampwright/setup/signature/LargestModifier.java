@@ -9,9 +9,10 @@ import java.util.stream.IntStream;
 import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
-import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Metres;
 import lampwright.gear.GearForms;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
@@ -47,7 +48,7 @@ public record LargestModifier(LightId light, String name, Metres size) implement
         ? largest
         : gaps.none(
             PartName.LARGEST_MODIFIER,
-            "Every light is so small that it counts as a point.",
+            Why.ALL_POINTS,
             IntStream.range(0, setup.lights().size())
                 .mapToObj(
                     i ->
@@ -74,18 +75,16 @@ public record LargestModifier(LightId light, String name, Metres size) implement
 
   /** "1.5 m". */
   @Override
-  public String words() {
-    return Bounds.rounded(size.value(), 2) + " m";
+  public Said words() {
+    return Said.of("signature.modifier.words", new Filling.Tape(size.value()));
   }
 
   @Override
-  public String sentence() {
-    return "The largest face is that of “"
-        + name
-        + "” on “"
-        + light
-        + "”, "
-        + words()
-        + " at its longest.";
+  public Said sentence() {
+    return Said.of(
+        "signature.modifier.sentence",
+        Filling.text(name),
+        Filling.text(light),
+        words().asFilling());
   }
 }

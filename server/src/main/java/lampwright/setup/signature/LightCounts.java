@@ -4,11 +4,11 @@ import static lampwright.document.Field.required;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Role;
 import lampwright.setup.SetupDocument;
 
@@ -85,19 +85,25 @@ public record LightCounts(List<OfRole> byRole) implements Part {
 
   /** "3 lights". */
   @Override
-  public String words() {
-    return total() + (total() == 1 ? " light" : " lights");
+  public Said words() {
+    return Said.counted("signature.lights", total());
   }
 
   /** "1 key, 2 rim". */
-  public String roles() {
-    return byRole.stream()
-        .map(of -> of.count() + " " + of.role().name().toLowerCase(Locale.ROOT))
-        .collect(Collectors.joining(", "));
+  public Said roles() {
+    return Said.of(
+        "signature.lights.roles",
+        new Filling.Series(
+            byRole.stream().map(of -> of(of.role(), of.count()).asFilling()).toList()));
+  }
+
+  /** "2 rim". */
+  static Said of(Role role, int count) {
+    return Said.counted("signature.role." + Numbers.key(role), count);
   }
 
   @Override
-  public String sentence() {
-    return words() + ": " + roles() + ".";
+  public Said sentence() {
+    return Said.of("signature.lights.sentence", words().asFilling(), roles().asFilling());
   }
 }

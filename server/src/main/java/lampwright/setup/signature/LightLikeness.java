@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import lampwright.language.Said;
 
 /**
  * How alike the light of two setups is.
@@ -95,13 +96,13 @@ public record LightLikeness(PackedLight asked, PackedLight here, Map<LikenessPar
    * What is alike, then what is not, the weightiest first: "key 45° left of the nose in both",
    * "here 1.0 stop less ambient".
    */
-  public List<String> sentences() {
+  public List<Said> sentences() {
     Comparator<LikenessPart> alikeFirst =
         Comparator.<LikenessPart>comparingDouble(part -> part.weight() * (1 - apart(part)))
             .reversed();
     Comparator<LikenessPart> apartFirst =
         Comparator.<LikenessPart>comparingDouble(part -> part.weight() * apart(part)).reversed();
-    List<String> sentences =
+    List<Said> sentences =
         new ArrayList<>(
             Stream.concat(
                     parts.keySet().stream()
@@ -115,7 +116,7 @@ public record LightLikeness(PackedLight asked, PackedLight here, Map<LikenessPar
                 .map(part -> LikenessWords.of(part, asked, here, apart(part) <= ALIKE))
                 .toList());
     if (known() < 1.0 / 2) {
-      sentences.add("little is known of both");
+      sentences.add(Said.of("signature.alike.littleKnown"));
     }
     return sentences;
   }

@@ -1,7 +1,5 @@
 package lampwright.setup.signature;
 
-import java.util.Locale;
-
 /**
  * What the light of two setups is compared by. How much each part counts and which difference
  * counts half are judgements, not measurements; the units are those in which light is worked with.
@@ -46,18 +44,5 @@ public enum LikenessPart {
    */
   double distance(double difference) {
     return this == LIGHTS ? difference : difference / (difference + half);
-  }
-
-  /** "key direction", to stand before a number. */
-  public String words() {
-    return switch (this) {
-      case DIRECTION, HEIGHT -> "key " + lower();
-      case ENERGY -> "flash energy";
-      default -> lower();
-    };
-  }
-
-  private String lower() {
-    return name().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,10 +1,11 @@
 package lampwright.setup.signature;
 
-import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Role;
 
 /** Says of one part how two setups are alike in it, or not. "Here" is the one that was found. */
@@ -12,86 +13,90 @@ final class LikenessWords {
 
   private LikenessWords() {}
 
-  static String of(LikenessPart part, PackedLight asked, PackedLight here, boolean alike) {
+  static Said of(LikenessPart part, PackedLight asked, PackedLight here, boolean alike) {
     return switch (part) {
-      case LIGHTS -> told("lights:", lights(asked), lights(here), alike);
-      case DIRECTION ->
-          (asked.isOtherSide(here) ? "key from the other side: " : "")
-              + told("key", from(asked), from(here), alike);
+      case LIGHTS -> told("lights", lights(asked), lights(here), alike);
+      case DIRECTION -> {
+        Said said = told("key", from(asked), from(here), alike);
+        yield asked.isOtherSide(here)
+            ? Said.of("signature.alike.otherSide", said.asFilling())
+            : said;
+      }
       case HEIGHT -> told("key", height(asked), height(here), alike);
       case SOFTNESS -> told("key", softness(asked), softness(here), alike);
       case RATIO -> told("ratio", ratio(asked), ratio(here), alike);
-      case AMBIENT ->
-          moreOrLess("ambient", here.ambientStops() - asked.ambientStops(), "as much ambient");
-      case ENERGY ->
-          moreOrLess(
-              "flash energy", here.energyStops() - asked.energyStops(), "as much flash energy");
-      case FREEZING -> told("movement:", moves(asked), moves(here), alike);
+      case AMBIENT -> moreOrLess("ambient", here.ambientStops() - asked.ambientStops());
+      case ENERGY -> moreOrLess("energy", here.energyStops() - asked.energyStops());
+      case FREEZING -> told("movement", moves(asked), moves(here), alike);
       case SUN -> sun(asked, here, alike);
     };
   }
 
-  private static String told(String what, String asked, String here, boolean alike) {
+  private static Said told(String what, Said asked, Said here, boolean alike) {
+    Filling whose = Said.of("signature.alike.of." + what).asFilling();
     if (asked.equals(here)) {
-      return what + " " + here + " in both";
+      return Said.of("signature.alike.both", whose, here.asFilling());
     }
-    return alike
-        ? what + " " + asked + ", here " + here
-        : what + " here " + here + ", not " + asked;
+    return Said.of(
+        alike ? "signature.alike.near" : "signature.alike.other",
+        whose,
+        asked.asFilling(),
+        here.asFilling());
   }
 
-  private static String lights(PackedLight light) {
-    return Stream.of(Role.values())
-        .filter(role -> light.lights(role) > 0)
-        .map(role -> light.lights(role) + " " + role.name().toLowerCase(Locale.ROOT))
-        .collect(Collectors.joining(" and "));
+  private static Said lights(PackedLight light) {
+    return Said.of(
+        "signature.lights.roles",
+        new Filling.Listed(
+            Stream.of(Role.values())
+                .filter(role -> light.lights(role) > 0)
+                .map(role -> LightCounts.of(role, light.lights(role)).asFilling())
+                .toList()));
   }
 
-  private static String from(PackedLight light) {
-    Degrees azimuth = new Degrees(light.keyAzimuthDeg());
-    KeySide side = KeySide.of(azimuth);
-    if (side == KeySide.NEITHER) {
-      return Math.abs(azimuth.value()) < 90 ? "straight before the nose" : "behind the head";
+  private static Said from(PackedLight light) {
+    return KeyLight.fromNose(new Degrees(light.keyAzimuthDeg()));
+  }
+
+  private static Said height(PackedLight light) {
+    Degrees height = new Degrees(light.keyElevationDeg());
+    if (Numbers.isLevel(height)) {
+      return Said.of("signature.alike.level");
     }
-    return Numbers.size(azimuth) + " " + side.word() + " of the nose";
+    return Said.of(
+        height.value() > 0 ? "signature.alike.above" : "signature.alike.below",
+        Numbers.size(height));
   }
 
-  private static String height(PackedLight light) {
-    double deg = light.keyElevationDeg();
-    String size = Numbers.size(new Degrees(deg));
-    if (size.equals("0°")) {
-      return "level with the subject";
-    }
-    return size + (deg > 0 ? " above the subject" : " below the subject");
+  private static Said softness(PackedLight light) {
+    Softness softness = new Softness(new Degrees(light.softnessDeg()));
+    return Said.of(
+        "signature.alike.wide", softness.words().asFilling(), Numbers.size(softness.angularSize()));
   }
 
-  private static String softness(PackedLight light) {
-    Degrees size = new Degrees(light.softnessDeg());
-    return new Softness(size).words() + " (" + Numbers.size(size) + " wide)";
-  }
-
-  private static String ratio(PackedLight light) {
+  private static Said ratio(PackedLight light) {
     return new KeyToFill(new Stops(light.ratioStops())).words();
   }
 
-  private static String moves(PackedLight light) {
-    return light.freezing().words();
+  private static Said moves(PackedLight light) {
+    return Said.of("signature.freezing." + Numbers.key(light.freezing()));
   }
 
-  private static String moreOrLess(String what, double stops, String same) {
-    String size = Numbers.size(new Stops(stops));
-    return size.startsWith("0.0")
-        ? same
-        : "here " + size + (stops > 0 ? " more " : " less ") + what;
+  private static Said moreOrLess(String what, double stops) {
+    String key = "signature.alike." + what;
+    if (Bounds.fixed(Math.abs(stops), 1).equals("0.0")) {
+      return Said.of(key + ".same");
+    }
+    return Said.of(key + (stops > 0 ? ".more" : ".less"), Filling.stops(Math.abs(stops)));
   }
 
-  private static String sun(PackedLight asked, PackedLight here, boolean alike) {
+  private static Said sun(PackedLight asked, PackedLight here, boolean alike) {
     if (asked.isSunlit() != here.isSunlit()) {
-      return here.isSunlit() ? "the sun lights only this one" : "no sun lights this one";
+      return Said.of(here.isSunlit() ? "signature.alike.sun.only" : "signature.alike.sun.not");
     }
     if (!here.isSunlit()) {
-      return "no sun lights either";
+      return Said.of("signature.alike.sun.neither");
     }
-    return alike ? "the sun lights both" : "the sun lights both, from elsewhere";
+    return Said.of(alike ? "signature.alike.sun.both" : "signature.alike.sun.elsewhere");
   }
 }

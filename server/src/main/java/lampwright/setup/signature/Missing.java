@@ -11,15 +11,15 @@ import lampwright.document.ObjectForm;
 /**
  * A part that a signature does not have.
  *
- * @param because why not, in one sentence
+ * @param because why not
  * @param needs what the document would have to say, as JSON Pointers
  */
-public record Missing(PartName part, String because, List<String> needs) {
+public record Missing(PartName part, Why because, List<String> needs) {
 
   private static final Field<Missing, PartName> PART =
       required("part", Forms.choice(PartName.values()), Missing::part, "Which part is not there.");
-  private static final Field<Missing, String> BECAUSE =
-      required("because", Forms.text(400), Missing::because, "Why not.");
+  private static final Field<Missing, Why> BECAUSE =
+      required("because", Forms.text(400).as(Why::ofText, Why::text), Missing::because, "Why not.");
   private static final Field<Missing, List<String>> NEEDS =
       list(
           "needs",

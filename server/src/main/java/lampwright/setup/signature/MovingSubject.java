@@ -7,12 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import lampwright.document.Field;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.engine.lens.SensorFormat;
-import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.LightId;
 import lampwright.setup.Role;
 import lampwright.setup.figures.Figures;
@@ -168,32 +170,43 @@ public record MovingSubject(
     return Math.max(flashCircles.orElse(0.0), ambientCircles.orElse(0.0));
   }
 
-  String sentence() {
-    List<String> drawn = new ArrayList<>();
-    flashCircles.ifPresent(circles -> drawn.add("the flash draws " + circles(circles)));
+  Said sentence() {
+    List<Filling> drawn = new ArrayList<>();
+    flashCircles.ifPresent(circles -> drawn.add(part("signature.drawn.flash", circles(circles))));
     ambientCircles.ifPresent(
         circles ->
             drawn.add(
-                "the ambient "
-                    + (flashCircles.isEmpty() ? "draws " : "")
-                    + circles(circles)
-                    + flashLead
-                        .map(
-                            lead ->
-                                isHidden()
-                                    ? ", hidden at " + Numbers.against(lead.negated())
-                                    : ", at " + Numbers.against(lead.negated()) + " the flash")
-                        .orElse("")));
-    return "“"
-        + name
-        + "” comes out "
-        + kind().words()
-        + ": "
-        + String.join("; ", drawn)
-        + " (1 circle of confusion is sharp, 3 are slightly soft).";
+                part(
+                    flashCircles.isEmpty() ? "signature.drawn.alone" : "signature.drawn.ambient",
+                    circles(circles),
+                    lead())));
+    return Said.of(
+        "signature.moving." + (drawn.size() == 1 ? "one" : "both"),
+        Stream.concat(
+                Stream.of(Filling.text(name), part("signature.freezing." + Numbers.key(kind()))),
+                drawn.stream())
+            .toArray(Filling[]::new));
   }
 
-  private static String circles(double circles) {
-    return Bounds.rounded(circles, circles < 10 ? 1 : 0) + (circles == 1 ? " circle" : " circles");
+  private Filling lead() {
+    return flashLead
+        .map(
+            lead ->
+                part(
+                    isHidden() ? "signature.drawn.hidden" : "signature.drawn.lead",
+                    Numbers.against(lead.negated())))
+        .orElseGet(() -> Filling.text(""));
+  }
+
+  private static Filling part(String key, Filling... parts) {
+    return Said.of(key, parts).asFilling();
+  }
+
+  private static Filling circles(double circles) {
+    return Said.counted(
+            "signature.circles",
+            circles == 1 ? 1 : 2,
+            new Filling.Rounded(circles, circles < 10 ? 1 : 0))
+        .asFilling();
   }
 }

@@ -1,11 +1,14 @@
 package lampwright.setup.signature;
 
+import java.util.Locale;
 import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 
 /** How a signature keeps and says its numbers. */
 final class Numbers {
@@ -43,22 +46,29 @@ final class Numbers {
     return Forms.number("m").atLeast(0).as(Metres::new, Metres::value);
   }
 
-  /** Without its sign: "1.0 stop", "2.3 stops". */
-  static String size(Stops stops) {
-    String size = Bounds.fixed(Math.abs(stops.value()), 1);
-    return size + (Double.parseDouble(size) <= 1 ? " stop" : " stops");
+  /** "40°", without its sign. */
+  static Filling size(Degrees angle) {
+    return Said.of("signature.degrees", Filling.number(Math.abs(angle.value()), 0)).asFilling();
   }
 
-  /** "40°", without its sign. */
-  static String size(Degrees angle) {
-    return Bounds.rounded(Math.abs(angle.value()), 0) + "°";
+  /** Whether an angle is written as none. */
+  static boolean isLevel(Degrees angle) {
+    return Math.abs(angle.value()) < 0.5;
   }
 
   /** "1.2 stops over", "0.3 stop under", "level with". */
-  static String against(Stops stops) {
+  static Filling against(Stops stops) {
     if (Bounds.fixed(Math.abs(stops.value()), 1).equals("0.0")) {
-      return "level with";
+      return Said.of("signature.against.level").asFilling();
     }
-    return size(stops) + (stops.value() > 0 ? " over" : " under");
+    return Said.of(
+            stops.value() > 0 ? "signature.against.over" : "signature.against.under",
+            Filling.stops(Math.abs(stops.value())))
+        .asFilling();
+  }
+
+  /** A constant's name as phrases' keys end in it. */
+  static String key(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,5 +1,7 @@
 package lampwright.setup.signature;
 
+import lampwright.language.Said;
+
 /** One fact of a signature, which can say itself. */
 public sealed interface Part
     permits AmbientOffset,
@@ -17,8 +19,8 @@ public sealed interface Part
   PartName part();
 
   /** It in a few words, such as "fairly soft". */
-  String words();
+  Said words();
 
   /** It in one plain sentence, with how it was found. */
-  String sentence();
+  Said sentence();
 }

@@ -1,6 +1,7 @@
 package lampwright.setup.signature;
 
 import java.util.Locale;
+import lampwright.language.Said;
 
 /** The parts of a signature, in the order in which they are told. */
 public enum PartName {
@@ -15,8 +16,8 @@ public enum PartName {
   ENERGY,
   LARGEST_MODIFIER;
 
-  /** What pages call it: "largest modifier". */
-  public String words() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  /** What pages call it: "Largest modifier". */
+  public Said words() {
+    return Said.of("signature.part." + name().toLowerCase(Locale.ROOT));
   }
 }

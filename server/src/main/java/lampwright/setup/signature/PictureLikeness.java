@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import lampwright.engine.colour.ColourWord;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 
 /**
  * How alike two pictures look, by their tones and main colours.
@@ -159,33 +161,41 @@ public record PictureLikeness(double tones, double darker, double colours) {
   }
 
   /** What is alike and what is not: "tones alike", "black and blue in both". */
-  public static List<String> sentences(BriefTones asked, BriefTones here) {
+  public static List<Said> sentences(BriefTones asked, BriefTones here) {
     PictureLikeness likeness = of(asked, here);
-    List<String> sentences = new ArrayList<>();
+    List<Said> sentences = new ArrayList<>();
     if (likeness.tones() <= ALIKE_TONES) {
-      sentences.add("tones alike");
+      sentences.add(Said.of("signature.alike.tones"));
     } else if (Math.abs(likeness.darker()) >= ALIKE_TONES) {
-      sentences.add(likeness.darker() > 0 ? "here darker" : "here lighter");
+      sentences.add(
+          Said.of(likeness.darker() > 0 ? "signature.alike.darker" : "signature.alike.lighter"));
     } else {
-      sentences.add("other contrast");
+      sentences.add(Said.of("signature.alike.contrast"));
     }
-    List<String> both = new ArrayList<>(words(asked));
+    List<ColourWord> both = new ArrayList<>(words(asked));
     both.retainAll(words(here));
     if (likeness.colours() <= ALIKE_COLOURS) {
-      sentences.add("colours alike");
+      sentences.add(Said.of("signature.alike.colours"));
     }
     if (!both.isEmpty()) {
-      sentences.add(String.join(" and ", both) + " in both");
+      sentences.add(
+          Said.of(
+              "signature.alike.bothColours",
+              new Filling.Listed(both.stream().map(PictureLikeness::word).toList())));
     } else if (likeness.colours() > ALIKE_COLOURS) {
-      sentences.add("other colours");
+      sentences.add(Said.of("signature.alike.otherColours"));
     }
     return sentences;
   }
 
-  private static List<String> words(BriefTones tones) {
+  private static Filling word(ColourWord colour) {
+    return Said.of("signature.colour." + Numbers.key(colour)).asFilling();
+  }
+
+  private static List<ColourWord> words(BriefTones tones) {
     return tones.shades().stream()
         .filter(shade -> shade.share() >= TELLING_SHARE)
-        .map(shade -> ColourWord.of(shade.rgb()).word())
+        .map(shade -> ColourWord.of(shade.rgb()))
         .distinct()
         .toList();
   }

@@ -4,13 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import lampwright.engine.colour.ColourWord;
 import lampwright.engine.colour.Key;
-import lampwright.engine.unit.Bounds;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 
 /**
  * How a finished picture looks, from its tones.
@@ -112,25 +111,48 @@ public record PictureSignature(Key key, Stops spread, double warmth, List<NamedC
     return warmth > LEANS ? Warmth.WARM : Warmth.NEUTRAL;
   }
 
+  /** "low key, cool". */
+  public Said words() {
+    return Said.of("signature.picture.words", tones("").asFilling(), leans().asFilling());
+  }
+
+  private Said tones(String begins) {
+    return Said.of("signature.tones." + begins + Numbers.key(key));
+  }
+
+  private Said leans() {
+    return Said.of("signature.warmth." + Numbers.key(lean()));
+  }
+
   /** "Low key, high contrast, cool; mostly black, blue and grey." */
-  public String sentence() {
-    String first = key.tradeName();
-    return first.substring(0, 1).toUpperCase(Locale.ROOT)
-        + first.substring(1)
-        + ", "
-        + contrast().words()
-        + " ("
-        + Bounds.fixed(spread.value(), 1)
-        + " stops from dark to light), "
-        + lean().words()
-        + (colours.isEmpty() ? "" : "; " + coloursInWords())
-        + ".";
+  public Said sentence() {
+    List<Filling> parts =
+        new ArrayList<>(
+            List.of(
+                tones("begins.").asFilling(),
+                Said.of("signature.contrast." + Numbers.key(contrast())).asFilling(),
+                new Filling.Size(spread.value()),
+                leans().asFilling()));
+    if (colours.isEmpty()) {
+      return Said.of("signature.picture.sentence", parts.toArray(Filling[]::new));
+    }
+    parts.add(coloursInWords().asFilling());
+    return Said.of("signature.picture.colours", parts.toArray(Filling[]::new));
   }
 
   /** "black 41 %, blue 30 %". */
-  public String coloursInWords() {
-    return colours.stream()
-        .map(of -> of.colour().word() + " " + Bounds.rounded(100 * of.share(), 0) + " %")
-        .collect(Collectors.joining(", "));
+  public Said coloursInWords() {
+    return Said.of(
+        "signature.colours",
+        new Filling.Series(
+            colours.stream()
+                .map(
+                    of ->
+                        Said.of(
+                                "signature.colour",
+                                Said.of("signature.colour." + Numbers.key(of.colour())).asFilling(),
+                                new Filling.Rounded(100 * of.share(), 0))
+                            .asFilling())
+                .toList()));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import lampwright.document.Field;
 import lampwright.document.ObjectForm;
 import lampwright.engine.unit.Degrees;
+import lampwright.language.Said;
 import lampwright.setup.figures.Figures;
 
 /**
@@ -61,8 +62,7 @@ public record Softness(Degrees angularSize) implements Part {
   static Optional<Softness> find(Figures figures, Optional<ChosenKey> key, Gaps gaps) {
     return key.isPresent()
         ? key.map(chosen -> new Softness(Numbers.tidy(chosen.light().angularSize())))
-        : gaps.none(
-            PartName.SOFTNESS, "Which light is the key is not known.", ChosenKey.needs(figures));
+        : gaps.none(PartName.SOFTNESS, Why.KEY_UNKNOWN, ChosenKey.needs(figures));
   }
 
   public Kind kind() {
@@ -78,27 +78,29 @@ public record Softness(Degrees angularSize) implements Part {
   }
 
   @Override
-  public String words() {
-    return kind().words();
+  public Said words() {
+    return Said.of("signature.softness." + Numbers.key(kind()));
   }
 
   @Override
-  public String sentence() {
+  public Said sentence() {
     if (angularSize.value() == 0) {
-      return "The key is so small that it counts as a point: hard.";
+      return Said.of("signature.softness.point");
     }
-    String limits =
+    return Said.of(
+        "signature.softness.sentence",
+        Numbers.size(angularSize),
+        words().asFilling(),
         switch (kind()) {
-          case HARD -> "under " + Numbers.size(FAIRLY_SOFT);
-          case FAIRLY_SOFT -> Numbers.size(FAIRLY_SOFT) + " to " + Numbers.size(SOFT);
-          case SOFT -> Numbers.size(SOFT) + " or more";
-        };
-    return "The key’s face looks "
-        + Numbers.size(angularSize)
-        + " wide from the subject: "
-        + words()
-        + " ("
-        + limits
-        + ").";
+          case HARD ->
+              Said.of("signature.softness.limit.hard", Numbers.size(FAIRLY_SOFT)).asFilling();
+          case FAIRLY_SOFT ->
+              Said.of(
+                      "signature.softness.limit.fairly_soft",
+                      Numbers.size(FAIRLY_SOFT),
+                      Numbers.size(SOFT))
+                  .asFilling();
+          case SOFT -> Said.of("signature.softness.limit.soft", Numbers.size(SOFT)).asFilling();
+        });
   }
 }

@@ -12,6 +12,8 @@ import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.engine.sun.SunPhase;
 import lampwright.engine.unit.Degrees;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Ambient;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Figures;
@@ -61,19 +63,9 @@ public record SunInSetup(
 
   /** From where it comes as a light (trade terms, common practice, no source). */
   public enum From {
-    FRONT("front light"),
-    SIDE("side light"),
-    BACK("back light");
-
-    private final String words;
-
-    From(String words) {
-      this.words = words;
-    }
-
-    public String words() {
-      return words;
-    }
+    FRONT,
+    SIDE,
+    BACK
   }
 
   /**
@@ -135,8 +127,7 @@ public record SunInSetup(
                 Optional.empty(),
                 Optional.of(false),
                 List.of()))
-        : gaps.none(
-            PartName.SUN, "Where and when it was is not known, so neither is the sun.", needs);
+        : gaps.none(PartName.SUN, Why.OCCASION_UNKNOWN, needs);
   }
 
   private static SunInSetup of(SunFigures sun, Optional<Ambient> ambient) {
@@ -199,37 +190,54 @@ public record SunInSetup(
   }
 
   @Override
-  public String words() {
-    return height.words() + from().map(from -> ", " + from.words()).orElse("");
+  public Said words() {
+    return from()
+        .map(from -> Said.of("signature.sun.both", high().asFilling(), light(from).asFilling()))
+        .orElseGet(this::high);
+  }
+
+  private Said high() {
+    return Said.of("signature.sun." + Numbers.key(height));
+  }
+
+  private static Said light(From from) {
+    return Said.of("signature.sun.light." + Numbers.key(from));
   }
 
   @Override
-  public String sentence() {
+  public Said sentence() {
     if (height == Height.INDOORS) {
-      return "Indoors: there is no sun.";
+      return Said.of("signature.sun.none");
     }
-    String size = elevation.map(Numbers::size).orElse("");
+    Filling size = size(elevation);
     if (height == Height.BELOW_HORIZON) {
-      return "The sun was down, " + size + " below the horizon.";
+      return Said.of("signature.sun.wasDown", size);
     }
-    return "The sun stood "
-        + size
-        + " up, "
-        + height.words()
-        + ", bearing "
-        + bearing.map(Numbers::size).orElse("")
-        + from().map(from -> ": " + from.words() + side()).orElse("")
-        + ". "
-        + lights
-            .map(does -> does ? "It lights the picture." : "It does not light the picture.")
-            .orElse("Whether it lights the picture is not told.");
+    return Said.of(
+        "signature.sun.stood",
+        size,
+        high().asFilling(),
+        size(bearing),
+        from()
+            .map(from -> Said.of("signature.sun.as" + side(), light(from).asFilling()).asFilling())
+            .orElseGet(() -> Filling.text("")),
+        Said.of(
+                lights
+                    .map(does -> does ? "signature.sun.lights" : "signature.sun.lightsNot")
+                    .orElse("signature.sun.untold"))
+            .asFilling());
   }
 
+  private static Filling size(Optional<Degrees> angle) {
+    return angle.map(Numbers::size).orElseGet(() -> Filling.text(""));
+  }
+
+  /** The end of a phrase's key. */
   private String side() {
     return fromCamera
         .map(KeySide::of)
         .filter(side -> side != KeySide.NEITHER)
-        .map(side -> " from camera " + side.word())
+        .map(side -> "." + side.word())
         .orElse("");
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import lampwright.document.Reading;
 import lampwright.engine.light.Remedy;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
@@ -32,7 +33,7 @@ public record ComparedReading(
     Optional<Stops> over,
     Optional<Stops> uncertainty,
     Optional<Remedy> remedy,
-    String sentence) {
+    Said sentence) {
 
   /** Less is what meters and stands do by themselves: a judgement, as the trade sets lights. */
   public static final Stops AS_EXPECTED = new Stops(0.15);

@@ -7,6 +7,8 @@ import java.util.Optional;
 import lampwright.engine.light.Remedy;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Head;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.figures.LightFigures;
@@ -16,73 +18,71 @@ final class RemedyWords {
 
   private RemedyWords() {}
 
-  static String sentence(
+  static Said sentence(
       LightId id, Optional<LightFigures> figures, Optional<Stops> over, Optional<Remedy> remedy) {
-    String name = name(id);
+    Filling name = Filling.text(name(id));
     if (figures.isEmpty()) {
-      return name + " is not one of the lights of the revision that was shot.";
+      return Said.of("taking.reading.noLight", name);
     }
     if (over.isEmpty()) {
-      return name + ": not enough is known to say what the meter should have given.";
+      return Said.of("taking.reading.notKnown", name);
+    }
+    if (remedy.isEmpty()) {
+      return Said.of("taking.reading.asExpected", name);
     }
     double off = over.get().value();
-    if (remedy.isEmpty()) {
-      return name + " as expected.";
-    }
-    List<String> ways = ways(figures.get(), remedy.get());
-    return String.format(
-            Locale.ROOT, "%s %s %s", name, stops(Math.abs(off)), off < 0 ? "under" : "over")
-        + (ways.isEmpty()
-            ? ". Neither its place nor its dial alone takes that away."
-            : ": " + String.join(", or ", ways) + ".");
+    Filling by = Filling.stops(Math.abs(off));
+    List<Filling> ways = ways(figures.get(), remedy.get());
+    String key = off < 0 ? "taking.reading.under" : "taking.reading.over";
+    return switch (ways.size()) {
+      case 0 -> Said.of(key + ".noWay", name, by);
+      case 1 -> Said.of(key + ".oneWay", name, by, ways.getFirst());
+      default -> Said.of(key + ".twoWays", name, by, ways.getFirst(), ways.getLast());
+    };
   }
 
-  private static List<String> ways(LightFigures figures, Remedy remedy) {
-    List<String> ways = new ArrayList<>();
+  private static List<Filling> ways(LightFigures figures, Remedy remedy) {
+    List<Filling> ways = new ArrayList<>();
     remedy
         .distance()
         .ifPresent(
             to -> {
               double by = to.value() - figures.distance().value();
               ways.add(
-                  String.format(
-                      Locale.ROOT,
-                      "about %s m %s",
-                      metres(Math.abs(by)),
-                      by < 0 ? "closer" : "further away"));
+                  Said.of(
+                          by < 0 ? "taking.reading.closer" : "taking.reading.farther",
+                          metres(Math.abs(by)))
+                      .asFilling());
             });
-    remedy.stopsDown().ifPresent(down -> ways.add(turned(figures.light(), down)));
+    remedy.stopsDown().ifPresent(down -> ways.add(turned(figures.light(), down).asFilling()));
     return ways;
   }
 
-  private static String turned(Light light, Stops down) {
+  private static Said turned(Light light, Stops down) {
     Head head = light.head();
     double up = light.stopsDown().orElseThrow().value() - down.value();
-    return turn(Math.abs(up))
-        + (up > 0 ? " up" : " down")
-        + ", to "
-        + head.scale().show(down, head.energy());
+    return Said.of(
+        up > 0 ? "taking.reading.up" : "taking.reading.down",
+        turn(Math.abs(up)),
+        Filling.shown(head.scale().show(down, head.energy())));
   }
 
   /** Thirds as photographers say them, else tenths. */
-  private static String turn(double stops) {
+  private static Filling turn(double stops) {
     double thirds = stops * 3;
     if (Math.abs(thirds - 1) < 0.05) {
-      return "a third";
+      return Said.of("taking.reading.aThird").asFilling();
     }
-    return Math.abs(thirds - 2) < 0.05 ? "two thirds" : stops(stops);
-  }
-
-  private static String stops(double size) {
-    String tenths = String.format(Locale.ROOT, "%.1f", size);
-    return tenths + (tenths.startsWith("0.") || tenths.equals("1.0") ? " stop" : " stops");
+    return Math.abs(thirds - 2) < 0.05
+        ? Said.of("taking.reading.twoThirds").asFilling()
+        : Filling.stops(stops);
   }
 
   /** To the 5 cm that the engine gives, without a needless zero. */
-  private static String metres(double size) {
+  private static Filling metres(double size) {
     double steps = Math.rint(size * 20) / 20;
     boolean isTenths = Math.abs(steps * 10 - Math.rint(steps * 10)) < 1e-6;
-    return String.format(Locale.ROOT, isTenths ? "%.1f" : "%.2f", steps);
+    return Filling.length(steps, isTenths ? 1 : 2);
   }
 
   /** "Rim left" for the light {@code rim-left}. */

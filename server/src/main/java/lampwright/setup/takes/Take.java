@@ -137,6 +137,11 @@ public record Take(
     return at.toLocalDate();
   }
 
+  /** The same at another time. */
+  public Take withAt(OffsetDateTime time) {
+    return new Take(kind, time, setupRevision, kept, why, changed, readings, clientKey);
+  }
+
   /** What it is called: "Take 3", "Run-through 1". */
   public String label(int number) {
     return (kind == Kind.TAKE ? "Take " : "Run-through ") + number;

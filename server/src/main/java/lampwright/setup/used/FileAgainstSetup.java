@@ -10,6 +10,8 @@ import lampwright.engine.exposure.Iso;
 import lampwright.engine.exposure.MarkedScale;
 import lampwright.engine.exposure.ShutterTime;
 import lampwright.engine.unit.Stops;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.setup.Occasion;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.ShootingExposure;
@@ -38,7 +40,7 @@ public record FileAgainstSetup(List<Difference> differs, List<Offer> offers) {
    * @param setup as cameras print it
    * @param sentence both, and what that means for the light
    */
-  public record Difference(String pointer, String file, String setup, String sentence) {}
+  public record Difference(String pointer, String file, String setup, Said sentence) {}
 
   /**
    * A field that could be filled.
@@ -77,25 +79,25 @@ public record FileAgainstSetup(List<Difference> differs, List<Offer> offers) {
         file.toString(),
         setup.toString(),
         new Stops(-file.stopsAbove(setup).value()),
-        "light of every kind");
+        "aperture");
   }
 
   private static Optional<Difference> time(ShutterTime told, ShutterTime planned) {
     ShutterTime file = told.nearestMark(MarkedScale.SHUTTER_THIRD);
     ShutterTime setup = planned.nearestMark(MarkedScale.SHUTTER_THIRD);
     return difference(
-        "/exposure/time", file.toString(), setup.toString(), file.stopsOver(setup), "ambient");
+        "/exposure/time", file.toString(), setup.toString(), file.stopsOver(setup), "time");
   }
 
   private static Optional<Difference> iso(Iso told, Iso planned) {
     Iso file = told.nearestMark(MarkedScale.ISO_THIRD);
     Iso setup = planned.nearestMark(MarkedScale.ISO_THIRD);
     return difference(
-        "/exposure/iso", file.toString(), setup.toString(), file.stopsOver(setup), "sensitive");
+        "/exposure/iso", file.toString(), setup.toString(), file.stopsOver(setup), "iso");
   }
 
   private static Optional<Difference> difference(
-      String pointer, String file, String setup, Stops more, String of) {
+      String pointer, String file, String setup, Stops more, String what) {
     int thirds = (int) Math.rint(STEPS_A_STOP * more.value());
     return thirds == 0
         ? Optional.empty()
@@ -104,22 +106,22 @@ public record FileAgainstSetup(List<Difference> differs, List<Offer> offers) {
                 pointer,
                 file,
                 setup,
-                "The file says %s, the setup %s: %s %s %s."
-                    .formatted(
-                        file, setup, words(Math.abs(thirds)), thirds > 0 ? "more" : "less", of)));
+                Said.of(
+                    "picture.differs." + what + (thirds > 0 ? ".more" : ".less"),
+                    Filling.shown(file),
+                    Filling.shown(setup),
+                    size(Math.abs(thirds)).asFilling())));
   }
 
-  private static String words(int thirds) {
-    String rest = thirds % 3 == 1 ? "a third" : "two thirds";
+  private static Said size(int thirds) {
     int whole = thirds / 3;
+    int rest = thirds % 3;
     if (whole == 0) {
-      return rest + " of a stop";
+      return Said.of("picture.thirds." + rest);
     }
-    String stops = whole == 1 ? "one" : Integer.toString(whole);
-    if (thirds % 3 == 0) {
-      return stops + (whole == 1 ? " stop" : " stops");
-    }
-    return stops + " and " + rest + " stops";
+    return rest == 0
+        ? Said.counted("picture.stops", whole)
+        : Said.counted("picture.stopsAnd." + rest, whole);
   }
 
   private static void addWhen(
@@ -135,7 +137,7 @@ public record FileAgainstSetup(List<Difference> differs, List<Offer> offers) {
                         "/occasion/date",
                         day,
                         date.toString(),
-                        "The file says %s, the setup %s.".formatted(day, date)));
+                        Said.of("picture.differs.day", Filling.text(day), Filling.text(date))));
               }
             },
             () -> offers.add(new Offer("/occasion/date", day)));

@@ -74,9 +74,9 @@ public record AdaptationJson(
             new AnswerJson(
                 "not_enough_gear",
                 falls.nearest().stream().map(AdaptationJson::of).toList(),
-                falls.reasons(),
+                InEnglish.say(falls.reasons()),
                 falls.unlit().stream().map(LightId::text).toList(),
-                falls.remedies().stream().map(Remedy::words).toList(),
+                falls.remedies().stream().map(Remedy::words).map(InEnglish::say).toList(),
                 falls.remedies().stream().map(RemedyJson::of).toList(),
                 ProofJson.of(falls.proof()));
       };
@@ -87,7 +87,7 @@ public record AdaptationJson(
     return new AdaptationJson(
         SettingsJson.of(adaptation),
         adaptation.lights().stream().map(LightJson::of).toList(),
-        adaptation.losses(),
+        InEnglish.say(adaptation.losses()),
         adaptation.cost(),
         costs(adaptation),
         adaptation.carried().kg(),
@@ -95,9 +95,9 @@ public record AdaptationJson(
         adaptation.figures().power().pace().map(pace -> pace.betweenFrames().value()),
         adaptation.figures().power().charge().map(PowerFigures.Charge::frames),
         adaptation.betterIn().stream().map(FiguresJson::word).toList(),
-        adaptation.changes(),
+        InEnglish.say(adaptation.changes()),
         adaptation.remedies().stream().map(RemedyJson::of).toList(),
-        adaptation.leftOut(),
+        InEnglish.say(adaptation.leftOut()),
         SetupDocument.FORM.writeObject(adaptation.document()),
         FiguresJson.of(adaptation.figures(), FiguresJson.Detail.FIGURES));
   }

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lampwright.document.Problem;
+import lampwright.language.Filling;
+import lampwright.language.Said;
 import lampwright.search.Question;
 import lampwright.search.filter.Asked;
 import lampwright.search.filter.Filter;
@@ -23,10 +25,9 @@ import lampwright.search.filter.Trait;
  * @param words without brackets
  * @param faulty brackets of {@code q} that say nothing that is known, as they were written
  * @param filters with their places
- * @param problems what is wrong, each at its name in the address
+ * @param faults what is wrong, each at its name in the address
  */
-public record AskedSearch(
-    String words, String faulty, List<Filter> filters, List<Problem> problems) {
+public record AskedSearch(String words, String faulty, List<Filter> filters, List<Fault> faults) {
 
   static final String TEXT = "q";
   static final String FILTER = "filter";
@@ -37,7 +38,17 @@ public record AskedSearch(
 
   public AskedSearch {
     filters = List.copyOf(filters);
-    problems = List.copyOf(problems);
+    faults = List.copyOf(faults);
+  }
+
+  /** Something that cannot be asked so. */
+  public record Fault(String pointer, Said line) {}
+
+  /** What is wrong, as programs are told. */
+  public List<Problem> problems() {
+    return faults.stream()
+        .map(fault -> new Problem(fault.pointer(), InEnglish.say(fault.line())))
+        .toList();
   }
 
   /** A filter and where the address has it. */
@@ -60,54 +71,56 @@ public record AskedSearch(
    */
   public static AskedSearch of(
       Map<String, List<String>> parts, Function<List<Filter>, List<ReadFilter>> locate) {
-    List<Problem> problems = new ArrayList<>();
+    List<Fault> faults = new ArrayList<>();
     List<Placed> placed = new ArrayList<>();
     Asked asked = Asked.of(first(parts, TEXT).orElse(""));
     asked.filters().forEach(filter -> placed.add(new Placed(filter, TEXT)));
-    asked.unclear().forEach(one -> problems.add(new Problem("/" + TEXT, one.message())));
+    asked.unclear().forEach(one -> faults.add(new Fault("/" + TEXT, one.message())));
     parts.getOrDefault(FILTER, List.of()).stream()
         .filter(content -> !content.isBlank())
-        .forEach(content -> read(content, placed, problems));
-    readOwnNames(parts, placed, problems);
+        .forEach(content -> read(content, placed, faults));
+    readOwnNames(parts, placed, faults);
     if (placed.size() > Question.MOST_FILTERS) {
-      problems.add(
-          new Problem(
+      faults.add(
+          new Fault(
               "/" + FILTER,
-              "Filters ("
-                  + placed.size()
-                  + ") must be at most "
-                  + Question.MOST_FILTERS
-                  + ". Maybe join words by “or”?"));
+              Said.of(
+                  "finding.fault.mostFilters",
+                  Filling.number(placed.size(), 0),
+                  Filling.number(Question.MOST_FILTERS, 0))));
       placed.clear();
     }
     return new AskedSearch(
         asked.words(),
         asked.unclear().stream().map(Asked.Unclear::bracket).collect(Collectors.joining(" ")),
-        located(placed, locate, problems),
-        problems);
+        located(placed, locate, faults),
+        faults);
   }
 
-  private static void read(String content, List<Placed> placed, List<Problem> problems) {
+  private static void read(String content, List<Placed> placed, List<Fault> faults) {
     String bare = content.strip();
     boolean bracketed = bare.length() > 1 && bare.startsWith("[") && bare.endsWith("]");
     switch (FilterReader.read(bracketed ? bare.substring(1, bare.length() - 1) : bare)) {
       case ReadFilter.Understood(Filter filter) -> placed.add(new Placed(filter, FILTER));
-      case ReadFilter.Unclear(String line) -> problems.add(new Problem("/" + FILTER, line));
+      case ReadFilter.Unclear(Said line) -> faults.add(new Fault("/" + FILTER, line));
     }
   }
 
   private static void readOwnNames(
-      Map<String, List<String>> parts, List<Placed> placed, List<Problem> problems) {
+      Map<String, List<String>> parts, List<Placed> placed, List<Fault> faults) {
     List<String> moods =
         parts.getOrDefault(MOOD, List.of()).stream()
             .filter(AskedSearch::saysSomething)
             .distinct()
             .toList();
     if (moods.size() > Filter.MOST_WORDS) {
-      problems.add(
-          new Problem(
+      faults.add(
+          new Fault(
               "/" + MOOD,
-              "Moods (" + moods.size() + ") must be at most " + Filter.MOST_WORDS + "."));
+              Said.of(
+                  "finding.fault.mostMoods",
+                  Filling.number(moods.size(), 0),
+                  Filling.number(Filter.MOST_WORDS, 0))));
     } else if (!moods.isEmpty()) {
       placed.add(new Placed(new Filter.OneOf(Trait.MOOD, moods), MOOD));
     }
@@ -115,7 +128,7 @@ public record AskedSearch(
     add(parts, PLACE_KIND, Trait.PLACE_KIND, placed);
     Optional<String> state = first(parts, STATE);
     if (state.isPresent() && !Trait.STATE.vocabulary().contains(state.get())) {
-      problems.add(new Problem("/" + STATE, "State must be draft or proven. Maybe proven?"));
+      faults.add(new Fault("/" + STATE, Said.of("finding.fault.state")));
     } else {
       add(parts, STATE, Trait.STATE, placed);
     }
@@ -129,9 +142,7 @@ public record AskedSearch(
   }
 
   private static List<Filter> located(
-      List<Placed> placed,
-      Function<List<Filter>, List<ReadFilter>> locate,
-      List<Problem> problems) {
+      List<Placed> placed, Function<List<Filter>, List<ReadFilter>> locate, List<Fault> faults) {
     List<ReadFilter> found = locate.apply(placed.stream().map(Placed::filter).toList());
     List<Filter> filters = new ArrayList<>();
     for (int i = 0; i < placed.size(); i++) {
@@ -141,8 +152,8 @@ public record AskedSearch(
             filters.add(filter);
           }
         }
-        case ReadFilter.Unclear(String line) ->
-            problems.add(new Problem("/" + placed.get(i).name(), line));
+        case ReadFilter.Unclear(Said line) ->
+            faults.add(new Fault("/" + placed.get(i).name(), line));
       }
     }
     return filters;

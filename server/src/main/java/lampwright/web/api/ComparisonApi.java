@@ -61,7 +61,7 @@ public final class ComparisonApi {
           change.before(),
           change.after(),
           Optional.of(change.unit()).filter(unit -> !unit.isEmpty()),
-          change.sentence());
+          InEnglish.say(change.sentence()));
     }
   }
 

@@ -30,7 +30,7 @@ record DialStepJson(
         step.ambient().map(Stops::value),
         step.total().map(Stops::value),
         step.balance().map(Stops::value),
-        step.limit(),
+        step.limit().map(said -> String.join(" ", InEnglish.say(said))),
         detail == FiguresJson.Detail.WORKINGS
             ? step.working().map(WorkingJson::of)
             : Optional.empty());

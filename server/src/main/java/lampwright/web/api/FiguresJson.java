@@ -72,7 +72,7 @@ public record FiguresJson(
         ColourJson.of(figures.colour(), detail),
         figures.energyPerFrame().map(WattSeconds::value),
         figures.needs(),
-        figures.leftOut());
+        InEnglish.say(figures.leftOut()));
   }
 
   /** What the ambient does at the shooting exposure. */
@@ -176,7 +176,7 @@ public record FiguresJson(
           balance.ambient().value(),
           balance.time().seconds(),
           balance.balance().value(),
-          FlashAgainstAmbient.IN_WORDS,
+          InEnglish.say(FlashAgainstAmbient.IN_WORDS),
           detail.tell(balance::working));
     }
   }

@@ -118,7 +118,7 @@ record LightFiguresJson(
           effect.worstEdge().map(Stops::value),
           effect.litShare(),
           FiguresJson.word(effect.known()),
-          effect.warnings(),
+          InEnglish.say(effect.warnings()),
           detail.tellAll(effect::workings));
     }
   }

@@ -65,7 +65,7 @@ record LightMadeJson(
         made.energy().value(),
         made.recycle().map(Seconds::value),
         made.flashesPerCharge(),
-        made.missing(),
+        InEnglish.say(made.missing()),
         LightFiguresJson.LevelJson.of(made.level(), FiguresJson.Detail.FIGURES));
   }
 }

@@ -38,7 +38,7 @@ record MovementJson(
         BlurJson.of(movement.ambient()),
         movement.ghost().map(GhostJson::of),
         movement.inFocus().map(InFocusJson::of),
-        movement.assumptions(),
+        InEnglish.say(movement.assumptions()),
         detail.tellAll(movement::workings));
   }
 
@@ -76,7 +76,8 @@ record MovementJson(
   record GhostJson(double ambientShare, double flashOverAmbientStops, String inWords) {
 
     static GhostJson of(MovementFigures.Ghost ghost) {
-      return new GhostJson(ghost.ambientShare(), ghost.flashOverAmbient().value(), ghost.inWords());
+      return new GhostJson(
+          ghost.ambientShare(), ghost.flashOverAmbient().value(), InEnglish.say(ghost.inWords()));
     }
   }
 

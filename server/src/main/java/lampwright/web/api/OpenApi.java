@@ -47,7 +47,8 @@ public final class OpenApi {
           "locations",
           "takes-and-notes",
           "pictures",
-          "archives");
+          "archives",
+          "index");
 
   private static final String IN_A_SCHEMA = "#/$defs/";
   private static final String IN_THE_DESCRIPTION = "#/components/schemas/";

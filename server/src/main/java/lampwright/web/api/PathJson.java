@@ -17,7 +17,7 @@ record PathJson(
         path.lift().value(),
         path.hit(),
         path.stations().stream().map(station -> StationJson.of(path, station, detail)).toList(),
-        path.assumptions());
+        InEnglish.say(path.assumptions()));
   }
 
   /** A place in metres. */

@@ -150,7 +150,14 @@ public final class PictureApi {
     }
   }
 
-  private record Compared(int setupRevision, List<Difference> differs, List<Offer> offers) {}
+  private record Compared(int setupRevision, List<Differs> differs, List<Offer> offers) {}
+
+  private record Differs(String pointer, String file, String setup, String sentence) {
+
+    static Differs of(Difference one) {
+      return new Differs(one.pointer(), one.file(), one.setup(), InEnglish.say(one.sentence()));
+    }
+  }
 
   /** What its file says against the setup as it is now. */
   public void compare(Context context) {
@@ -164,7 +171,9 @@ public final class PictureApi {
                 PictureKeeping.id(context.pathParam("picture")));
     context.json(
         new Compared(
-            compared.setup().revision(), compared.result().differs(), compared.result().offers()));
+            compared.setup().revision(),
+            compared.result().differs().stream().map(Differs::of).toList(),
+            compared.result().offers()));
   }
 
   private KeptPicture find(Context context) {

@@ -87,8 +87,8 @@ record PowerJson(
           mains.current().value(),
           mains.generator().value(),
           mains.average().map(average -> average.power().value()),
-          mains.assumptions(),
-          MainsFigures.CAUTIONS);
+          InEnglish.say(mains.assumptions()),
+          InEnglish.say(MainsFigures.CAUTIONS));
     }
   }
 

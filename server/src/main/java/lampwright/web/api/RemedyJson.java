@@ -19,7 +19,7 @@ record RemedyJson(String kind, Optional<String> light, String words, Optional<Do
     return new RemedyJson(
         FiguresJson.word(remedy.kind()),
         remedy.light().map(LightId::text),
-        remedy.words(),
+        InEnglish.say(remedy.words()),
         remedy.leaves().map(Stops::value));
   }
 }

@@ -128,7 +128,7 @@ public final class SetupApi {
           document.occasion().flatMap(o -> o.place()).map(place -> place.name()),
           document.lights().size(),
           found.score(),
-          found.reasons(),
+          InEnglish.say(found.reasons()),
           found.why().stream().map(Why::of).toList(),
           found.offStops());
     }

@@ -72,8 +72,8 @@ record SignatureJson(
       return new LightsJson(
           lights.total(),
           lights.byRole().stream().map(of -> new RoleJson(word(of.role()), of.count())).toList(),
-          lights.words(),
-          lights.sentence());
+          InEnglish.say(lights.words()),
+          InEnglish.say(lights.sentence()));
     }
   }
 
@@ -103,8 +103,8 @@ record SignatureJson(
           key.pattern().pattern().tradeName(),
           key.pattern().neighbour().map(Pattern::tradeName),
           key.faceSide().tradeName(),
-          key.words(),
-          key.sentence());
+          InEnglish.say(key.words()),
+          InEnglish.say(key.sentence()));
     }
   }
 
@@ -115,8 +115,8 @@ record SignatureJson(
       return new SoftnessJson(
           softness.angularSize().value(),
           word(softness.kind()),
-          softness.words(),
-          softness.sentence());
+          InEnglish.say(softness.words()),
+          InEnglish.say(softness.sentence()));
     }
   }
 
@@ -133,8 +133,8 @@ record SignatureJson(
           ratio.keyOverFill().value(),
           ratio.ratio().litToShadow(),
           ratio.ratio().keyToFill(),
-          ratio.words(),
-          ratio.sentence());
+          InEnglish.say(ratio.words()),
+          InEnglish.say(ratio.sentence()));
     }
   }
 
@@ -147,8 +147,8 @@ record SignatureJson(
           balance.flashOverAmbient().value(),
           balance.where(),
           word(balance.leads()),
-          balance.words(),
-          balance.sentence());
+          InEnglish.say(balance.words()),
+          InEnglish.say(balance.sentence()));
     }
   }
 
@@ -156,7 +156,10 @@ record SignatureJson(
   record AmbientJson(double fromShootingStops, String words, String sentence) {
 
     static AmbientJson of(AmbientOffset ambient) {
-      return new AmbientJson(ambient.fromShooting().value(), ambient.words(), ambient.sentence());
+      return new AmbientJson(
+          ambient.fromShooting().value(),
+          InEnglish.say(ambient.words()),
+          InEnglish.say(ambient.sentence()));
     }
   }
 
@@ -181,8 +184,8 @@ record SignatureJson(
           sun.from().map(SignatureJson::word),
           sun.lights(),
           sun.needs(),
-          sun.words(),
-          sun.sentence());
+          InEnglish.say(sun.words()),
+          InEnglish.say(sun.sentence()));
     }
   }
 
@@ -203,8 +206,8 @@ record SignatureJson(
           freezing.moving().flatMap(MovingSubject::flashCircles),
           freezing.moving().flatMap(MovingSubject::ambientCircles),
           freezing.moving().flatMap(MovingSubject::flashLead).map(Stops::value),
-          freezing.words(),
-          freezing.sentence());
+          InEnglish.say(freezing.words()),
+          InEnglish.say(freezing.sentence()));
     }
   }
 
@@ -212,7 +215,8 @@ record SignatureJson(
   record EnergyJson(double energyWs, String words, String sentence) {
 
     static EnergyJson of(FrameEnergy energy) {
-      return new EnergyJson(energy.energy().value(), energy.words(), energy.sentence());
+      return new EnergyJson(
+          energy.energy().value(), InEnglish.say(energy.words()), InEnglish.say(energy.sentence()));
     }
   }
 
@@ -224,8 +228,8 @@ record SignatureJson(
           modifier.light().text(),
           modifier.name(),
           modifier.size().value(),
-          modifier.words(),
-          modifier.sentence());
+          InEnglish.say(modifier.words()),
+          InEnglish.say(modifier.sentence()));
     }
   }
 
@@ -233,7 +237,7 @@ record SignatureJson(
   record MissingJson(String part, String because, List<String> needs) {
 
     static MissingJson of(Missing missing) {
-      return new MissingJson(word(missing.part()), missing.because(), missing.needs());
+      return new MissingJson(word(missing.part()), missing.because().text(), missing.needs());
     }
   }
 
@@ -257,7 +261,7 @@ record SignatureJson(
           picture.colours().stream()
               .map(of -> new ColourJson(of.colour().word(), of.share()))
               .toList(),
-          picture.sentence());
+          InEnglish.say(picture.sentence()));
     }
   }
 

@@ -70,7 +70,7 @@ final class TakeJson {
           compared.over().map(Stops::value),
           compared.uncertainty().map(Stops::value),
           compared.remedy().map(RemedyJson::of),
-          compared.sentence());
+          InEnglish.say(compared.sentence()));
     }
   }
 

@@ -49,8 +49,8 @@ record WindJson(
         wind.speedWithMargin().value(),
         wind.speedAtWhichItGoes().value(),
         wind.gustAtWhichItGoes().value(),
-        wind.assumptions(),
-        WindFigures.CAUTIONS,
+        InEnglish.say(wind.assumptions()),
+        InEnglish.say(WindFigures.CAUTIONS),
         detail.tellAll(wind::workings));
   }
 

@@ -59,7 +59,7 @@ record AdaptedLights(SetupDocument setup, WishPairs asked, String path, Wording 
   private AdaptedLight light(int number, lampwright.setup.adapting.AdaptedLight adapted) {
     LightFigures was = adapted.original();
     String role = words.role(was.light().role());
-    AdaptedPins pins = new AdaptedPins(asked, path, was.light().id());
+    AdaptedPins pins = new AdaptedPins(asked, path, was.light().id(), words);
     return new AdaptedLight(
         number,
         role,
@@ -141,7 +141,7 @@ record AdaptedLights(SetupDocument setup, WishPairs asked, String path, Wording 
     if (made.edgeLoss().value() >= SHOWN_EDGE_STOPS) {
       notes.add(words.say("pages.adapted.edge", words.stops(made.edgeLoss().value())));
     }
-    notes.addAll(made.missing());
+    notes.addAll(words.say(made.missing()));
     made.stand()
         .map(Stand::name)
         .filter(name -> was.light().stand().map(Stand::name).filter(name::equals).isEmpty())

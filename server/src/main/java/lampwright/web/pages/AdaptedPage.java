@@ -2,7 +2,7 @@ package lampwright.web.pages;
 
 import java.util.List;
 import java.util.Optional;
-import lampwright.setup.Caution;
+import lampwright.wording.CautionLine;
 import lampwright.wording.Figure;
 
 /**
@@ -48,7 +48,7 @@ public record AdaptedPage(
     Costs costs,
     List<String> losses,
     List<String> leftOut,
-    List<Caution> cautions,
+    List<CautionLine> cautions,
     Optional<SaveForm> save) {
 
   public AdaptedPage {

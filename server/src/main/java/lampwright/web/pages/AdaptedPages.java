@@ -215,17 +215,24 @@ public final class AdaptedPages {
                     tidy,
                     asked.way(),
                     form(asked, setup, tidy, errors, layout.words()),
-                    saveForm(asked, tidy, adapted, wrong))));
+                    saveForm(asked, tidy, adapted, wrong, layout.words()))));
   }
 
   /** For whoever may write setups. */
   private Optional<SaveForm> saveForm(
-      Asked asked, WishPairs tidy, Adapting.Adapted adapted, Optional<WrongTitle> wrong) {
+      Asked asked,
+      WishPairs tidy,
+      Adapting.Adapted adapted,
+      Optional<WrongTitle> wrong,
+      Wording words) {
     if (!tasks.recording().state(asked.caller(), asked.studio(), adapted.setup()).mayRecord()) {
       return Optional.empty();
     }
     String offered =
-        adapted.setup().document().title() + ", with " + adapted.kit().document().name();
+        words.say(
+            "adapting.savedTitle",
+            adapted.setup().document().title(),
+            adapted.kit().document().name());
     return Optional.of(
         new SaveForm(
             tidy.with(WishPairs.WAY, Integer.toString(asked.way() + 1))

@@ -6,14 +6,16 @@ import java.util.Optional;
 import lampwright.setup.LightId;
 import lampwright.setup.adapting.AdaptedLight.Made;
 import lampwright.web.pages.WishPairs.Pair;
+import lampwright.wording.Wording;
 
 /**
  * What can be decided about one light, so that only the rest is solved again.
  *
  * @param asked what the address wishes already
  * @param path of the page
+ * @param words of the person who decides
  */
-record AdaptedPins(WishPairs asked, String path, LightId light) {
+record AdaptedPins(WishPairs asked, String path, LightId light, Wording words) {
 
   boolean isLeftOut() {
     return asked.has(WishPairs.WITHOUT, light.text());
@@ -27,19 +29,23 @@ record AdaptedPins(WishPairs asked, String path, LightId light) {
       String modifier = WishPairs.MODIFIER + light.text();
       WishPairs keepsHead = withHeads(made.get()).with(head, made.get().head().name());
       if (asked.find(head).isEmpty()) {
-        links.add(link("keep this head", keepsHead));
+        links.add(link(words.say("adapting.pin.keepHead"), keepsHead));
       }
       if (asked.find(modifier).isEmpty()) {
         links.add(
             link(
-                asked.find(head).isEmpty() ? "this head and modifier" : "keep this modifier",
+                words.say(
+                    asked.find(head).isEmpty()
+                        ? "adapting.pin.keepBoth"
+                        : "adapting.pin.keepModifier"),
                 keepsHead.with(modifier, made.get().modifier().name())));
       }
     }
     if (!isLeftOut()) {
       links.add(
           link(
-              "leave it out", asked.without(this::isAboutIt).and(WishPairs.WITHOUT, light.text())));
+              words.say("adapting.pin.leaveOut"),
+              asked.without(this::isAboutIt).and(WishPairs.WITHOUT, light.text())));
     }
     return links;
   }
@@ -49,13 +55,13 @@ record AdaptedPins(WishPairs asked, String path, LightId light) {
     List<Link> links = new ArrayList<>();
     for (Pair pair : asked.pairs()) {
       if (isAboutIt(pair)) {
-        String words =
+        String said =
             pair.name().equals(WishPairs.WITHOUT)
-                ? "left out"
+                ? words.say("adapting.pin.leftOut")
                 : pair.name().startsWith(WishPairs.COUNT)
-                    ? pair.value() + (pair.value().equals("1") ? " head" : " heads")
+                    ? WishWords.heads(pair.value(), words)
                     : pair.value();
-        links.add(link(words, asked.without(pair::equals)));
+        links.add(link(said, asked.without(pair::equals)));
       }
     }
     return links;
@@ -74,7 +80,7 @@ record AdaptedPins(WishPairs asked, String path, LightId light) {
             .anyMatch(prefix -> pair.name().equals(prefix + light.text()));
   }
 
-  private Link link(String words, WishPairs then) {
-    return new Link(words, then.fromTheFirstWay().address(path));
+  private Link link(String said, WishPairs then) {
+    return new Link(said, then.fromTheFirstWay().address(path));
   }
 }

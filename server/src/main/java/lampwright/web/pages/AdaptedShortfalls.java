@@ -57,7 +57,7 @@ final class AdaptedShortfalls {
       }
       if (shown.isEmpty()) {
         new LightNames(setup, words)
-            .in(falls.reasons())
+            .say(falls.reasons())
             .forEach(reason -> shortfalls.add(new Shortfall(reason, "", List.of())));
       }
     }
@@ -89,7 +89,7 @@ final class AdaptedShortfalls {
 
   /** What to do, and what came of solving again with it. */
   private String said(Remedy remedy) {
-    String act = new LightNames(setup, words).in(remedy.words());
+    String act = new LightNames(setup, words).say(remedy.words());
     return remedy
         .leaves()
         .map(left -> words.say("pages.adapted.solvedAgain", act, left(Math.abs(left.value()))))

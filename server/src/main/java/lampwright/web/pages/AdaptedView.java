@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import lampwright.drawing.Plan;
 import lampwright.drawing.PlanTable;
 import lampwright.engine.unit.Stops;
-import lampwright.setup.Cautions;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.Adaptation;
@@ -15,6 +14,7 @@ import lampwright.setup.adapting.Answer;
 import lampwright.setup.adapting.Weights;
 import lampwright.setup.adapting.Wishes;
 import lampwright.setup.figures.FiguresComputation;
+import lampwright.wording.CautionLine;
 import lampwright.wording.KeyFigures;
 import lampwright.wording.LightNames;
 import lampwright.wording.Wording;
@@ -115,7 +115,7 @@ final class AdaptedView {
         chips,
         around.form(),
         wishes.preset() == Weights.Preset.FEWEST_DIALS
-            ? new LightNames(setup, words).in(adaptation.changes())
+            ? new LightNames(setup, words).say(adaptation.changes())
             : List.of(),
         falls.of(Optional.of(adaptation)),
         falls.forAll(),
@@ -127,9 +127,9 @@ final class AdaptedView {
         new AdaptedLights(setup, asked, around.path(), words).of(adaptation),
         new AdaptedCamera(setup, asked, around.path(), words).settings(adaptation),
         new AdaptedCosts(words).of(adaptation),
-        new LightNames(setup, words).in(adaptation.losses()),
-        adaptation.leftOut(),
-        Cautions.of(adaptation.document()),
+        new LightNames(setup, words).say(adaptation.losses()),
+        words.say(adaptation.leftOut()),
+        CautionLine.all(adaptation.document(), words),
         around.save());
   }
 
@@ -143,7 +143,7 @@ final class AdaptedView {
 
   private String verdict(Adaptation adaptation) {
     if (answer instanceof Answer.NotEnoughGear falls) {
-      return String.join(" ", new LightNames(setup, words).in(falls.reasons()))
+      return String.join(" ", new LightNames(setup, words).say(falls.reasons()))
           + " "
           + words.say("pages.adapted.nearest");
     }

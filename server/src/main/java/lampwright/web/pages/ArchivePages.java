@@ -62,6 +62,7 @@ public final class ArchivePages {
         new ArchivePage(
             layout,
             role.may(Permission.MOVE_STUDIO) ? "/api" + path(studio) : "",
+            role.may(Permission.KEEP_INDEX) ? IndexPages.path(studio) : "",
             new ArchivePage.BringIn(
                 role.may(Permission.WRITE_SETUPS) ? path(studio) : "",
                 door.csrfToken(context),

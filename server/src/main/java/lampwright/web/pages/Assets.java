@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -22,11 +23,32 @@ public final class Assets {
 
   private static final String FOLDER = "/lampwright/assets/";
 
-  /** Every asset there is; nothing else is served. */
+  /** The one style sheet that every page links: {@link #STYLE_PARTS} in their order. */
+  public static final String STYLE = "style.css";
+
+  /**
+   * What the style sheet is made of. A phone waits for every style sheet before it shows anything,
+   * and on a slow line for one no longer than for ten.
+   */
+  static final List<String> STYLE_PARTS =
+      List.of(
+          "lampwright.css",
+          "sheet.css",
+          "find.css",
+          "setup.css",
+          "figures.css",
+          "adapted.css",
+          "plan.css",
+          "day.css",
+          "pictures.css",
+          "suggest.css",
+          "saved.css",
+          "studio.css");
+
+  /** Every other asset there is; nothing else is served. */
   static final List<String> NAMES =
       List.of(
-          "adapted.css",
-          "day.css",
+          "editor-carrying.js",
           "editor-desk.js",
           "editor-differences.js",
           "editor-document.js",
@@ -38,19 +60,23 @@ public final class Assets {
           "editor-history.js",
           "editor-keeping.js",
           "editor-keys.js",
+          "editor-light-fields.js",
           "editor-lights.js",
+          "editor-making.js",
           "editor-merge.js",
           "editor-panel.js",
+          "editor-record-shown.js",
+          "editor-record.js",
           "editor-saving.js",
           "editor-shown.js",
           "editor-snapping.js",
           "editor-units.js",
+          "editor-windows.js",
           "editor-words.js",
           "editor.css",
           "editor.js",
           "engine.js",
           "favicon.svg",
-          "figures.css",
           "fonts/LICENSE-atkinson-hyperlegible-mono.txt",
           "fonts/LICENSE-atkinson-hyperlegible-next.txt",
           "fonts/atkinson-hyperlegible-mono-latin-400-normal.woff2",
@@ -61,15 +87,9 @@ public final class Assets {
           "fonts/atkinson-hyperlegible-next-latin-600-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-400-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-600-normal.woff2",
-          "lampwright.css",
-          "pictures.css",
-          "plan.css",
           "progress.js",
-          "saved.css",
-          "sheet.css",
-          "studio.css",
-          "suggest.css",
           "suggest.js",
+          "takes.js",
           "theme.js");
 
   private static final Map<String, String> MEDIA_TYPES =
@@ -123,17 +143,20 @@ public final class Assets {
     Map<String, Asset> assets = new TreeMap<>();
     MessageDigest digest = sha256();
     for (String name : NAMES) {
-      byte[] bytes = read(name);
-      digest.update(name.getBytes(StandardCharsets.UTF_8));
-      digest.update(bytes);
-      assets.put(name, new Asset(mediaType(name), bytes));
+      assets.put(name, new Asset(mediaType(name), read(name)));
     }
+    assets.put(STYLE, new Asset(mediaType(STYLE), style()));
+    assets.forEach(
+        (name, asset) -> {
+          digest.update(name.getBytes(StandardCharsets.UTF_8));
+          digest.update(asset.bytes);
+        });
     String hash = HexFormat.of().formatHex(digest.digest(), 0, 8);
     return new Assets(Map.copyOf(assets), hash);
   }
 
   /**
-   * The address of an asset, such as {@code /assets/1f0c…/lampwright.css}.
+   * The address of an asset, such as {@code /assets/1f0c…/style.css}.
    *
    * @throws IllegalArgumentException where there is no such asset
    */
@@ -152,6 +175,12 @@ public final class Assets {
   /** The asset at {@code /assets/hash/name}; empty for another build's hash and unknown names. */
   public Optional<Asset> find(String askedHash, String name) {
     return askedHash.equals(hash) ? Optional.ofNullable(assets.get(name)) : Optional.empty();
+  }
+
+  private static byte[] style() {
+    ByteArrayOutputStream whole = new ByteArrayOutputStream();
+    STYLE_PARTS.forEach(part -> whole.writeBytes(read(part)));
+    return whole.toByteArray();
   }
 
   private static byte[] read(String name) {

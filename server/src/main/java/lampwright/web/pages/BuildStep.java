@@ -1,7 +1,7 @@
 package lampwright.web.pages;
 
 import java.util.List;
-import lampwright.setup.Caution;
+import lampwright.wording.CautionLine;
 
 /**
  * One step of the build order.
@@ -13,7 +13,7 @@ import lampwright.setup.Caution;
  * @param cautions what can hurt in this step
  */
 public record BuildStep(
-    int number, String act, String reason, String expected, List<Caution> cautions) {
+    int number, String act, String reason, String expected, List<CautionLine> cautions) {
 
   public BuildStep {
     cautions = List.copyOf(cautions);

@@ -103,7 +103,7 @@ final class DialsView {
                 : step.balance()
                     .map(this::balance)
                     .orElseGet(() -> FiguresTable.Cell.notKnown(words)));
-    return step.limit().map(row::withNote).orElse(row);
+    return step.limit().map(said -> row.withNote(String.join(" ", words.say(said)))).orElse(row);
   }
 
   private static FiguresTable.Cell none() {

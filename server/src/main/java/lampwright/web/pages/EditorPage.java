@@ -25,32 +25,40 @@ public record EditorPage(
     String csrfToken,
     int revision,
     String title,
+    String genre,
     String intent,
     String moods,
-    List<LightFields> lights,
+    List<Group> groups,
     Optional<Svg> plan,
     FormErrors errors,
     String data) {
 
-  /** Copies the lights. */
+  /** Copies the groups. */
   public EditorPage {
-    lights = List.copyOf(lights);
+    groups = List.copyOf(groups);
   }
 
   /**
-   * The few fields of a light that need no script.
+   * A few fields that belong together, which need no script.
    *
-   * @param number its place in the build order
-   * @param name "Key"
+   * @param number of a light its place in the build order; else empty
+   * @param name "Key", "Exposure and ambient"
    */
-  public record LightFields(int number, String name, List<Field> fields) {
+  public record Group(String number, String name, List<Field> fields) {
 
     /** Copies the fields. */
-    public LightFields {
+    public Group {
       fields = List.copyOf(fields);
     }
   }
 
-  /** One field: its name in the form, its label, and what stands in it. */
-  public record Field(String id, String label, String value) {}
+  /**
+   * One field.
+   *
+   * @param id its name in the form
+   * @param value what stands in it
+   * @param isLong whether it takes more than a line
+   * @param isNumber whether a phone offers its digits
+   */
+  public record Field(String id, String label, String value, boolean isLong, boolean isNumber) {}
 }

@@ -145,6 +145,7 @@ public final class EditorPages {
             csrfToken,
             sheet.document(),
             sheet.desk().gear(),
+            sheet.desk().locations(),
             notation);
     templates.show(
         context,
@@ -158,9 +159,10 @@ public final class EditorPages {
             csrfToken,
             revision,
             typed.apply(EditorFields.TITLE),
+            typed.apply(EditorFields.GENRE),
             typed.apply(EditorFields.INTENT),
             typed.apply(EditorFields.MOODS),
-            fields.lights(typed),
+            fields.groups(typed),
             Optional.of(
                 Plan.of(sheet.document(), FiguresComputation.of(sheet.document()), notation)),
             errors,

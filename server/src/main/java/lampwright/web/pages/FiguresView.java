@@ -42,7 +42,12 @@ final class FiguresView {
       parts.add(wind.part());
     }
     return new FiguresPage(
-        layout, of.setup().title(), setupPath, parts, of.allMissing(), of.figures().leftOut());
+        layout,
+        of.setup().title(),
+        setupPath,
+        parts,
+        of.allMissing(),
+        of.words().say(of.figures().leftOut()));
   }
 
   /** What a stop on each dial does. */

@@ -8,24 +8,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import lampwright.document.Problem;
-import lampwright.drawing.Plan;
 import lampwright.people.StudioId;
 import lampwright.search.Instead;
 import lampwright.search.MarkedText;
 import lampwright.search.Question;
 import lampwright.search.filter.Filter;
-import lampwright.search.filter.FilterWriter;
 import lampwright.setup.SetupDocument;
-import lampwright.setup.figures.Figures;
-import lampwright.setup.figures.FiguresComputation;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Finding;
 import lampwright.tasks.Leave;
 import lampwright.tasks.PictureGiving;
 import lampwright.web.api.AskedSearch;
 import lampwright.web.http.Door;
-import lampwright.wording.KeyFigures;
 import lampwright.wording.Wording;
 
 /** The page where setups are found: {@code /studios/{studio}/setups?q=…&filter=…}. */
@@ -45,6 +39,7 @@ public final class FindPages {
   private final Door door;
   private final Finding finding;
   private final PictureGiving giving;
+  private final DrawnSetups drawings;
   private final Templates templates;
   private final StudioLayouts layouts;
 
@@ -52,11 +47,13 @@ public final class FindPages {
       Door door,
       Finding finding,
       PictureGiving giving,
+      DrawnSetups drawings,
       Templates templates,
       StudioLayouts layouts) {
     this.door = door;
     this.finding = finding;
     this.giving = giving;
+    this.drawings = drawings;
     this.templates = templates;
     this.layouts = layouts;
   }
@@ -84,8 +81,9 @@ public final class FindPages {
             Optional.empty(),
             new Question.StandingWanted(asked.archived(), false));
     Finding.FoundPage found = finding.find(caller, studio, like.ask(question));
-    FoundFacets facets = new FoundFacets(asked, found.facets(), found.total());
     Wording words = layouts.words(context);
+    FilterWords filterWords = new FilterWords(words);
+    FoundFacets facets = new FoundFacets(asked, found.facets(), found.total(), words);
     Layout layout =
         layouts.of(
             context,
@@ -99,12 +97,14 @@ public final class FindPages {
             asked.path(),
             asked.text(),
             asked.kept(),
-            Stream.concat(search.problems().stream().map(Problem::message), like.faults().stream())
+            Stream.concat(
+                    search.faults().stream().map(fault -> words.say(fault.line())),
+                    like.faults().stream())
                 .toList(),
             Stream.concat(
                     like.mark(asked, words).stream(),
                     asked.filters().stream()
-                        .map(f -> new Link(FilterWriter.words(f), asked.without(f).toString())))
+                        .map(f -> new Link(filterWords.of(f), asked.without(f).toString())))
                 .toList(),
             facets.telling(),
             facets.others(),
@@ -114,17 +114,20 @@ public final class FindPages {
             orders(asked, words),
             found.next().map(cursor -> asked.address().with("cursor", cursor).toString()),
             remark(found, like, words),
-            lacks(asked, found.instead()),
+            lacks(asked, found.instead(), filterWords),
             examples(asked.path(), finding.examples(caller, studio), words),
             tolerances(asked, words),
             asked.filters().stream().anyMatch(Filter.Buildable.class::isInstance)
                 ? List.of()
                 : finding.kits(caller, studio).stream().map(FindPages::kitChoice).toList(),
             new FindPage.Showing(ShownPicturePages.path(studio), door.csrfToken(context)),
-            search.problems().isEmpty() ? keeping(context, studio, asked) : Optional.empty()));
+            search.faults().isEmpty()
+                ? keeping(context, studio, asked, filterWords)
+                : Optional.empty()));
   }
 
-  private Optional<FindPage.Keeping> keeping(Context context, StudioId studio, FindAddress asked) {
+  private Optional<FindPage.Keeping> keeping(
+      Context context, StudioId studio, FindAddress asked, FilterWords words) {
     String address = asked.toString();
     boolean isAnySearch = !asked.text().isEmpty() || !asked.filters().isEmpty();
     return !isAnySearch || asked.like().isPresent()
@@ -135,7 +138,7 @@ public final class FindPages {
                 door.csrfToken(context),
                 address.substring(address.indexOf('?') + 1),
                 SavedSearchPages.suggestedName(
-                    asked.text(), asked.filters().stream().map(FilterWriter::words).toList())));
+                    asked.text(), asked.filters().stream().map(words::of).toList())));
   }
 
   /** The tolerances to choose from, where there is a kit. */
@@ -211,14 +214,15 @@ public final class FindPages {
     };
   }
 
-  private static List<FindPage.Lack> lacks(FindAddress asked, List<Instead> instead) {
+  private static List<FindPage.Lack> lacks(
+      FindAddress asked, List<Instead> instead, FilterWords words) {
     Map<String, List<FindPage.Offer>> offers = new LinkedHashMap<>();
     for (Instead other : instead) {
       offers
-          .computeIfAbsent(other.lack(), _ -> new ArrayList<>())
+          .computeIfAbsent(words.lack(other), _ -> new ArrayList<>())
           .add(
               new FindPage.Offer(
-                  other.offer(),
+                  words.offer(other),
                   other.total(),
                   asked.withText(other.text()).withFilters(other.filters()).toString()));
     }
@@ -257,29 +261,33 @@ public final class FindPages {
         .pieces();
   }
 
-  private static List<Hit.Passage> passages(Finding.Found found) {
+  private static List<Hit.Passage> passages(Finding.Found found, Wording words) {
     return found.why().stream()
         .filter(why -> IN_PASSAGES.contains(why.field()))
-        .map(why -> new Hit.Passage(why.field(), why.passage(LONGEST_PASSAGE).pieces()))
+        .map(
+            why ->
+                new Hit.Passage(
+                    words.say("finding.field." + why.field()),
+                    why.passage(LONGEST_PASSAGE).pieces()))
         .toList();
   }
 
   private Hit hit(StudioId studio, Finding.Found found, String findPath, Wording words) {
     SetupDocument setup = found.setup().document();
-    Figures figures = FiguresComputation.of(setup);
+    DrawnSetups.Card card = drawings.card(setup, words.notation());
     return new Hit(
         marked(found, "title", setup.title()),
         findPath + "/" + found.setup().id().text(),
         SetupView.placeAndDate(setup, words),
         marked(found, "intent", setup.intent().orElse("")),
         setup.moods(),
-        passages(found),
-        found.reasons(),
-        KeyFigures.inShort(setup.exposure(), figures, words.notation()),
-        Optional.of(Plan.small(setup, words.notation())),
+        passages(found, words),
+        words.say(found.reasons()),
+        card.figures(),
+        Optional.of(card.plan()),
         found
             .picture()
             .filter(picture -> giving.isThere(picture.sha256()))
-            .map(picture -> PictureTile.of(studio, found.setup().id(), picture)));
+            .map(picture -> PictureTile.of(studio, found.setup().id(), picture, words)));
   }
 }

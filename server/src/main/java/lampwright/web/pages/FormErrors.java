@@ -18,6 +18,11 @@ public record FormErrors(List<FormError> items) {
    */
   public record FormError(String field, String message) {}
 
+  /** One thing. */
+  static FormErrors of(String field, String message) {
+    return new FormErrors(List.of(new FormError(field, message)));
+  }
+
   public static FormErrors none() {
     return new FormErrors(List.of());
   }

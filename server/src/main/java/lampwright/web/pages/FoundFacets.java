@@ -12,6 +12,7 @@ import lampwright.search.FacetCount;
 import lampwright.search.SearchResult;
 import lampwright.search.filter.Filter;
 import lampwright.search.filter.Trait;
+import lampwright.wording.Wording;
 
 /** The ways to narrow a list, from the counts of a search and the filters that hold. */
 final class FoundFacets {
@@ -31,11 +32,13 @@ final class FoundFacets {
   private final FindAddress asked;
   private final SearchResult.Facets counts;
   private final long total;
+  private final FilterWords words;
 
-  FoundFacets(FindAddress asked, SearchResult.Facets counts, long total) {
+  FoundFacets(FindAddress asked, SearchResult.Facets counts, long total, Wording words) {
     this.asked = asked;
     this.counts = counts;
     this.total = total;
+    this.words = new FilterWords(words);
   }
 
   List<Facet> telling() {
@@ -57,9 +60,8 @@ final class FoundFacets {
   }
 
   private Facet facet(Trait trait) {
-    String unit = trait.unit().isEmpty() ? "" : ", " + trait.unit();
     return new Facet(
-        trait.label() + unit, (trait.kind() == Trait.Kind.NUMBER ? numbers(trait) : words(trait)));
+        words.heading(trait), (trait.kind() == Trait.Kind.NUMBER ? numbers(trait) : words(trait)));
   }
 
   private List<Facet.Choice> numbers(Trait trait) {
@@ -70,9 +72,13 @@ final class FoundFacets {
           active ? asked.without(count.filter()) : asked.withoutTrait(trait).with(count.filter());
       choices.add(
           new Facet.Choice(
-              count.label(), Math.toIntExact(count.count()), other.toString(), active));
+              number(count), Math.toIntExact(count.count()), other.toString(), active));
     }
     return choices;
+  }
+
+  private String number(FacetCount count) {
+    return count.filter() instanceof Filter.Range range ? words.choice(range) : count.label();
   }
 
   /** What is chosen, even where it now leads to nothing, and the largest counts. */
@@ -94,7 +100,10 @@ final class FoundFacets {
   private Facet.Choice choice(Trait trait, String word, long count) {
     boolean active = asked.chosen(trait).stream().anyMatch(one -> isSame(one, word));
     return new Facet.Choice(
-        word, Math.toIntExact(count), asked.toggled(trait, word).toString(), active);
+        words.value(trait, word),
+        Math.toIntExact(count),
+        asked.toggled(trait, word).toString(),
+        active);
   }
 
   private static boolean isSame(String one, String other) {

@@ -2,10 +2,15 @@ package lampwright.web.pages;
 
 import java.util.List;
 
-/** The gear that a studio's kits share, by kind. */
-public record GearListPage(Layout layout, List<Shelf> shelves, String kitsPath) {
+/**
+ * The gear that a studio's kits share, by kind.
+ *
+ * @param ways to new gear of each kind; none for who may not keep any
+ */
+public record GearListPage(Layout layout, List<Shelf> shelves, String kitsPath, List<Link> ways) {
 
   public GearListPage {
+    ways = List.copyOf(ways);
     shelves = List.copyOf(shelves);
   }
 

@@ -12,6 +12,7 @@ import lampwright.wording.Figure;
  * @param condition what was noticed of it, each with its day
  * @param kits that take it
  * @param revision "Revision 3, by …"
+ * @param changePath where it is changed; empty for who may not
  */
 public record GearPage(
     Layout layout,
@@ -23,7 +24,8 @@ public record GearPage(
     List<Noticed> condition,
     List<Link> kits,
     String revision,
-    String listPath) {
+    String listPath,
+    String changePath) {
 
   static final String REVISION = "revision";
 

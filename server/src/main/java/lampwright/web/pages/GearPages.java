@@ -3,6 +3,7 @@ package lampwright.web.pages;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,7 +66,18 @@ public final class GearPages {
                         new GearListPage.Shelf(
                             KitView.heading(notation, shelf.getKey()), shelf.getValue()))
                 .toList(),
-            KitPages.path(studio)));
+            KitPages.path(studio),
+            mayWrite(context, studio) ? ways(notation, studio) : List.of()));
+  }
+
+  private static List<Link> ways(Notation notation, StudioId studio) {
+    return Arrays.stream(GearKind.values())
+        .map(
+            kind ->
+                new Link(
+                    notation.say("studio.gear.kind." + kind.word()),
+                    GearEditPages.newPath(studio, kind)))
+        .toList();
   }
 
   /** Shows one: {@code /studios/{studio}/gear/{gear}}. */
@@ -97,7 +109,8 @@ public final class GearPages {
                     gear.revision(),
                     gear.changedBy(),
                     new DayWords(layout.words()).day(gear.changedAt())),
-            path(studio)));
+            path(studio),
+            mayWrite(context, studio) ? GearEditPages.changePath(studio, id) : ""));
   }
 
   private Optional<GearPage.Calibrated> calibrated(

@@ -203,7 +203,7 @@ public final class LifePages {
     for (Change change : changes) {
       groups
           .computeIfAbsent(group(change.about().kind()), _ -> new ArrayList<>())
-          .add(change.sentence());
+          .add(words.say(change.sentence()));
     }
     return groups.entrySet().stream()
         .filter(group -> !group.getValue().isEmpty())

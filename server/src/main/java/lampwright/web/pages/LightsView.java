@@ -8,6 +8,7 @@ import lampwright.engine.light.Pattern;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
+import lampwright.search.filter.Trait;
 import lampwright.setup.LightId;
 import lampwright.setup.figures.Level;
 import lampwright.setup.figures.LightFigures;
@@ -102,7 +103,12 @@ final class LightsView {
                 .map(stops -> FiguresTable.Cell.of(words.signed(stops)))
                 .orElseGet(() -> FiguresTable.Cell.notKnown(words)),
             distance(light.distance()),
-            FiguresTable.Cell.of(from(light.direction())).after(light.pattern().orElse("")))
+            FiguresTable.Cell.of(from(light.direction()))
+                .after(
+                    light
+                        .pattern()
+                        .map(name -> new FilterWords(words).value(Trait.PATTERN, name))
+                        .orElse("")))
         .withNote(note(light));
   }
 
@@ -175,7 +181,7 @@ final class LightsView {
         .filter(loss -> loss.value() >= NOTABLE_LOSS)
         .map(Stops::negated)
         .ifPresent(loss -> notes.add(words.say("pages.lights.shutter", words.signed(loss))));
-    light.shutter().map(ShutterEffect::warnings).ifPresent(notes::addAll);
+    light.shutter().map(ShutterEffect::warnings).map(words::say).ifPresent(notes::addAll);
     return String.join(" ", notes);
   }
 }

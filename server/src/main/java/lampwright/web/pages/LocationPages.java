@@ -30,14 +30,6 @@ import lampwright.wording.Wording;
 /** The pages of a studio's locations: the list, one, and the forms that make and change one. */
 public final class LocationPages {
 
-  private static final FormErrors CHANGED_SINCE =
-      new FormErrors(
-          List.of(
-              new FormErrors.FormError(
-                  "",
-                  "Somebody changed this location since you opened it. What you typed still stands"
-                      + " below; compare it, then keep it.")));
-
   private final Door door;
   private final LocationKeeping locations;
   private final SunWatching watching;
@@ -245,7 +237,11 @@ public final class LocationPages {
     FormErrors errors =
         switch (refused.refusal()) {
           case Refusal.Invalid(var problems) -> LocationFields.errors(problems);
-          case Refusal.Stale stale -> CHANGED_SINCE;
+          case Refusal.Stale _ ->
+              new FormErrors(
+                  List.of(
+                      new FormErrors.FormError(
+                          "", layouts.words(context).say("pages.location.changedSince"))));
           default -> throw refused;
         };
     context.status(

@@ -56,7 +56,7 @@ final class MovementView {
         figures,
         first
             .ghost()
-            .map(ghost -> first.subject() + ": " + Wording.uncapital(ghost.inWords()))
+            .map(ghost -> first.subject() + ": " + words.inSentence(words.say(ghost.inWords())))
             .orElse(""));
   }
 
@@ -91,7 +91,7 @@ final class MovementView {
                           words.stopsUnit(),
                           words.say("pages.movement.flashOver", movement.subject()))
                       .with(Known.COMPUTED))
-              .withNote(movement.subject() + ": " + Wording.uncapital(ghost.inWords()));
+              .withNote(movement.subject() + ": " + words.inSentence(words.say(ghost.inWords())));
     }
     if (movement.inFocus().isPresent()) {
       MovementFigures.TimeInFocus sharp = movement.inFocus().get();
@@ -107,8 +107,8 @@ final class MovementView {
                   .with(Known.COMPUTED));
     }
     part = part.with(table(movement));
-    for (String assumption : movement.assumptions()) {
-      part = part.withNote(movement.subject() + ": " + Wording.uncapital(assumption));
+    for (String assumption : words.say(movement.assumptions())) {
+      part = part.withNote(movement.subject() + ": " + words.inSentence(assumption));
     }
     for (Working working : movement.workings()) {
       part = part.with(WorkingStep.of(working, words));

@@ -77,7 +77,7 @@ final class PathView {
               .with(
                   levels(words.say("pages.path.steps", path.subject()), path, path.stations())
                       .asFolded());
-      for (String assumption : path.assumptions()) {
+      for (String assumption : words.say(path.assumptions())) {
         part = part.withNote(path.subject() + ": " + assumption);
       }
       for (Station station : path.stations()) {

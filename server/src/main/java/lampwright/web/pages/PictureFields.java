@@ -10,6 +10,7 @@ import lampwright.document.Reading;
 import lampwright.setup.PictureKind;
 import lampwright.setup.PictureNote;
 import lampwright.tasks.Refused;
+import lampwright.wording.Wording;
 
 /** The fields of the forms about pictures, on their way to a note and back. */
 final class PictureFields {
@@ -36,12 +37,12 @@ final class PictureFields {
     };
   }
 
-  static List<PictureForm.Kind> kinds(List<PictureKind> may, String chosen) {
+  static List<PictureForm.Kind> kinds(List<PictureKind> may, String chosen, Wording words) {
     return may.stream()
         .map(
             kind ->
                 new PictureForm.Kind(
-                    kind.word(), PictureTile.words(kind), kind.word().equals(chosen)))
+                    kind.word(), PictureTile.kind(kind, words), kind.word().equals(chosen)))
         .toList();
   }
 

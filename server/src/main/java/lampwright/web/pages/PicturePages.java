@@ -42,12 +42,6 @@ public final class PicturePages {
   /** What a browser sends beyond the limit is let in up to here, so that it hears the answer. */
   private static final long HEARD_OUT_BYTES = 4 * PictureAdding.MOST_BYTES;
 
-  private static final String TOO_LARGE =
-      "The file must have at most 64 MB. Save a smaller version, or the picture as JPEG.";
-  private static final String CHANGED_SINCE =
-      "Somebody changed what is said of this picture since you opened it. What you typed still"
-          + " stands below; look at what is new, then keep it.";
-
   private final Door door;
   private final Tasks tasks;
   private final Templates templates;
@@ -80,11 +74,11 @@ public final class PicturePages {
         all.items().stream().filter(of -> of.note().kind() == PictureKind.FINAL).findFirst();
 
     return new PicturesPart(
-        finished.map(of -> PictureTile.large(studio, of, tasks.giving().isThere(of))),
+        finished.map(of -> PictureTile.large(studio, of, tasks.giving().isThere(of), words)),
         all.items().stream()
             .filter(of -> finished.filter(of::equals).isEmpty())
             .limit(MOST_BESIDE)
-            .map(of -> PictureTile.small(studio, of, tasks.giving().isThere(of)))
+            .map(of -> PictureTile.small(studio, of, tasks.giving().isThere(of), words))
             .toList(),
         path(studio, setup),
         all.items().size() == 1 && all.next().isEmpty()
@@ -121,7 +115,10 @@ public final class PicturePages {
             setup.document().title(),
             SetupPages.setupPath(studio, id),
             page.items().stream()
-                .map(of -> PictureTile.small(studio, of, tasks.giving().isThere(of)))
+                .map(
+                    of ->
+                        PictureTile.small(
+                            studio, of, tasks.giving().isThere(of), layouts.words(context)))
                 .toList(),
             page.next().map(next -> Address.of(path).with("cursor", next).text()).orElse(""),
             may.isEmpty()
@@ -131,7 +128,10 @@ public final class PicturePages {
                         path,
                         door.csrfToken(context),
                         0,
-                        PictureFields.kinds(may, chosen.isEmpty() ? may.getFirst().word() : chosen),
+                        PictureFields.kinds(
+                            may,
+                            chosen.isEmpty() ? may.getFirst().word() : chosen,
+                            layouts.words(context)),
                         typed.apply(PictureForm.CAPTION),
                         false,
                         errors))));
@@ -163,7 +163,10 @@ public final class PicturePages {
         case Refusal.TooLarge _ -> {
           hearOut(context);
           context.status(HttpStatus.CONTENT_TOO_LARGE);
-          list(context, form::get, error(PictureForm.FILE, TOO_LARGE));
+          list(
+              context,
+              form::get,
+              error(PictureForm.FILE, layouts.words(context).say("picture.tooLarge")));
         }
         case Refusal.Clash(String what) -> {
           context.status(HttpStatus.CONFLICT);
@@ -205,12 +208,13 @@ public final class PicturePages {
     PictureComparing.Compared compared =
         tasks.comparing().compare(caller, studio, setup, picture(context));
     KeptPicture picture = compared.picture();
-    PictureView view = new PictureView(compared);
+    PictureView view = new PictureView(compared, layouts.words(context));
     List<KeptNote> pointed =
         PictureView.pointed(
             tasks.notes().list(caller, studio, setup, Listed.Wish.first()).items(), picture);
     String title = compared.setup().document().title();
-    PictureTile tile = PictureTile.large(studio, picture, tasks.giving().isThere(picture));
+    PictureTile tile =
+        PictureTile.large(studio, picture, tasks.giving().isThere(picture), layouts.words(context));
     templates.show(
         context,
         "picture",
@@ -224,7 +228,7 @@ public final class PicturePages {
             path(studio, setup),
             tile,
             tile.isThere() ? view.points(pointed) : Optional.empty(),
-            PictureView.notes(pointed),
+            view.notes(pointed),
             view.settings(),
             view.sentences(),
             view.tones(),
@@ -251,7 +255,8 @@ public final class PicturePages {
         picture.revision(),
         PictureFields.kinds(
             PictureFields.all(),
-            typed.map(sent -> sent.get(PictureForm.KIND)).orElse(note.kind().word())),
+            typed.map(sent -> sent.get(PictureForm.KIND)).orElse(note.kind().word()),
+            layouts.words(context)),
         typed.map(sent -> sent.get(PictureForm.CAPTION)).orElse(note.caption().orElse("")),
         typed
             .map(sent -> sent.get(PictureForm.MAY_SHOW_PLACE).equals("true"))
@@ -288,7 +293,7 @@ public final class PicturePages {
       }
       case Refusal.Stale _ -> {
         context.status(HttpStatus.PRECONDITION_FAILED);
-        show(context, typed, error("", CHANGED_SINCE));
+        show(context, typed, error("", layouts.words(context).say("picture.changedSince")));
       }
       default -> throw refused;
     }

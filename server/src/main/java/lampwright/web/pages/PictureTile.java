@@ -35,27 +35,27 @@ public record PictureTile(
     boolean isThere) {
 
   /** A picture at thumbnail size. */
-  static PictureTile small(StudioId studio, KeptPicture picture, boolean isThere) {
-    return tile(studio, picture, isThere, PictureSize.THUMBNAIL);
+  static PictureTile small(StudioId studio, KeptPicture picture, boolean isThere, Wording words) {
+    return tile(studio, picture, isThere, PictureSize.THUMBNAIL, words);
   }
 
   /** A picture at the size of a screen. */
-  static PictureTile large(StudioId studio, KeptPicture picture, boolean isThere) {
-    return tile(studio, picture, isThere, PictureSize.SCREEN);
+  static PictureTile large(StudioId studio, KeptPicture picture, boolean isThere, Wording words) {
+    return tile(studio, picture, isThere, PictureSize.SCREEN, words);
   }
 
   private static PictureTile tile(
-      StudioId studio, KeptPicture picture, boolean isThere, PictureSize size) {
+      StudioId studio, KeptPicture picture, boolean isThere, PictureSize size, Wording words) {
     boolean large = size == PictureSize.SCREEN;
     String api = apiPath(studio, picture.setup(), picture.id());
     String caption = picture.note().caption().orElse("");
-    String kind = words(picture.note().kind());
+    String kind = kind(picture.note().kind(), words);
     int longer = Math.max(picture.width(), picture.height());
     return new PictureTile(
         PicturePages.path(studio, picture.setup()) + "/" + picture.id(),
         api + (large ? "/screen" : "/thumbnail"),
         large && longer > size.longerSide() ? api + "/screen?width=2560" : "",
-        caption.isEmpty() ? kind + ", without a caption" : caption,
+        caption.isEmpty() ? words.say("picture.noCaption", kind) : caption,
         kind,
         caption,
         side(picture.width(), longer, size),
@@ -64,14 +64,15 @@ public record PictureTile(
   }
 
   /** The finished picture of a setup that was found. */
-  static PictureTile of(StudioId studio, SetupId setup, Finding.FoundPicture picture) {
+  static PictureTile of(
+      StudioId studio, SetupId setup, Finding.FoundPicture picture, Wording words) {
     int longer = Math.max(picture.width(), picture.height());
     return new PictureTile(
         PicturePages.path(studio, setup) + "/" + picture.id(),
         apiPath(studio, setup, picture.id()) + "/thumbnail",
         "",
         picture.caption().orElse(""),
-        words(PictureKind.FINAL),
+        kind(PictureKind.FINAL, words),
         picture.caption().orElse(""),
         side(picture.width(), longer, PictureSize.THUMBNAIL),
         side(picture.height(), longer, PictureSize.THUMBNAIL),
@@ -87,8 +88,8 @@ public record PictureTile(
     return "/api" + PicturePages.path(studio, setup) + "/" + picture;
   }
 
-  static String words(PictureKind kind) {
-    return kind == PictureKind.FINAL ? "Finished picture" : Wording.capital(kind.word());
+  static String kind(PictureKind kind, Wording words) {
+    return words.say("picture.kind." + kind.word());
   }
 
   /** The sources for an {@code img} by their widths; absent where there is but one. */

@@ -1,10 +1,8 @@
 package lampwright.web.pages;
 
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lampwright.drawing.ColourStrip;
@@ -24,22 +22,19 @@ import lampwright.tasks.KeptNote;
 import lampwright.tasks.KeptPicture;
 import lampwright.tasks.PictureComparing;
 import lampwright.wording.Figure;
+import lampwright.wording.Wording;
 
 /** Puts a picture, what its file says and what was written on it on its page. */
 final class PictureView {
 
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
-  private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
-  private static final String NOT_TOLD = "not told";
-
   private final PictureComparing.Compared compared;
   private final KeptPicture picture;
+  private final Wording words;
 
-  PictureView(PictureComparing.Compared compared) {
+  PictureView(PictureComparing.Compared compared, Wording words) {
     this.compared = compared;
     this.picture = compared.picture();
+    this.words = words;
   }
 
   /** What the file says beside the setup; nothing where the file says nothing. */
@@ -48,32 +43,31 @@ final class PictureView {
     SetupDocument setup = compared.setup().document();
     List<PicturePage.Setting> settings = new ArrayList<>();
     file.fNumber()
-        .map(of -> of.nearestMark(MarkedScale.APERTURE_THIRD).toString())
+        .map(of -> words.aperture(of.nearestMark(MarkedScale.APERTURE_THIRD)))
         .ifPresent(
             of ->
                 settings.add(
-                    row("Aperture", of, setup.exposure().fNumber().toString(), "f_number")));
+                    row("aperture", of, words.aperture(setup.exposure().fNumber()), "f_number")));
     file.time()
         .map(of -> of.nearestMark(MarkedScale.SHUTTER_THIRD).toString())
-        .ifPresent(of -> settings.add(row("Time", of, setup.exposure().time().toString(), "time")));
+        .ifPresent(of -> settings.add(row("time", of, setup.exposure().time().toString(), "time")));
     file.iso()
         .map(of -> of.nearestMark(MarkedScale.ISO_THIRD).toString())
-        .ifPresent(of -> settings.add(row("ISO", of, setup.exposure().iso().toString(), "iso")));
+        .ifPresent(of -> settings.add(row("iso", of, setup.exposure().iso().toString(), "iso")));
     file.focalLength()
         .ifPresent(
             of ->
                 settings.add(
                     row(
-                        "Focal length",
+                        "focal",
                         millimetres(of),
                         setup
                             .camera()
                             .flatMap(Camera::lens)
                             .map(lens -> millimetres(lens.focalLength()))
-                            .orElse(NOT_TOLD),
+                            .orElseGet(() -> words.say("picture.notTold")),
                         "")));
-    file.takenAt()
-        .ifPresent(at -> settings.add(row("When", MOMENT.format(at), when(setup), "date")));
+    file.takenAt().ifPresent(at -> settings.add(row("when", moment(at), when(setup), "date")));
     return settings;
   }
 
@@ -81,24 +75,28 @@ final class PictureView {
     boolean differs =
         !field.isEmpty()
             && compared.result().differs().stream().anyMatch(of -> of.pointer().endsWith(field));
-    return new PicturePage.Setting(name, file, setup, differs);
+    return new PicturePage.Setting(words.say("picture.setting." + name), file, setup, differs);
   }
 
-  private static String millimetres(Millimetres length) {
-    return String.format(Locale.ROOT, "%.0f mm", length.value());
+  private String millimetres(Millimetres length) {
+    return words.fixed(length.value(), 0) + " mm";
   }
 
-  private static String when(SetupDocument setup) {
-    Optional<String> day = setup.occasion().flatMap(Occasion::date).map(DAY::format);
+  private String moment(LocalDateTime at) {
+    return new DayWords(words).dayAndTime(at.toLocalDate(), at.toLocalTime());
+  }
+
+  private String when(SetupDocument setup) {
+    Optional<String> day = setup.occasion().flatMap(Occasion::date).map(new DayWords(words)::day);
     Optional<String> time = setup.occasion().flatMap(Occasion::time).map(Object::toString);
     return Stream.of(day, time)
         .flatMap(Optional::stream)
         .reduce((one, other) -> one + ", " + other)
-        .orElse(NOT_TOLD);
+        .orElseGet(() -> words.say("picture.notTold"));
   }
 
   List<String> sentences() {
-    return compared.result().differs().stream().map(Difference::sentence).toList();
+    return compared.result().differs().stream().map(Difference::sentence).map(words::say).toList();
   }
 
   PicturePage.Tones tones() {
@@ -111,22 +109,23 @@ final class PictureView {
                 of.median(),
                 percentile(of, 75),
                 lightness.getLast())
-            .svg(),
+            .svg(words.notation()),
         new ColourStrip(
                 of.colours().stream()
                     .map(colour -> new ColourStrip.Share(colour.rgb(), colour.share()))
                     .toList())
-            .svg(),
+            .svg(words.notation()),
         List.of(
-            Figure.of(whole(of.median()), "L*", "middle lightness, " + of.key().tradeName()),
+            Figure.of(
+                whole(of.median()), "L*", words.say("picture.median." + Wording.key(of.key()))),
             Figure.of(
                 whole(percentile(of, 25)) + "–" + whole(percentile(of, 75)),
                 "L*",
-                "half of it lies there"),
+                words.say("picture.half")),
             Figure.of(
-                String.format(Locale.ROOT, "%.1f", of.spread().value()),
-                "stops",
-                "from its darks to its lights"),
+                words.notation().size(of.spread().value()),
+                words.stopsUnit(),
+                words.say("picture.spread")),
             Figure.of(whole(Math.abs(of.warmth())), "b*", warmth(of.warmth()))),
         of.colours().stream()
             .map(
@@ -143,41 +142,39 @@ final class PictureView {
     return String.valueOf(Math.round(value));
   }
 
-  private static String warmth(double b) {
+  private String warmth(double b) {
     if (Math.abs(b) < 2) {
-      return "neither warm nor cold";
+      return words.say("picture.warmth.neither");
     }
-    return b > 0 ? "toward yellow: warm" : "toward blue: cold";
+    return words.say(b > 0 ? "picture.warmth.warm" : "picture.warmth.cold");
   }
 
   /** "JPEG, 4000 × 3000 pixels, 5.2 MB". */
   String file() {
-    return "%s, %d × %d pixels, %s"
-        .formatted(picture.format(), picture.width(), picture.height(), size(picture.bytes()));
+    return words.say(
+        "picture.file", picture.format(), picture.width(), picture.height(), size(picture.bytes()));
   }
 
-  private static String size(long bytes) {
+  private String size(long bytes) {
     if (bytes < 1_000_000) {
       return Math.max(1, Math.round(bytes / 1_000.0)) + " kB";
     }
-    return String.format(Locale.ROOT, "%.1f MB", bytes / 1_000_000.0);
+    return words.fixed(bytes / 1_000_000.0, 1) + " MB";
   }
 
   String place() {
     if (picture.note().mayShowPlace()) {
-      return "Whoever may see it gets the file as it came, with its place, names and numbers.";
+      return words.say("picture.place.given");
     }
-    return picture.exif().place().isPresent()
-        ? "The file tells where it was taken; what is given out does not."
-        : "";
+    return picture.exif().place().isPresent() ? words.say("picture.place.kept") : "";
   }
 
   String revision() {
-    return "Revision %d, by %s, %s"
-        .formatted(
-            picture.revision(),
-            picture.changedBy(),
-            DAY.format(picture.changedAt().atZone(ZoneOffset.UTC)));
+    return words.say(
+        "picture.revision",
+        picture.revision(),
+        picture.changedBy(),
+        new DayWords(words).day(picture.changedAt()));
   }
 
   /** Notes about points in it, numbered, the first written first. */
@@ -201,17 +198,18 @@ final class PictureView {
     }
     return points.isEmpty()
         ? Optional.empty()
-        : Optional.of(new PicturePoints(picture.width(), picture.height(), points).svg());
+        : Optional.of(
+            new PicturePoints(picture.width(), picture.height(), points).svg(words.notation()));
   }
 
-  static List<PicturePage.PointNote> notes(List<KeptNote> pointed) {
+  List<PicturePage.PointNote> notes(List<KeptNote> pointed) {
     List<PicturePage.PointNote> notes = new ArrayList<>();
     for (KeptNote note : pointed) {
       notes.add(
           new PicturePage.PointNote(
               notes.size() + 1,
               note.document().text(),
-              note.by() + ", " + DAY.format(note.at().atZone(ZoneOffset.UTC))));
+              note.by() + ", " + new DayWords(words).day(note.at())));
     }
     return notes;
   }

@@ -85,7 +85,7 @@ final class PowerView {
     FiguresPart part = before;
     if (of.figures().power().mains().isPresent()) {
       MainsFigures mains = of.figures().power().mains().get();
-      for (String caution : MainsFigures.CAUTIONS) {
+      for (String caution : words.say(MainsFigures.CAUTIONS)) {
         part = part.withCaution(caution);
       }
       part =
@@ -101,7 +101,7 @@ final class PowerView {
                           "VA",
                           words.say("pages.power.generator"))
                       .with(Known.COMPUTED));
-      for (String assumption : mains.assumptions()) {
+      for (String assumption : words.say(mains.assumptions())) {
         part = part.withNote(assumption);
       }
     }

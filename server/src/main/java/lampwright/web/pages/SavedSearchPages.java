@@ -11,7 +11,6 @@ import lampwright.document.Reading;
 import lampwright.people.Ids;
 import lampwright.people.StudioId;
 import lampwright.search.Question;
-import lampwright.search.filter.FilterWriter;
 import lampwright.tasks.Caller;
 import lampwright.tasks.KeptSearch;
 import lampwright.tasks.Leave;
@@ -30,9 +29,6 @@ import lampwright.wording.Wording;
 public final class SavedSearchPages {
 
   private static final int NEWEST_SHOWN = 5;
-
-  private static final String CHANGED_SINCE =
-      "This search was changed since you opened the page. It is shown as it is now.";
 
   private final Door door;
   private final SearchKeeping searches;
@@ -103,7 +99,7 @@ public final class SavedSearchPages {
     if (!question.text().isBlank()) {
       asked.add("“" + question.text().strip() + "”");
     }
-    question.filters().forEach(filter -> asked.add(FilterWriter.words(filter)));
+    question.filters().forEach(filter -> asked.add(new FilterWords(words).of(filter)));
     if (question.standing().archived()) {
       asked.add(words.say("pages.saved.putBy"));
     }
@@ -140,7 +136,7 @@ public final class SavedSearchPages {
       searches.create(door.caller(context), studio, sound(name, question), Once.unkeyed());
       context.redirect(path(studio), HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
-      FormErrors errors = errors(refused, SavedSearchesPage.NAME);
+      FormErrors errors = errors(refused, SavedSearchesPage.NAME, layouts.words(context));
       context.status(status(refused));
       show(context, Optional.of(new SavedSearchesPage.Again(path(studio), name, question)), errors);
     }
@@ -171,7 +167,8 @@ public final class SavedSearchPages {
           sound(sent.get(SavedSearchesPage.NAME).strip(), question));
       context.redirect(path(studio), HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
-      FormErrors errors = errors(refused, SavedSearchesPage.NAME + "-" + id);
+      FormErrors errors =
+          errors(refused, SavedSearchesPage.NAME + "-" + id, layouts.words(context));
       context.status(status(refused));
       show(context, Optional.empty(), errors);
     }
@@ -184,7 +181,7 @@ public final class SavedSearchPages {
       searches.delete(door.caller(context), studio, id(context), revision(Body.form(context)));
       context.redirect(path(studio), HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
-      FormErrors errors = errors(refused, "");
+      FormErrors errors = errors(refused, "", layouts.words(context));
       context.status(status(refused));
       show(context, Optional.empty(), errors);
     }
@@ -198,7 +195,7 @@ public final class SavedSearchPages {
     };
   }
 
-  private static FormErrors errors(Refused refused, String nameField) {
+  private static FormErrors errors(Refused refused, String nameField, Wording words) {
     return new FormErrors(
         switch (refused.refusal()) {
           case Refusal.Invalid(var problems) ->
@@ -212,7 +209,8 @@ public final class SavedSearchPages {
                               problem.message()))
                   .toList();
           case Refusal.Clash(String what) -> List.of(new FormErrors.FormError(nameField, what));
-          case Refusal.Stale _ -> List.of(new FormErrors.FormError("", CHANGED_SINCE));
+          case Refusal.Stale _ ->
+              List.of(new FormErrors.FormError("", words.say("finding.saved.changedSince")));
           default -> throw refused;
         });
   }

@@ -1,10 +1,12 @@
 package lampwright.web.pages;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lampwright.setup.Caution;
+import lampwright.wording.CautionLine;
 import lampwright.wording.Figure;
 import lampwright.wording.MissingInput;
+import lampwright.wording.Wording;
 
 /**
  * One setup with its figures, like a surveyor's sheet.
@@ -58,7 +60,7 @@ public record SetupPage(
     String ambientNote,
     List<Figure> camera,
     String cameraNote,
-    List<Caution> cautions,
+    List<CautionLine> cautions,
     Outcome outcome,
     List<MissingInput> missing,
     List<String> leftOut,
@@ -84,6 +86,28 @@ public record SetupPage(
 
   /** A subject, or a mark on its path, and what is to be known of it. */
   public record Mark(String name, String cue) {}
+
+  /** The parts that it has, for whoever wants one of them: their names, and their places on it. */
+  public List<Link> contents(Wording words) {
+    List<Link> parts = new ArrayList<>();
+    plan.ifPresent(_ -> parts.add(new Link(words.say("pages.common.plan"), "plan")));
+    if (!cautions.isEmpty()) {
+      parts.add(new Link(words.say("pages.common.cautions"), "cautions"));
+    }
+    parts.add(new Link(words.say("pages.setup.lights"), "lights"));
+    if (!buildOrder.isEmpty()) {
+      parts.add(new Link(words.say("pages.setup.build"), "build"));
+    }
+    parts.add(new Link(words.say("pages.setup.exposure"), "exposure"));
+    if (!movement.isEmpty()) {
+      parts.add(new Link(words.say("pages.setup.movement"), "movement"));
+    }
+    if (!outcome.groups(words).isEmpty()) {
+      parts.add(new Link(words.say("pages.setup.outcome"), "outcome"));
+    }
+    parts.add(new Link(words.say("pages.setup.toHistory"), "history"));
+    return parts;
+  }
 
   /** Whether the table of lights has the column of deviations. */
   public boolean hasOff() {

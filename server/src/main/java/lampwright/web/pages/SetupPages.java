@@ -17,7 +17,6 @@ import lampwright.setup.figures.FiguresComputation;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
-import lampwright.tasks.KeptKit;
 import lampwright.tasks.KitKeeping;
 import lampwright.tasks.Leave;
 import lampwright.tasks.Message;
@@ -30,6 +29,7 @@ import lampwright.tasks.Tracing;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormFields;
+import lampwright.wording.LightNames;
 import lampwright.wording.Wording;
 
 /** The page of one setup, and of all its figures. */
@@ -47,6 +47,7 @@ public final class SetupPages {
   private final StudioLayouts layouts;
   private final LifePages life;
   private final PicturePages pictures;
+  private final DrawnSetups drawings;
 
   public SetupPages(
       Door door,
@@ -58,7 +59,8 @@ public final class SetupPages {
       Templates templates,
       StudioLayouts layouts,
       LifePages life,
-      PicturePages pictures) {
+      PicturePages pictures,
+      DrawnSetups drawings) {
     this.door = door;
     this.cataloguing = cataloguing;
     this.tracing = tracing;
@@ -69,6 +71,7 @@ public final class SetupPages {
     this.layouts = layouts;
     this.life = life;
     this.pictures = pictures;
+    this.drawings = drawings;
   }
 
   /** Shows a setup: {@code /studios/{studio}/setups/{setup}}. */
@@ -101,16 +104,19 @@ public final class SetupPages {
                 setup,
                 new SetupView.Beside(
                     kin(studio, setup, tracing.kin(caller, studio, setup)),
-                    SignatureView.part(signing.get(caller, studio, setup.id())),
+                    SignatureView.part(
+                        signing.get(caller, studio, setup.id()),
+                        new LightNames(setup.document(), words)),
                     state.last().map(last -> new UsedView(last, words).part()),
                     state.mayRecord()
                         ? Optional.of(
                             usedForm(context, studio, setup, figures, state.last(), typed, words))
                         : Optional.empty(),
-                    kitForm(caller, studio, setup.id(), ""),
+                    kitForm(caller, studio, setup.id()),
                     actions(studio, setup, state.mayRecord(), words),
                     pictures.part(caller, studio, setup.id(), words),
-                    life.part(context, studio, setup, state.mayRecord())),
+                    life.part(context, studio, setup, state.mayRecord()),
+                    drawings),
                 findPath(studio),
                 setupPath(studio, setup.id()) + "/figures"));
   }
@@ -128,6 +134,7 @@ public final class SetupPages {
               words.say("studio.archive.one"),
               "/api" + setupPath(studio, setup.id()) + "/archive"));
     }
+    actions.add(new Link(words.say("pages.beside.way"), BesidePages.path(studio, setup.id())));
     actions.add(
         new Link(words.say("pages.common.pictures"), PicturePages.path(studio, setup.id())));
     actions.add(
@@ -264,15 +271,11 @@ public final class SetupPages {
             .page(layout, setupPath(studio, id)));
   }
 
-  private KitForm kitForm(Caller caller, StudioId studio, SetupId id, String chosen) {
-    List<KeptKit> all = kits.list(caller, studio);
+  private KitForm kitForm(Caller caller, StudioId studio, SetupId id) {
     return new KitForm(
         setupPath(studio, id) + "/adapted",
-        all.stream()
-            .map(
-                kit ->
-                    new KitForm.Choice(
-                        kit.id().text(), kit.document().name(), kit.id().text().equals(chosen)))
+        kits.names(caller, studio).entrySet().stream()
+            .map(kit -> new KitForm.Choice(kit.getKey().text(), kit.getValue(), false))
             .toList(),
         "");
   }

@@ -7,13 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import lampwright.drawing.Elevation;
-import lampwright.drawing.Plan;
-import lampwright.drawing.PlanTable;
 import lampwright.drawing.StopRuler;
-import lampwright.language.Notation;
 import lampwright.setup.Ambient;
-import lampwright.setup.Cautions;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.MeterReading;
@@ -25,6 +20,7 @@ import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.Level;
 import lampwright.setup.figures.LightFigures;
 import lampwright.tasks.Catalogued;
+import lampwright.wording.CautionLine;
 import lampwright.wording.Figure;
 import lampwright.wording.KeyFigures;
 import lampwright.wording.LightRow;
@@ -46,7 +42,7 @@ final class SetupView {
     this.numbers = setup.numbersInBuildOrder();
   }
 
-  /** What the page shows beside the setup itself. */
+  /** What the page shows beside the setup itself, and where its drawings are kept. */
   record Beside(
       Kin kin,
       SignaturePart signature,
@@ -55,7 +51,8 @@ final class SetupView {
       KitForm kits,
       List<Link> actions,
       PicturesPart pictures,
-      LifePart life) {}
+      LifePart life,
+      DrawnSetups drawings) {}
 
   SetupPage page(
       Layout layout, Catalogued from, Beside beside, String findPath, String figuresPath) {
@@ -69,7 +66,7 @@ final class SetupView {
         moods(setup, findPath),
         beside.pictures(),
         KeyFigures.of(setup, figures, words.notation()),
-        Optional.of(plan()),
+        Optional.of(beside.drawings().sheet(setup, figures, words.notation())),
         beside.signature().withLike(Address.of(findPath).with("like", from.id().text()).toString()),
         lights(),
         beside.used(),
@@ -84,10 +81,10 @@ final class SetupView {
         ambientNote(),
         camera(),
         cameraNote(),
-        Cautions.of(setup),
+        CautionLine.all(setup, words),
         outcome(),
         all.missing(),
-        figures.leftOut(),
+        words.say(figures.leftOut()),
         beside.kits(),
         beside.life(),
         words.say(
@@ -96,15 +93,6 @@ final class SetupView {
             from.changedBy(),
             new DayWords(words).day(from.changedAt().atZone(ZoneOffset.UTC).toLocalDate())),
         beside.actions());
-  }
-
-  private PlanView plan() {
-    Notation notation = words.notation();
-    return PlanView.of(Plan.of(setup, figures, notation), PlanTable.of(setup, figures, notation))
-        .withElevations(
-            List.of(
-                Elevation.side(setup, figures, notation),
-                Elevation.front(setup, figures, notation)));
   }
 
   static List<Link> moods(SetupDocument setup, String findPath) {

@@ -9,6 +9,7 @@ import lampwright.setup.signature.PartName;
 import lampwright.setup.signature.PictureSignature;
 import lampwright.setup.signature.Signature;
 import lampwright.tasks.Signing;
+import lampwright.wording.LightNames;
 import lampwright.wording.Wording;
 
 /** Puts a signature on the setup page: each part, or why it is not there. */
@@ -16,37 +17,43 @@ final class SignatureView {
 
   private SignatureView() {}
 
-  static SignaturePart part(Signing.Signed signed) {
+  static SignaturePart part(Signing.Signed signed, LightNames names) {
     List<SignaturePart.Trait> traits = new ArrayList<>();
+    Wording words = names.words();
     for (PartName name : PartName.values()) {
-      find(signed.signature(), name)
-          .or(() -> signed.signature().findMissing(name).map(SignatureView::trait))
+      find(signed.signature(), name, names)
+          .or(() -> signed.signature().findMissing(name).map(missing -> trait(missing, words)))
           .ifPresent(traits::add);
     }
-    signed.picture().map(SignatureView::trait).ifPresent(traits::add);
+    signed.picture().map(picture -> trait(picture, words)).ifPresent(traits::add);
     return new SignaturePart(traits);
   }
 
-  private static Optional<SignaturePart.Trait> find(Signature signature, PartName name) {
+  private static Optional<SignaturePart.Trait> find(
+      Signature signature, PartName name, LightNames names) {
     return signature.parts().stream()
         .filter(part -> part.part() == name)
         .findFirst()
-        .map(SignatureView::trait);
+        .map(part -> trait(part, names));
   }
 
-  private static SignaturePart.Trait trait(Part part) {
+  private static SignaturePart.Trait trait(Part part, LightNames names) {
+    Wording words = names.words();
     return new SignaturePart.Trait(
-        Wording.capital(part.part().words()), part.words(), part.sentence());
+        words.say(part.part().words()), words.say(part.words()), names.say(part.sentence()));
   }
 
-  private static SignaturePart.Trait trait(Missing missing) {
-    return new SignaturePart.Trait(Wording.capital(missing.part().words()), "", missing.because());
-  }
-
-  private static SignaturePart.Trait trait(PictureSignature picture) {
+  private static SignaturePart.Trait trait(Missing missing, Wording words) {
     return new SignaturePart.Trait(
-        "Finished picture",
-        picture.key().tradeName() + ", " + picture.lean().words(),
-        picture.sentence());
+        words.say(missing.part().words()),
+        "",
+        words.say("signature.why." + Wording.key(missing.because())));
+  }
+
+  private static SignaturePart.Trait trait(PictureSignature picture, Wording words) {
+    return new SignaturePart.Trait(
+        words.say("signature.part.picture"),
+        words.say(picture.words()),
+        words.say(picture.sentence()));
   }
 }

@@ -13,6 +13,7 @@ import java.util.List;
  * @param findPath where the search box asks
  * @param links the studio's other pages, the current one included
  * @param saved the page of their kept searches
+ * @param newSetupPath where they make a setup; empty for who may not
  * @param here the path among the links that is this page, or empty
  */
 public record SignedIn(
@@ -24,6 +25,7 @@ public record SignedIn(
     String findPath,
     List<Link> links,
     Saved saved,
+    String newSetupPath,
     String here) {
 
   /**

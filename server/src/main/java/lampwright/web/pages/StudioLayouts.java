@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lampwright.people.Membership;
+import lampwright.people.Permission;
 import lampwright.people.StudioId;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Refused;
@@ -48,10 +49,9 @@ public final class StudioLayouts {
   Layout of(Context context, StudioId studio, String title) {
     Caller caller = door.caller(context);
     Wording words = words(context);
-    String name =
+    Membership member =
         studios.list(caller).stream()
             .filter(membership -> membership.studio().equals(studio))
-            .map(Membership::studioName)
             .findFirst()
             .orElseThrow(Refused::notFound);
     String find = SetupPages.findPath(studio);
@@ -64,7 +64,7 @@ public final class StudioLayouts {
         context,
         title,
         new SignedIn(
-            name,
+            member.studioName(),
             find,
             caller.person().name(),
             SIGN_OUT,
@@ -77,11 +77,14 @@ public final class StudioLayouts {
                 new Link(words.say("studio.people.heading"), people),
                 new Link(words.say("studio.archive.heading"), archive)),
             new SignedIn.Saved(saved, news.count(caller, studio)),
+            member.role().may(Permission.WRITE_SETUPS) ? find + "/new" : "",
             context.path().startsWith(GearPages.path(studio))
                 ? kits
-                : Stream.of(kits, locations, people, archive, saved)
-                    .filter(context.path()::startsWith)
-                    .findFirst()
-                    .orElse(find)));
+                : context.path().startsWith(IndexPages.path(studio))
+                    ? archive
+                    : Stream.of(kits, locations, people, archive, saved)
+                        .filter(context.path()::startsWith)
+                        .findFirst()
+                        .orElse(find)));
   }
 }

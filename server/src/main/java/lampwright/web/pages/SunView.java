@@ -40,8 +40,9 @@ final class SunView {
         sun.map(s -> Wording.capital(phase(s)) + ".").orElseGet(this::missing));
   }
 
-  private static String phase(SunFigures sun) {
-    return SunPhase.of(sun.position().geometricElevation()).tradeName();
+  private String phase(SunFigures sun) {
+    return words.say(
+        "figuring.phase." + Wording.key(SunPhase.of(sun.position().geometricElevation())));
   }
 
   private List<Figure> place(SunFigures sun) {
@@ -106,7 +107,8 @@ final class SunView {
           part.withNote(
               words.say(
                   "pages.sun.pattern",
-                  sun.ofSubject().get().pattern().get().tradeName(),
+                  words.say(
+                      "signature.pattern." + Wording.key(sun.ofSubject().get().pattern().get())),
                   new LightsView(of).from(sun.ofSubject().get().direction())));
     }
     part = part.with(WorkingStep.of(sun.elevationWorking(), words));

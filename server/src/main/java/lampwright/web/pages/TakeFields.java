@@ -2,90 +2,75 @@ package lampwright.web.pages;
 
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import lampwright.document.Problem;
 import lampwright.document.Reading;
 import lampwright.setup.LightId;
 import lampwright.setup.figures.Figures;
-import lampwright.setup.figures.Level;
-import lampwright.setup.figures.LightFigures;
 import lampwright.setup.takes.Take;
+import lampwright.setup.takes.TakeReading;
 import lampwright.wording.Wording;
 
-/** The fields of the form that logs a take: filled for a page, and read when they come back. */
+/**
+ * The fields of the forms that log a take and correct one: filled, and read when they come back.
+ */
 final class TakeFields {
 
-  private static final DateTimeFormatter LOCAL =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
+  private static final String READINGS = "readings";
 
   private final Figures figures;
   private final Wording words;
 
+  /**
+   * @param figures of the revision that was shot
+   */
   TakeFields(Figures figures, Wording words) {
     this.figures = figures;
     this.words = words;
   }
 
-  /** An empty form, for a take now. */
-  TakeForm form(
-      String action, String csrfToken, String clientKey, int setupRevision, OffsetDateTime now) {
-    Map<String, String> filled =
-        Map.of(
-            TakeForm.CLIENT_KEY, clientKey,
-            TakeForm.SETUP_REVISION, Integer.toString(setupRevision),
-            TakeForm.AT, LOCAL.format(now.truncatedTo(ChronoUnit.MINUTES)),
-            TakeForm.OFFSET, written(now.getOffset()));
-    return form(
-        action,
-        csrfToken,
-        setupRevision,
-        field -> filled.getOrDefault(field, ""),
-        FormErrors.none());
-  }
-
-  /** The form as it was sent. */
-  TakeForm form(
+  /** Where a form goes, and what it says without being asked. */
+  record Frame(
       String action,
       String csrfToken,
+      int number,
+      String clientKey,
       int setupRevision,
-      UnaryOperator<String> typed,
-      FormErrors errors) {
+      ZoneOffset offset) {}
+
+  /** A form with what was typed into it, which may be nothing. */
+  TakeForm form(Frame frame, UnaryOperator<String> typed, FormErrors errors) {
     return new TakeForm(
-        action,
-        csrfToken,
-        typed.apply(TakeForm.CLIENT_KEY),
-        setupRevision,
+        frame.action(),
+        frame.csrfToken(),
+        frame.number(),
+        frame.clientKey(),
+        frame.setupRevision(),
         typed.apply(TakeForm.AT),
-        typed.apply(TakeForm.OFFSET),
+        written(frame.offset()),
         typed.apply(TakeForm.KIND).equals("run_through"),
         typed.apply(TakeForm.WHY),
         typed.apply(TakeForm.CHANGED),
-        figures.lights().stream().map(light -> field(light, typed)).toList(),
+        TakeReason.choices(true, typed, words),
+        TakeReason.choices(false, typed, words),
+        meters("", typed),
         errors);
   }
 
-  private TakeForm.LightField field(LightFigures light, UnaryOperator<String> typed) {
-    LightId id = light.light().id();
-    return new TakeForm.LightField(
-        reading(id),
-        name(id),
-        typed.apply(reading(id)),
-        light
-            .level()
-            .map(Level::reading)
-            .map(of -> words.say("pages.used.expected", words.reading(of)))
-            .orElse(""));
-  }
-
-  private static String reading(LightId light) {
-    return "reading-" + light;
+  /**
+   * A field for each light.
+   *
+   * @param place what tells this form from others on its page
+   */
+  List<MeterField> meters(String place, UnaryOperator<String> typed) {
+    return figures.lights().stream()
+        .map(light -> MeterField.of(light, place, typed, words))
+        .toList();
   }
 
   /** "Rim left" for the light {@code rim-left}. */
@@ -93,33 +78,77 @@ final class TakeFields {
     return Wording.capital(light.text().replace('-', ' '));
   }
 
-  /** What was sent, as a take; the same forms read it that read what programs send. */
-  Reading<Take> read(UnaryOperator<String> typed) {
+  /**
+   * What was sent, as a take; the same forms read it that read what programs send.
+   *
+   * @param now when it was taken, where the form does not say
+   */
+  Reading<Take> read(UnaryOperator<String> typed, OffsetDateTime now) {
     Map<String, Object> take = new LinkedHashMap<>();
     put(take, "kind", typed.apply(TakeForm.KIND));
     String at = typed.apply(TakeForm.AT).strip();
-    take.put("at", (at.length() == 16 ? at + ":00" : at) + typed.apply(TakeForm.OFFSET));
+    take.put(
+        "at",
+        at.isEmpty()
+            ? now.truncatedTo(ChronoUnit.SECONDS).toString()
+            : (at.length() == 16 ? at + ":00" : at) + typed.apply(TakeForm.OFFSET));
     String revision = typed.apply(TakeForm.SETUP_REVISION);
     take.put("setup_revision", revision.matches("\\d{1,9}") ? Double.valueOf(revision) : revision);
     put(take, "kept", typed.apply(TakeForm.KEPT));
-    put(take, "why", typed.apply(TakeForm.WHY).strip());
+    put(take, "why", TakeReason.why(typed, typed.apply(TakeForm.WHY).strip(), words));
     put(take, "changed", typed.apply(TakeForm.CHANGED).strip());
     List<Object> readings = new ArrayList<>();
-    for (LightId light : told(typed)) {
-      Map<String, Object> reading =
-          new LinkedHashMap<>(UsedFields.metered(typed.apply(reading(light)).strip()));
-      reading.put("light", light.text());
-      readings.add(reading);
-    }
-    take.put("readings", readings);
+    told(typed).forEach(light -> readings.add(MeterField.read(light, typed)));
+    take.put(READINGS, readings);
     take.put("client_key", typed.apply(TakeForm.CLIENT_KEY));
     return Take.FORM.read(take);
+  }
+
+  /** A take with another judgement, and the readings as they are typed now. */
+  Reading<Take> corrected(Take old, UnaryOperator<String> typed) {
+    Map<String, Object> take = new LinkedHashMap<>(Take.FORM.writeObject(old));
+    put(take, "kept", typed.apply(TakeForm.KEPT));
+    take.remove("why");
+    put(take, "why", typed.apply(TakeForm.WHY).strip());
+    List<Object> readings = new ArrayList<>();
+    for (LightId light : told(typed)) {
+      // What kind of meter it was stays as it was told.
+      Map<String, Object> reading = new LinkedHashMap<>(metered(take, light));
+      reading.remove("tenths");
+      reading.putAll(MeterField.read(light, typed));
+      readings.add(reading);
+    }
+    take.put(READINGS, readings);
+    return Take.FORM.read(take);
+  }
+
+  private static Map<String, Object> metered(Map<String, Object> take, LightId light) {
+    Map<String, Object> found = new LinkedHashMap<>();
+    if (take.get(READINGS) instanceof List<?> readings) {
+      readings.stream()
+          .filter(
+              reading -> reading instanceof Map<?, ?> of && light.text().equals(of.get("light")))
+          .forEach(
+              reading ->
+                  ((Map<?, ?>) reading).forEach((key, of) -> found.put(String.valueOf(key), of)));
+    }
+    return found;
+  }
+
+  /** What the form that corrects a take would send of it as it is. */
+  UnaryOperator<String> written(Take take) {
+    Map<String, String> fields = new LinkedHashMap<>();
+    for (TakeReading reading : take.readings()) {
+      fields.putAll(MeterField.written(reading, words));
+    }
+    fields.put(TakeForm.WHY, take.why().orElse(""));
+    return field -> fields.getOrDefault(field, "");
   }
 
   private List<LightId> told(UnaryOperator<String> typed) {
     return figures.lights().stream()
         .map(of -> of.light().id())
-        .filter(light -> !typed.apply(reading(light)).isBlank())
+        .filter(light -> MeterField.isTold(light, typed))
         .toList();
   }
 
@@ -129,8 +158,12 @@ final class TakeFields {
     }
   }
 
-  /** What is wrong, at the fields of the page. */
-  FormErrors errors(List<Problem> problems, UnaryOperator<String> typed) {
+  /**
+   * What is wrong, at the fields of the page.
+   *
+   * @param place what tells this form from others on its page
+   */
+  FormErrors errors(String place, List<Problem> problems, UnaryOperator<String> typed) {
     List<LightId> told = told(typed);
     return new FormErrors(
         problems.stream()
@@ -138,19 +171,19 @@ final class TakeFields {
                 problem -> {
                   String[] parts = problem.pointer().split("/", -1);
                   String field =
-                      parts.length > 2 && parts[1].equals("readings")
-                          ? reading(told.get(Integer.parseInt(parts[2])))
-                          : parts.length > 1 ? shown(parts[1]) : "";
+                      parts.length > 2 && parts[1].equals(READINGS)
+                          ? MeterField.mark(told.get(Integer.parseInt(parts[2]))) + place
+                          : parts.length > 1 ? shown(parts[1], place) : "";
                   return new FormErrors.FormError(field, problem.message());
                 })
             .toList());
   }
 
-  private static String shown(String field) {
+  private static String shown(String field, String place) {
     return switch (field) {
-      case "at" -> TakeForm.AT;
-      case "why" -> TakeForm.WHY;
-      case "changed" -> TakeForm.CHANGED;
+      case "why" -> TakeForm.WHY + place;
+      case "at" -> place.isEmpty() ? TakeForm.AT : "";
+      case "changed" -> place.isEmpty() ? TakeForm.CHANGED : "";
       default -> "";
     };
   }

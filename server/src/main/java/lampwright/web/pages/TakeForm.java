@@ -5,14 +5,20 @@ import java.util.List;
 /**
  * Where one logs the next take.
  *
+ * @param number that it will have on its day, unless somebody else logs one before
  * @param clientKey that makes it one take however often it is sent
  * @param setupRevision that is shot
- * @param at date and time by the clocks of the place, as the field holds it
+ * @param at date and time by the clocks of the place, as the field holds it; empty for when it is
+ *     sent
  * @param offset of those clocks
+ * @param why in free words, behind the reasons
+ * @param forIt the usual reasons for a take
+ * @param againstIt the usual reasons against one
  */
 public record TakeForm(
     String action,
     String csrfToken,
+    int number,
     String clientKey,
     int setupRevision,
     String at,
@@ -20,7 +26,9 @@ public record TakeForm(
     boolean isRunThrough,
     String why,
     String changed,
-    List<LightField> lights,
+    List<Reason> forIt,
+    List<Reason> againstIt,
+    List<MeterField> lights,
     FormErrors errors) {
 
   static final String CLIENT_KEY = "client-key";
@@ -34,9 +42,11 @@ public record TakeForm(
   static final String REVISION = "revision";
 
   public TakeForm {
+    forIt = List.copyOf(forIt);
+    againstIt = List.copyOf(againstIt);
     lights = List.copyOf(lights);
   }
 
-  /** What the meter gives for one light. */
-  public record LightField(String id, String label, String value, String hint) {}
+  /** A usual reason, one tap. */
+  public record Reason(String field, String words, boolean isChosen) {}
 }

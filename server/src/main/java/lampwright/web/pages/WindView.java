@@ -38,7 +38,7 @@ final class WindView {
 
   /** In words, so that the caution goes before every number. */
   ShortLine line(String path) {
-    String said = WindFigures.CAUTIONS.getFirst() + " " + missing();
+    String said = words.say(WindFigures.CAUTIONS.getFirst()) + " " + missing();
     return new ShortLine(
         words.say("pages.figures.heading.wind"),
         path,
@@ -65,13 +65,16 @@ final class WindView {
     return Figure.of(
         metresPerSecond(wind.mean()),
         "m/s",
-        words.say("pages.wind.blows", wind.force().number(), wind.force().tradeName()));
+        words.say(
+            "pages.wind.blows",
+            wind.force().number(),
+            words.say("figuring.force." + wind.force().number())));
   }
 
   FiguresPart part() {
     FiguresPart part =
         FiguresPart.of(ID, words.say("pages.figures.heading.wind"), words.say("pages.wind.lead"));
-    for (String caution : WindFigures.CAUTIONS) {
+    for (String caution : words.say(WindFigures.CAUTIONS)) {
       part = part.withCaution(caution);
     }
     if (wind().isPresent()) {
@@ -140,7 +143,7 @@ final class WindView {
   private List<String> notes() {
     Map<String, List<String>> whose = new LinkedHashMap<>();
     for (WindFigures wind : of.figures().winds()) {
-      for (String assumption : wind.assumptions()) {
+      for (String assumption : words.say(wind.assumptions())) {
         whose.computeIfAbsent(assumption, a -> new ArrayList<>()).add(of.name(wind.light()));
       }
     }

@@ -3,14 +3,16 @@ package lampwright.web.pages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lampwright.wording.Wording;
 
 /**
  * Makes the fields of the wishes form.
  *
  * @param asked as it was sent
  * @param errors at the names of the address
+ * @param words of the person who fills it in
  */
-record WishFieldMaker(WishPairs asked, FormErrors errors) {
+record WishFieldMaker(WishPairs asked, FormErrors errors, Wording words) {
 
   /** Nothing is chosen. */
   static final String ANY = "";
@@ -25,8 +27,8 @@ record WishFieldMaker(WishPairs asked, FormErrors errors) {
   }
 
   WishesForm.Field typed(WishName name, WishesForm.Kind kind, String usual) {
-    return field(name.text(), id(name.text()), name.label(), kind)
-        .of(value(name.text()), name.unit(), usual);
+    return field(name.text(), id(name.text()), name.label(words), kind)
+        .of(value(name.text()), name.unit(words), usual);
   }
 
   /** A number under a name that says what it is about. */
@@ -35,7 +37,7 @@ record WishFieldMaker(WishPairs asked, FormErrors errors) {
   }
 
   WishesForm.Field tick(WishName name) {
-    return tick(name.text(), id(name.text()), WishName.Kind.SAID, name.label());
+    return tick(name.text(), id(name.text()), WishName.Kind.SAID, name.label(words));
   }
 
   WishesForm.Field tick(String name, String id, String value, String label) {
@@ -75,7 +77,7 @@ record WishFieldMaker(WishPairs asked, FormErrors errors) {
     if (!chosen.isEmpty() && !names.contains(chosen)) {
       choices.add(new WishesForm.Choice(chosen, chosen, true));
     }
-    return choice(name.text(), name.label(), choices);
+    return choice(name.text(), name.label(words), choices);
   }
 
   String value(String name) {

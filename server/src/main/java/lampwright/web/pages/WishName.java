@@ -4,108 +4,48 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import lampwright.wording.Wording;
 
 /**
  * The names in an adapted page's address that stand for one wish each: where the wish stands in the
  * document that programs send, how it is written, how people read it.
  */
 enum WishName {
-  PRESET("preset", "/preset", Kind.TEXT, "What matters most", "", "%s"),
-  ISO("iso", "/limits/iso_at_most", Kind.NUMBER, "ISO at most", "", "ISO %s at most"),
-  APERTURE("aperture", "/limits/keep_f_number", Kind.NUMBER, "Keep the aperture", "", "f/%s kept"),
-  TIME("time", "/limits/keep_time", Kind.TEXT, "Keep the time", "s", "%s s kept"),
-  BODY("body", "/limits/body", Kind.TEXT, "Only this body", "", "only %s"),
-  LENS("lens", "/limits/lens", Kind.TEXT, "Only this lens", "", "only %s"),
-  AMBIENT_WITHIN(
-      "ambient_within",
-      "/limits/ambient_within_stops",
-      Kind.NUMBER,
-      "Ambient within",
-      "stops",
-      "ambient within %s stops"),
-  LIGHT_WITHIN(
-      "light_within",
-      "/limits/light_within_stops",
-      Kind.NUMBER,
-      "Each light within",
-      "stops",
-      "each light within %s stops"),
+  PRESET("preset", "/preset", Kind.TEXT, Unit.NONE),
+  ISO("iso", "/limits/iso_at_most", Kind.NUMBER, Unit.NONE),
+  APERTURE("aperture", "/limits/keep_f_number", Kind.NUMBER, Unit.NONE),
+  TIME("time", "/limits/keep_time", Kind.TEXT, Unit.SECONDS),
+  BODY("body", "/limits/body", Kind.TEXT, Unit.NONE),
+  LENS("lens", "/limits/lens", Kind.TEXT, Unit.NONE),
+  AMBIENT_WITHIN("ambient_within", "/limits/ambient_within_stops", Kind.NUMBER, Unit.STOPS),
+  LIGHT_WITHIN("light_within", "/limits/light_within_stops", Kind.NUMBER, Unit.STOPS),
   SOFTNESS_WITHIN(
-      "softness_within",
-      "/limits/softness_within_doublings",
-      Kind.NUMBER,
-      "Size of a light within",
-      "doublings",
-      "sizes within %s doublings"),
-  MOVE(
-      "move",
-      "/limits/lights_may_move",
-      Kind.YES,
-      "Lights may move on their line",
-      "",
-      "lights may move"),
-  NEAREST(
-      "nearest",
-      "/limits/nearest_m",
-      Kind.NUMBER,
-      "No nearer to its target than",
-      "m",
-      "no nearer than %s m"),
-  HEADS(
-      "heads",
-      "/limits/heads_per_light_at_most",
-      Kind.NUMBER,
-      "Heads on a light at most",
-      "",
-      "heads on a light: %s at most"),
-  POPS(
-      "pops",
-      "/limits/pops_per_light_at_most",
-      Kind.NUMBER,
-      "Flashes for a picture at most",
-      "",
-      "flashes for a picture: %s at most"),
-  FRAMES(
-      "frames",
-      "/limits/frames",
-      Kind.NUMBER,
-      "Frames that the batteries last for",
-      "",
-      "%s frames on the batteries"),
-  PACE(
-      "pace",
-      "/limits/seconds_between_frames",
-      Kind.NUMBER,
-      "Every head ready again after",
-      "s",
-      "ready again after %s s"),
-  AMBIENT(
-      "ambient", "/ambient_ev100", Kind.NUMBER, "Ambient now, at ISO 100", "EV", "ambient %s EV"),
-  DATE("date", "/occasion/date", Kind.TEXT, "Another day", "", "on %s"),
-  CLOCK("clock", "/occasion/time", Kind.TEXT, "Another time of day", "", "at %s"),
-  UTC(
-      "utc",
-      "/occasion/utc_offset",
-      Kind.TEXT,
-      "Clocks ahead of universal time",
-      "",
-      "clocks at %s"),
-  PLACE("place", "/occasion/place/name", Kind.TEXT, "Another place", "", "at %s"),
-  LATITUDE(
-      "lat",
-      "/occasion/place/latitude_deg",
-      Kind.NUMBER,
-      "Its latitude, north is plus",
-      "°",
-      "latitude %s°"),
-  LONGITUDE(
-      "lon",
-      "/occasion/place/longitude_deg",
-      Kind.NUMBER,
-      "Its longitude, east is plus",
-      "°",
-      "longitude %s°"),
-  WAYS("ways", "/ways", Kind.NUMBER, "Ways to compare at most", "", "%s ways at most");
+      "softness_within", "/limits/softness_within_doublings", Kind.NUMBER, Unit.DOUBLINGS),
+  MOVE("move", "/limits/lights_may_move", Kind.YES, Unit.NONE),
+  NEAREST("nearest", "/limits/nearest_m", Kind.NUMBER, Unit.METRES),
+  HEADS("heads", "/limits/heads_per_light_at_most", Kind.NUMBER, Unit.NONE),
+  POPS("pops", "/limits/pops_per_light_at_most", Kind.NUMBER, Unit.NONE),
+  FRAMES("frames", "/limits/frames", Kind.NUMBER, Unit.NONE),
+  PACE("pace", "/limits/seconds_between_frames", Kind.NUMBER, Unit.SECONDS),
+  AMBIENT("ambient", "/ambient_ev100", Kind.NUMBER, Unit.EXPOSURE_VALUE),
+  DATE("date", "/occasion/date", Kind.TEXT, Unit.NONE),
+  CLOCK("clock", "/occasion/time", Kind.TEXT, Unit.NONE),
+  UTC("utc", "/occasion/utc_offset", Kind.TEXT, Unit.NONE),
+  PLACE("place", "/occasion/place/name", Kind.TEXT, Unit.NONE),
+  LATITUDE("lat", "/occasion/place/latitude_deg", Kind.NUMBER, Unit.DEGREES),
+  LONGITUDE("lon", "/occasion/place/longitude_deg", Kind.NUMBER, Unit.DEGREES),
+  WAYS("ways", "/ways", Kind.NUMBER, Unit.NONE);
+
+  /** What stands beside a value. */
+  private enum Unit {
+    NONE,
+    SECONDS,
+    STOPS,
+    DOUBLINGS,
+    METRES,
+    EXPOSURE_VALUE,
+    DEGREES
+  }
 
   /** How a value is written. */
   enum Kind {
@@ -158,17 +98,13 @@ enum WishName {
   private final String text;
   private final String pointer;
   private final Kind kind;
-  private final String label;
-  private final String unit;
-  private final String inShort;
+  private final Unit unit;
 
-  WishName(String text, String pointer, Kind kind, String label, String unit, String inShort) {
+  WishName(String text, String pointer, Kind kind, Unit unit) {
     this.text = text;
     this.pointer = pointer;
     this.kind = kind;
-    this.label = label;
     this.unit = unit;
-    this.inShort = inShort;
   }
 
   /** As it stands in the address. */
@@ -177,18 +113,30 @@ enum WishName {
   }
 
   /** What a form calls it. */
-  String label() {
-    return label;
+  String label(Wording words) {
+    return words.say("adapting.wish." + text);
   }
 
   /** What stands beside its value; may be empty. */
-  String unit() {
-    return unit;
+  String unit(Wording words) {
+    return switch (unit) {
+      case NONE -> "";
+      case SECONDS -> "s";
+      case STOPS -> words.stopsUnit();
+      case DOUBLINGS -> words.say("adapting.wish.doublings");
+      case METRES -> "m";
+      case EXPOSURE_VALUE -> words.say("adapting.wish.ev");
+      case DEGREES -> "°";
+    };
   }
 
   /** The wish in few words, where it is listed. */
-  String inShort(String value) {
-    return inShort.formatted(value);
+  String inShort(String value, Wording words) {
+    return switch (kind) {
+      case YES -> words.say("adapting.wished." + text);
+      case NUMBER, PERCENT -> words.say("adapting.wished." + text, words.notation().written(value));
+      case TEXT -> words.say("adapting.wished." + text, value);
+    };
   }
 
   Kind kind() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.adapting.WeightChanges;
@@ -15,6 +16,9 @@ import lampwright.wording.Wording;
 
 /** What is wished, in few words, with the address that wishes the same without it. */
 final class WishWords {
+
+  private static final Set<String> WEIGHTS =
+      WeightChanges.FORM.writeObject(allOf(Weights.Preset.CLOSEST_LOOK.weights())).keySet();
 
   private final SetupDocument setup;
   private final Wording words;
@@ -41,20 +45,20 @@ final class WishWords {
   /** Empty for what is no wish: the kit, the way that is shown. */
   private Optional<String> inShort(Pair pair) {
     if (pair.name().equals(WishName.PRESET.text())) {
-      return Optional.of(Wording.uncapital(preset(pair.value())));
+      return Optional.of(words.inSentence(preset(pair.value(), words)));
     }
     return WishName.find(pair.name())
-        .map(name -> name.inShort(pair.value()))
+        .map(name -> name.inShort(pair.value(), words))
         .or(() -> ofLight(pair))
         .or(() -> ofGear(pair));
   }
 
   private Optional<String> ofLight(Pair pair) {
     if (pair.name().equals(WishPairs.WITHOUT)) {
-      return Optional.of(light(pair.value()) + ": left out");
+      return Optional.of(words.say("adapting.wished.without", light(pair.value())));
     }
     if (pair.name().equals(WishPairs.GIVE_UP)) {
-      return Optional.of(light(pair.value()) + ": may be given up");
+      return Optional.of(words.say("adapting.wished.give_up", light(pair.value())));
     }
     return after(pair, WishPairs.HEAD)
         .map(id -> light(id) + ": " + pair.value())
@@ -62,22 +66,34 @@ final class WishWords {
         .or(
             () ->
                 after(pair, WishPairs.COUNT)
-                    .map(
-                        id ->
-                            light(id)
-                                + ": "
-                                + pair.value()
-                                + (pair.value().equals("1") ? " head" : " heads")));
+                    .map(id -> light(id) + ": " + heads(pair.value(), words)));
   }
 
   private Optional<String> ofGear(Pair pair) {
     return after(pair, WishPairs.DEAD)
-        .map(head -> pair.value() + " × " + head + " dead")
-        .or(() -> after(pair, WishPairs.CHARGE).map(head -> head + " at " + pair.value() + " %"))
+        .map(head -> words.say("adapting.wished.dead", pair.value(), head))
+        .or(
+            () ->
+                after(pair, WishPairs.CHARGE)
+                    .map(head -> words.say("adapting.wished.charge", head, written(pair))))
         .or(
             () ->
                 after(pair, WishPairs.WEIGHT)
-                    .map(matter -> Wording.uncapital(weight(matter)) + " counts " + pair.value()));
+                    .map(
+                        matter ->
+                            words.say(
+                                "adapting.wished.weight",
+                                words.inSentence(weight(matter, words)),
+                                written(pair))));
+  }
+
+  private String written(Pair pair) {
+    return words.notation().written(pair.value());
+  }
+
+  /** So many heads, as an address has the number. */
+  static String heads(String count, Wording words) {
+    return words.count("adapting.heads", count.equals("1") ? 1 : 2, count);
   }
 
   private static Optional<String> after(Pair pair, String prefix) {
@@ -103,38 +119,13 @@ final class WishWords {
   }
 
   /** A preset as the form calls it; the text itself where there is none of that name. */
-  static String preset(String text) {
-    return findPreset(text)
-        .map(
-            preset ->
-                switch (preset) {
-                  case CLOSEST_LOOK -> "The closest look";
-                  case LEAST_TO_CARRY -> "The least to carry";
-                  case FASTEST_PACE -> "The fastest pace";
-                  case LOWEST_ISO -> "The lowest ISO";
-                  case FEWEST_DIALS -> "The fewest dials to touch";
-                })
-        .orElse(text);
+  static String preset(String text, Wording words) {
+    return findPreset(text).map(preset -> words.say("adapting.preset." + text)).orElse(text);
   }
 
   /** What a weight is for. */
-  static String weight(String field) {
-    return switch (field) {
-      case "ambient" -> "A stop of ambient";
-      case "depth" -> "A stop of depth of field";
-      case "time" -> "A stop of shutter time";
-      case "iso" -> "A stop of ISO";
-      case "framing" -> "A doubling of the framing";
-      case "softness" -> "A doubling of a light’s size";
-      case "colour" -> "A hundred mired of colour";
-      case "evenness" -> "A stop lost at an edge";
-      case "carry_per_kg" -> "A kilogram to carry";
-      case "pace_per_s" -> "A second to wait";
-      case "handling" -> "A head, flash or move more";
-      case "touch" -> "A dial to touch";
-      case "given_up" -> "A light given up, as stops missed";
-      default -> field;
-    };
+  static String weight(String field, Wording words) {
+    return WEIGHTS.contains(field) ? words.say("adapting.weight." + field) : field;
   }
 
   /** Weights as if each were set by hand. */

@@ -40,7 +40,7 @@ final class WishesFormView {
     this.words = words;
     this.kits = kits;
     this.asked = asked;
-    this.fields = new WishFieldMaker(asked, errors);
+    this.fields = new WishFieldMaker(asked, errors, words);
     String chosen = fields.value(WishPairs.KIT);
     this.kit =
         kits.stream()
@@ -64,7 +64,8 @@ final class WishesFormView {
   private WishesForm.Field kitField() {
     List<WishesForm.Choice> choices = new ArrayList<>();
     if (kit.isEmpty()) {
-      choices.add(new WishesForm.Choice(WishFieldMaker.ANY, "choose one", true));
+      choices.add(
+          new WishesForm.Choice(WishFieldMaker.ANY, words.say("adapting.form.choose"), true));
     }
     for (KeptKit one : kits) {
       choices.add(
@@ -73,7 +74,7 @@ final class WishesFormView {
               one.document().name(),
               one.id().text().equals(fields.value(WishPairs.KIT))));
     }
-    return fields.choice(WishPairs.KIT, "With the kit", choices);
+    return fields.choice(WishPairs.KIT, words.say("adapting.form.kit"), choices);
   }
 
   private WishesForm.Field preset() {
@@ -84,66 +85,66 @@ final class WishesFormView {
       choices.add(
           new WishesForm.Choice(
               preset == Weights.Preset.CLOSEST_LOOK ? WishFieldMaker.ANY : value,
-              WishWords.preset(value),
+              WishWords.preset(value, words),
               value.equals(chosen)));
     }
-    return fields.choice(WishName.PRESET.text(), WishName.PRESET.label(), choices);
+    return fields.choice(WishName.PRESET.text(), WishName.PRESET.label(words), choices);
   }
 
   private WishesForm.Group camera() {
     return group(
-        "Camera",
+        "adapting.form.camera",
         "",
         List.of(
-            fields.typed(WishName.APERTURE, "free"),
-            fields.typed(WishName.TIME, WishesForm.Kind.TEXT, "free"),
-            fields.choice(WishName.BODY, "any body", names(Kit::bodies, Body::name)),
-            fields.choice(WishName.LENS, "any lens", names(Kit::lenses, Lens::name))));
+            fields.typed(WishName.APERTURE, usual("free")),
+            fields.typed(WishName.TIME, WishesForm.Kind.TEXT, usual("free")),
+            fields.choice(WishName.BODY, usual("anyBody"), names(Kit::bodies, Body::name)),
+            fields.choice(WishName.LENS, usual("anyLens"), names(Kit::lenses, Lens::name))));
   }
 
   private WishesForm.Group look() {
     return group(
-        "How near to the look",
+        "adapting.form.look",
         "",
         List.of(
-            fields.typed(WishName.AMBIENT_WITHIN, "any"),
-            fields.typed(WishName.LIGHT_WITHIN, "weighed"),
-            fields.typed(WishName.SOFTNESS_WITHIN, "any"),
+            fields.typed(WishName.AMBIENT_WITHIN, usual("any")),
+            fields.typed(WishName.LIGHT_WITHIN, usual("weighed")),
+            fields.typed(WishName.SOFTNESS_WITHIN, usual("any")),
             fields.typed(WishName.WAYS, "3")));
   }
 
   private WishesForm.Group headsAndPlaces() {
     return group(
-        "Heads and places",
+        "adapting.form.heads",
         "",
         List.of(
             fields.tick(WishName.MOVE),
-            fields.typed(WishName.NEAREST, "0.5"),
+            fields.typed(WishName.NEAREST, words.fixed(0.5, 1)),
             fields.typed(WishName.HEADS, "2"),
-            fields.typed(WishName.POPS, "as in the setup")));
+            fields.typed(WishName.POPS, usual("asInSetup"))));
   }
 
   private WishesForm.Group pace() {
     return group(
-        "Frames and pace",
+        "adapting.form.pace",
         "",
         List.of(
-            fields.typed(WishName.FRAMES, "as planned"),
-            fields.typed(WishName.PACE, "as planned")));
+            fields.typed(WishName.FRAMES, usual("asPlanned")),
+            fields.typed(WishName.PACE, usual("asPlanned"))));
   }
 
   private WishesForm.Group lightNow() {
     return group(
-        "The light there now",
-        "A reading goes before a place and time; without one the clear sky’s level is reckoned.",
+        "adapting.form.now",
+        words.say("adapting.form.nowHint"),
         List.of(
-            fields.typed(WishName.AMBIENT, "as in the setup"),
+            fields.typed(WishName.AMBIENT, usual("asInSetup")),
             fields.typed(WishName.DATE, WishesForm.Kind.DATE, ""),
             fields.typed(WishName.CLOCK, WishesForm.Kind.TIME_OF_DAY, ""),
-            fields.typed(WishName.PLACE, WishesForm.Kind.TEXT, "as in the setup"),
+            fields.typed(WishName.PLACE, WishesForm.Kind.TEXT, usual("asInSetup")),
             fields.typed(WishName.LATITUDE, ""),
             fields.typed(WishName.LONGITUDE, ""),
-            fields.typed(WishName.UTC, WishesForm.Kind.TEXT, "as in the setup")));
+            fields.typed(WishName.UTC, WishesForm.Kind.TEXT, usual("asInSetup"))));
   }
 
   private WishesForm.Group tonight() {
@@ -158,24 +159,30 @@ final class WishesFormView {
       addTonight(
           packs.count() + " × " + pack.name(), pack.name(), pack.feed() == Head.Feed.BATTERY, all);
     }
-    return group("Gear as it is tonight", "", all);
+    return group("adapting.form.tonight", "", all);
   }
 
   /** Names may hold what an id may not, so that ids go by number. */
   private void addTonight(
       String pieces, String name, boolean hasBattery, List<WishesForm.Field> all) {
     String id = "wish-tonight-" + all.size();
-    all.add(fields.number(WishPairs.DEAD + name, id, "Dead of the " + pieces, "", "0"));
+    all.add(
+        fields.number(WishPairs.DEAD + name, id, words.say("adapting.form.dead", pieces), "", "0"));
     if (hasBattery) {
       all.add(
-          fields.number(WishPairs.CHARGE + name, id + "-charge", "Charge of " + name, "%", "100"));
+          fields.number(
+              WishPairs.CHARGE + name,
+              id + "-charge",
+              words.say("adapting.form.charge", name),
+              "%",
+              "100"));
     }
   }
 
   private WishesForm.Group giveUp() {
     Map<LightId, Integer> numbers = setup.numbersInBuildOrder();
     return group(
-        "What may be given up",
+        "adapting.form.giveUp",
         "",
         setup.lightsInBuildOrder().stream()
             .map(
@@ -195,22 +202,26 @@ final class WishesFormView {
             .orElse(Weights.Preset.CLOSEST_LOOK);
     Map<String, Object> usual = WeightChanges.FORM.writeObject(WishWords.allOf(preset.weights()));
     return group(
-        "What counts how much",
-        "In stops: a stop by which the key misses its level counts 3, a fill 1.5, an accent 0.75,"
-            + " any other light 1.",
+        "adapting.form.weights",
+        words.say("adapting.form.weightsHint", words.fixed(1.5, 1), words.fixed(0.75, 2)),
         usual.entrySet().stream()
             .map(
                 entry ->
                     fields.number(
                         WishPairs.WEIGHT + entry.getKey(),
                         WishFieldMaker.id("weight-" + entry.getKey()),
-                        WishWords.weight(entry.getKey()),
+                        WishWords.weight(entry.getKey(), words),
                         "",
-                        entry.getValue().toString()))
+                        words.notation().written(entry.getValue().toString())))
             .toList());
   }
 
-  private static WishesForm.Group group(String title, String hint, List<WishesForm.Field> fields) {
+  /** What holds where nothing is written. */
+  private String usual(String key) {
+    return words.say("adapting.usual." + key);
+  }
+
+  private WishesForm.Group group(String titleKey, String hint, List<WishesForm.Field> fields) {
     boolean used =
         fields.stream()
             .anyMatch(
@@ -220,7 +231,7 @@ final class WishesFormView {
                         || (field.kind() != WishesForm.Kind.TICK && !field.value().isEmpty())
                         || field.choices().stream()
                             .anyMatch(choice -> choice.chosen() && !choice.value().isEmpty()));
-    return new WishesForm.Group(title, hint, used, fields);
+    return new WishesForm.Group(words.say(titleKey), hint, used, fields);
   }
 
   /** Pins have no field: they are made at the lights. The kit that they are of goes with them. */

@@ -1,5 +1,6 @@
 package lampwright.search.filter;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import lampwright.language.Said;
 import lampwright.setup.Role;
 import lampwright.setup.Standing;
 import org.junit.jupiter.api.Test;
@@ -23,8 +25,9 @@ class FilterReaderTest {
   }
 
   private static String line(String content) {
-    return assertInstanceOf(ReadFilter.Unclear.class, FilterReader.read(content), () -> content)
-        .line();
+    return english(
+        assertInstanceOf(ReadFilter.Unclear.class, FilterReader.read(content), () -> content)
+            .line());
   }
 
   @ParameterizedTest
@@ -149,7 +152,8 @@ class FilterReaderTest {
       }
       String text = typed.toString();
       String message = "seed " + seed + ", text " + i + ": " + text;
-      if (FilterReader.read(text) instanceof ReadFilter.Unclear(String line)) {
+      if (FilterReader.read(text) instanceof ReadFilter.Unclear(Said said)) {
+        String line = english(said);
         assertTrue(line.length() < 600 && line.lines().count() == 1, message);
       } else {
         Filter filter = read(text);
@@ -157,7 +161,9 @@ class FilterReaderTest {
         assertTrue(!FilterWriter.words(filter).isBlank() && !FilterWriter.phrase(filter).isBlank());
       }
       Asked asked = Asked.of(text);
-      asked.unclear().forEach(one -> assertEquals(1, one.message().lines().count(), message));
+      asked
+          .unclear()
+          .forEach(one -> assertEquals(1, english(one.message()).lines().count(), message));
     }
   }
 
@@ -170,7 +176,7 @@ class FilterReaderTest {
         asked.filters());
     assertEquals(
         List.of("“[lihgts 3]” at character 27: There is no mark “lihgts”. Maybe lights?"),
-        asked.unclear().stream().map(Asked.Unclear::message).toList());
+        asked.unclear().stream().map(one -> english(one.message())).toList());
   }
 
   @ParameterizedTest
@@ -186,7 +192,8 @@ class FilterReaderTest {
       })
   void aBracketThatIsNotWholeIsNamed(String typed, String line) {
     assertEquals(
-        List.of(line), Asked.of(typed).unclear().stream().map(Asked.Unclear::message).toList());
+        List.of(line),
+        Asked.of(typed).unclear().stream().map(one -> english(one.message())).toList());
   }
 
   @Test

@@ -1,5 +1,6 @@
 package lampwright.setup.adapting;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -165,7 +166,7 @@ class AdaptationTest {
     List<String> key =
         remedies.stream()
             .filter(r -> r.light().equals(Optional.of(new LightId("key"))))
-            .map(Remedy::words)
+            .map(remedy -> english(remedy.words()))
             .toList();
     assertEquals("Move it closer: from 5.8 m to 4.8 m.", key.getFirst());
     assertTrue(
@@ -178,7 +179,7 @@ class AdaptationTest {
     List<String> rim =
         remedies.stream()
             .filter(r -> r.light().equals(Optional.of(new LightId("rim-left"))))
-            .map(Remedy::words)
+            .map(remedy -> english(remedy.words()))
             .toList();
     assertEquals("Move it closer: from 5.4 m to 5.2 m.", rim.getFirst());
     assertTrue(
@@ -246,8 +247,8 @@ class AdaptationTest {
     }
     assertEquals(
         "“fill” is 1.5 stops too dark with the best that is left for it, “mains head”.",
-        answer.reasons().getFirst());
-    List<String> words = answer.remedies().stream().map(Remedy::words).toList();
+        english(answer.reasons().getFirst()));
+    List<String> words = answer.remedies().stream().map(remedy -> english(remedy.words())).toList();
     // ISO 188 asks for the mark 200 for the key, ISO 290 for 320 for all; pops 2 and 3.
     assertTrue(words.contains("Go to ISO 200, which lifts every light and the ambient."));
     assertTrue(words.contains("Go to ISO 320, which lifts every light and the ambient."));
@@ -369,16 +370,17 @@ class AdaptationTest {
     assertEquals(List.of(new LightId("rim-right")), answer.unlit());
     assertEquals(
         List.of("No head is left for “rim-right”.", "The kit has 5 heads for 6 lights."),
-        answer.reasons());
+        english(answer.reasons()));
     assertEquals(
         List.of(
             "One more head of about 500 W·s for “rim-right”.",
             "Give “rim-right” up: then everything else is as told."),
         answer.remedies().stream()
             .filter(r -> r.light().equals(Optional.of(new LightId("rim-right"))))
-            .map(Remedy::words)
+            .map(remedy -> english(remedy.words()))
             .toList());
-    assertEquals("“rim-right” is given up.", answer.nearest().getFirst().losses().getFirst());
+    assertEquals(
+        "“rim-right” is given up.", english(answer.nearest().getFirst().losses().getFirst()));
     assertEquals(5, answer.nearest().getFirst().document().lights().size());
   }
 
@@ -390,7 +392,7 @@ class AdaptationTest {
             adapt(DANCER, Documents.kit(Map.of("name", "nothing")), Limits.none()));
     assertEquals(6, answer.unlit().size());
     assertEquals(List.of(), answer.nearest());
-    assertEquals("The kit has 0 heads for 6 lights.", answer.reasons().getLast());
+    assertEquals("The kit has 0 heads for 6 lights.", english(answer.reasons().getLast()));
   }
 
   @Test
@@ -407,7 +409,7 @@ class AdaptationTest {
             "ISO 50 at most is asked for, but the lowest of small body is ISO 100.",
             "f/1.4 is to be kept, but fifty goes from f/1.8 to f/22.",
             "1/500 s is to be kept, but small body takes flash at 1/200 s at the shortest."),
-        answer.reasons());
+        english(answer.reasons()));
     assertEquals(List.of(), answer.nearest());
   }
 

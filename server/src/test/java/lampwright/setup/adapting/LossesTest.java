@@ -1,5 +1,6 @@
 package lampwright.setup.adapting;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -65,6 +66,7 @@ class LossesTest {
             Map.of(
                 "name", "a head", "heads", List.of(Map.of("head", HEAD)), "modifiers", modifiers));
     Answer answer = AdaptationSearch.adapt(setup, kit, Wishes.none());
-    return assertInstanceOf(Answer.Adapted.class, answer).adaptations().getFirst().losses();
+    return english(
+        assertInstanceOf(Answer.Adapted.class, answer).adaptations().getFirst().losses());
   }
 }

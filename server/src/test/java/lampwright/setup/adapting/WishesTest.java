@@ -1,5 +1,6 @@
 package lampwright.setup.adapting;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -238,7 +239,8 @@ class WishesTest {
             List.of(Map.of("stand", Map.of("name", "low", "highest_m", 2.4))));
     Answer.NotEnoughGear answer = notEnough(high, kit, kept());
     assertEquals(
-        "No stand of the kit carries “key” as high as 3.6 m.", answer.reasons().getFirst());
+        "No stand of the kit carries “key” as high as 3.6 m.",
+        english(answer.reasons().getFirst()));
     assertTrue(
         answer.remedies().stream()
             .anyMatch(r -> r.kind() == Remedy.Kind.LOWER && r.leaves().isPresent()),
@@ -353,7 +355,7 @@ class WishesTest {
             "“fill” is pinned to 3 of “strong”, but 1 of the kit's are left.",
             "“hair” may be given up, but the setup has no such light.",
             "“no such body” is to be used, but the kit has no such body."),
-        notEnough(keyAndFill(), kit, wishes).reasons());
+        english(notEnough(keyAndFill(), kit, wishes).reasons()));
   }
 
   @Test
@@ -363,7 +365,7 @@ class WishesTest {
     Wishes wishes = kept("ambient_within_stops", 0.5).withAmbient(new Ev100(14));
     assertEquals(
         List.of("No setting of the camera keeps the ambient within 0.5 stop of the setup's."),
-        notEnough(setup, kit(head("h", 64)), wishes).reasons());
+        english(notEnough(setup, kit(head("h", 64)), wishes).reasons()));
   }
 
   @Test
@@ -393,7 +395,7 @@ class WishesTest {
             setup,
             own,
             Wishes.none().withPreset(Weights.Preset.FEWEST_DIALS).withAmbient(new Ev100(10)));
-    assertEquals(List.of("Time: 1/125 s to 1/60 s."), now.changes());
+    assertEquals(List.of("Time: 1/125 s to 1/60 s."), english(now.changes()));
     assertEquals(0, now.ambientChange().orElseThrow().value(), 1e-9);
   }
 
@@ -418,14 +420,12 @@ class WishesTest {
     double level = way.document().ambient().orElseThrow().level().value();
     assertEquals(26.0 / 3, level, 0.15, "reference 17a: EV100 8.667 after 17.9 minutes");
     assertEquals("18:31", way.document().occasion().orElseThrow().time().orElseThrow().toString());
-    assertTrue(way.leftOut().getFirst().contains("Meter it there"), way.leftOut().toString());
+    assertTrue(english(way.leftOut().getFirst()).contains("Meter it there"));
     Answer unknown =
         AdaptationSearch.adapt(
             dancer.withOccasion(Optional.empty()), kit, Wishes.none().withOccasion(later));
     assertTrue(
-        assertInstanceOf(Answer.NotEnoughGear.class, unknown)
-            .reasons()
-            .getFirst()
+        english(assertInstanceOf(Answer.NotEnoughGear.class, unknown).reasons().getFirst())
             .contains("Maybe give ambient_ev100?"));
   }
 

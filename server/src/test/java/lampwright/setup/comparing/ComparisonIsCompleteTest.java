@@ -1,5 +1,6 @@
 package lampwright.setup.comparing;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
@@ -34,7 +35,7 @@ class ComparisonIsCompleteTest {
       assertEquals(from.equals(to), changes.isEmpty(), where);
       for (Change change : changes) {
         assertFalse(change.before().equals(change.after()), where + change);
-        assertFalse(change.sentence().isBlank(), where + change);
+        assertFalse(english(change.sentence()).isBlank(), where + change);
       }
       assertEquals(List.of(), Comparison.of(from, from), where);
       assertEquals(List.of(), Comparison.of(to, to), where);

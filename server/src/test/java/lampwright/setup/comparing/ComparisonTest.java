@@ -1,5 +1,6 @@
 package lampwright.setup.comparing;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -30,7 +31,9 @@ class ComparisonTest {
   }
 
   private static List<String> said(Map<String, Object> from, Map<String, Object> to) {
-    return Comparison.of(read(from), read(to)).stream().map(Change::sentence).toList();
+    return Comparison.of(read(from), read(to)).stream()
+        .map(change -> english(change.sentence()))
+        .toList();
   }
 
   private static Map<String, Object> withKey(String field, Object value) {

@@ -1,5 +1,6 @@
 package lampwright.setup.figures;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -94,7 +95,10 @@ class DialsTest {
             Documents.with(ONE, "/exposure/time", "1/200"),
             "/camera/body",
             Map.of("name", "b", "width_mm", 36.0, "height_mm", 24.0, "sync", "1/200"));
-    assertTrue(step(atSync, DialStep.Dial.TIME, -1).limit().orElseThrow().contains("% of the"));
+    assertTrue(
+        english(step(atSync, DialStep.Dial.TIME, -1).limit().orElseThrow())
+            .getFirst()
+            .contains("% of the"));
     assertEquals(Optional.empty(), step(atSync, DialStep.Dial.TIME, 1).limit());
   }
 }

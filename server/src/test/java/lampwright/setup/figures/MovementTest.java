@@ -1,5 +1,6 @@
 package lampwright.setup.figures;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -146,7 +147,7 @@ class MovementTest {
     Object json = Documents.with(setup(List.of(), 1), "/ambient/ev100", 0.0);
     MovementFigures.Ghost ghost = movement(json).ghost().orElseThrow();
     assertTrue(ghost.ambientShare() < 0.11);
-    assertEquals("Most ghosts are hidden.", ghost.inWords());
+    assertEquals("Most ghosts are hidden.", english(ghost.inWords()));
     assertEquals(
         Optional.empty(), movement(Documents.without(setup(List.of(), 1), "/ambient")).ghost());
   }

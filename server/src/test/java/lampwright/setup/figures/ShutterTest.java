@@ -1,5 +1,6 @@
 package lampwright.setup.figures;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -60,7 +61,8 @@ class ShutterTest {
     assertEquals(0.92605572, effect.worstEdge().orElseThrow().value(), 1.9e-6);
     assertEquals(Optional.of(Stops.ZERO), effect.wholeFrame());
     assertEquals(key.level().orElseThrow().exposure(), key.inPicture().orElseThrow());
-    assertTrue(effect.warnings().getFirst().contains("edge"), effect.warnings().toString());
+    assertTrue(
+        english(effect.warnings()).getFirst().contains("edge"), effect.warnings().toString());
   }
 
   /** flash.hss_loss_stops.01: exact 1/500, traverse 1/250 s, efficiency 1. */
@@ -80,7 +82,8 @@ class ShutterTest {
   void withoutALongBurstOnlyAPartOfTheFrameIsLit() {
     ShutterEffect effect = effect(setup("1/500", SLOW_CURTAIN, 1.25));
     assertEquals(0.48828125, effect.litShare(), 9.8e-7);
-    assertTrue(effect.warnings().getFirst().contains("49 %"), effect.warnings().toString());
+    assertTrue(
+        english(effect.warnings()).getFirst().contains("49 %"), effect.warnings().toString());
   }
 
   @Test

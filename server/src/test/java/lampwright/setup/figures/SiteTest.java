@@ -1,5 +1,6 @@
 package lampwright.setup.figures;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -67,7 +68,7 @@ class SiteTest {
 
   @Test
   void whatStandsInTheWindWithoutItsWeightIsSaid() {
-    String assumed = DANCER.winds().getFirst().assumptions().toString();
+    String assumed = english(DANCER.winds().getFirst().assumptions()).toString();
     assertTrue(assumed.contains("The head's weight is not known"), assumed);
     Object noLegs = Documents.without(WholeExamples.dancer(), "/lights/0/stand/leg_radius_m");
     assertEquals(List.of(), figures(noLegs).winds());
@@ -122,7 +123,7 @@ class SiteTest {
     assertEquals(3, mains.assumptions().size());
     assertTrue(mains.average().isEmpty());
     Object other = Documents.with(WholeExamples.cellist(), "/plan/mains_volts", 120.0);
-    String assumed = figures(other).power().mains().orElseThrow().assumptions().toString();
+    String assumed = english(figures(other).power().mains().orElseThrow().assumptions()).toString();
     assertFalse(assumed.contains("230 V"), assumed);
     assertTrue(assumed.contains("0.65"), assumed);
   }
@@ -155,11 +156,11 @@ class SiteTest {
   @Test
   void noFigureOfTheSiteIsEverCalledSafe() {
     String words =
-        DANCER.winds().getFirst().assumptions()
+        english(DANCER.winds().getFirst().assumptions())
             + " "
-            + WindFigures.CAUTIONS
-            + CELLIST.power().mains().orElseThrow().assumptions()
-            + MainsFigures.CAUTIONS;
+            + english(WindFigures.CAUTIONS)
+            + english(CELLIST.power().mains().orElseThrow().assumptions())
+            + english(MainsFigures.CAUTIONS);
     assertFalse(words.matches("(?is).*\\bsafe\\b.*"), words);
     assertTrue(words.contains("local codes"));
   }

@@ -1,5 +1,6 @@
 package lampwright.setup.signature;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -117,7 +118,7 @@ class LightLikenessTest {
       }
       LightLikeness.of(many.getFirst(), one)
           .sentences()
-          .forEach(sentence -> assertTrue(!sentence.contains("NaN"), sentence));
+          .forEach(sentence -> assertTrue(!english(sentence).contains("NaN"), english(sentence)));
       PackedLight packed = PackedLight.of(one);
       byte[] bytes = packed.toBytes();
       assertEquals(PackedLight.NUMBERS * 4, bytes.length);
@@ -206,12 +207,11 @@ class LightLikenessTest {
         likeness.distance()
             < LightLikeness.of(PORTRAIT, light(90, 30, 40, 1.5, -1, 400, roles)).distance());
     assertTrue(
-        likeness
-            .sentences()
+        english(likeness.sentences())
             .contains(
                 "key from the other side: key here 45° left of the nose, not 45° right of the"
                     + " nose"),
-        likeness.sentences().toString());
+        english(likeness.sentences()).toString());
   }
 
   @Test
@@ -222,7 +222,7 @@ class LightLikenessTest {
     assertEquals(LikenessPart.LIGHTS.weight(), likeness.sureness());
     assertEquals(
         List.of("lights: 1 key and 1 fill in both", "little is known of both"),
-        likeness.sentences());
+        english(likeness.sentences()));
   }
 
   /**
@@ -249,7 +249,7 @@ class LightLikenessTest {
             "key 45° right of the nose in both",
             "key soft (40° wide) in both",
             "here 1.0 stop less ambient"),
-        LightLikeness.of(PORTRAIT, other).sentences());
+        english(LightLikeness.of(PORTRAIT, other).sentences()));
     assertNotEquals(PackedLight.of(PORTRAIT), PackedLight.of(other));
   }
 

@@ -1,5 +1,6 @@
 package lampwright.setup.signature;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -149,9 +150,10 @@ class PictureLikenessTest {
     BriefTones pale = tones(LIGHT, new Shade(0xf0f0f0, 0.9), new Shade(0xd0c0a0, 0.1));
     assertEquals(
         List.of("tones alike", "colours alike", "black and blue in both"),
-        PictureLikeness.sentences(blue, blue));
-    assertEquals(List.of("here lighter", "other colours"), PictureLikeness.sentences(blue, pale));
-    assertEquals("here darker", PictureLikeness.sentences(pale, blue).getFirst());
+        english(PictureLikeness.sentences(blue, blue)));
+    assertEquals(
+        List.of("here lighter", "other colours"), english(PictureLikeness.sentences(blue, pale)));
+    assertEquals("here darker", english(PictureLikeness.sentences(pale, blue).getFirst()));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package lampwright.setup.signature;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
@@ -49,6 +50,6 @@ class PictureSignatureTest {
         picture.colours());
     assertEquals(
         "Low key, high contrast (5.3 stops from dark to light), cool; blue 54 %, black 45 %.",
-        picture.sentence());
+        english(picture.sentence()));
   }
 }

@@ -1,5 +1,6 @@
 package lampwright.setup.signature;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -40,7 +41,9 @@ class SignatureTest {
     assertEquals(6, lights.total());
     assertEquals(2, lights.of(Role.RIM) + lights.of(Role.KICKER));
     assertEquals(0, lights.of(Role.ACCENT));
-    assertTrue(lights.sentence().startsWith("6 lights: 1 key, 1 fill, "), lights.sentence());
+    assertTrue(
+        english(lights.sentence()).startsWith("6 lights: 1 key, 1 fill, "),
+        english(lights.sentence()));
   }
 
   /** REFERENCE 17a and 17b: azimuth and elevation of the keys, seen from what they are aimed at. */
@@ -67,7 +70,7 @@ class SignatureTest {
     assertEquals(KeySide.LEFT, key.side());
     assertEquals(
         "Key from 45° left of the nose, 16° above: between low side and Rembrandt.",
-        key.sentence());
+        english(key.sentence()));
   }
 
   @Test
@@ -76,13 +79,14 @@ class SignatureTest {
     KeyLight key = of(turned).key().orElseThrow();
     assertEquals(KeySide.NEITHER, key.side());
     assertTrue(
-        key.sentence().startsWith("Key from straight before the nose, 16° above: "),
-        key.sentence());
+        english(key.sentence()).startsWith("Key from straight before the nose, 16° above: "),
+        english(key.sentence()));
     // Common practice, no source (REFERENCE 14): a key beyond the nose, seen from the camera.
     Object less = Documents.with(withSubject(ONE_LIGHT), "/subjects/0/facing_deg", -20.0);
     assertTrue(
-        of(less).key().orElseThrow().sentence().endsWith(", on the short side of the turned face."),
-        of(less).key().orElseThrow().sentence());
+        english(of(less).key().orElseThrow().sentence())
+            .endsWith(", on the short side of the turned face."),
+        english(of(less).key().orElseThrow().sentence()));
   }
 
   @Test
@@ -100,9 +104,9 @@ class SignatureTest {
     assertEquals("strong", key.light().text());
     assertFalse(key.byRole());
     assertTrue(
-        key.sentence()
+        english(key.sentence())
             .startsWith("No light is called the key; “strong” gives most at the subject, from 45°"),
-        key.sentence());
+        english(key.sentence()));
   }
 
   @Test
@@ -126,7 +130,7 @@ class SignatureTest {
     assertEquals(Softness.Kind.HARD, of(withDisc(0.18)).softness().orElseThrow().kind());
     assertEquals(
         "The key’s face looks 53° wide from the subject: soft (30° or more).",
-        asWideAsFar.sentence());
+        english(asWideAsFar.sentence()));
   }
 
   private static Object withDisc(double diameterM) {
@@ -150,7 +154,7 @@ class SignatureTest {
         example("/example_2/results/kit_a/ratio_key_plus_fill_to_fill"),
         ratio.ratio().litToShadow(),
         1e-5);
-    assertEquals("3.2:1", ratio.words());
+    assertEquals("3.2:1", english(ratio.words()));
   }
 
   /** Common practice, no source: 0, 1, 2, 3 stops over the fill are 2, 3, 5, 9 to 1. */
@@ -184,7 +188,7 @@ class SignatureTest {
   @Test
   void withoutAFillThereIsNoRatio() {
     assertEquals(
-        new Missing(PartName.RATIO, "No light is a fill.", List.of("/lights")),
+        new Missing(PartName.RATIO, Why.NO_FILL, List.of("/lights")),
         of(ONE_LIGHT).findMissing(PartName.RATIO).orElseThrow());
   }
 
@@ -195,7 +199,8 @@ class SignatureTest {
     setup = Documents.with(setup, "/ambient", Map.of("ev100", 11.0));
     AmbientOffset ambient = of(setup).ambient().orElseThrow();
     assertEquals(-1, ambient.fromShooting().value(), 1e-6);
-    assertEquals("The ambient alone is 1.0 stop under the shooting exposure.", ambient.sentence());
+    assertEquals(
+        "The ambient alone is 1.0 stop under the shooting exposure.", english(ambient.sentence()));
     assertEquals(
         List.of("/ambient"), of(ONE_LIGHT).findMissing(PartName.AMBIENT).orElseThrow().needs());
   }
@@ -222,7 +227,8 @@ class SignatureTest {
         Math.log((1 - share) / share) / Math.log(2), balance.flashOverAmbient().value(), 1e-5);
     assertEquals(FlashBalance.Leads.FLASH, balance.leads());
     assertEquals(
-        "The ambient is 1.9 stops under the flash at the chest: flash leads.", balance.sentence());
+        "The ambient is 1.9 stops under the flash at the chest: flash leads.",
+        english(balance.sentence()));
   }
 
   @Test
@@ -303,8 +309,10 @@ class SignatureTest {
     // Two stops more under, the ambient's streak is hidden and the flash alone tells.
     MovingSubject dark =
         of(Documents.with(run, "/ambient/ev100", 8.0)).freezing().orElseThrow().moving().get();
-    assertTrue(dark.kind().compareTo(runner.kind()) < 0, dark.sentence() + runner.sentence());
-    assertTrue(dark.sentence().contains("hidden at "), dark.sentence());
+    assertTrue(
+        dark.kind().compareTo(runner.kind()) < 0,
+        english(dark.sentence()) + english(runner.sentence()));
+    assertTrue(english(dark.sentence()).contains("hidden at "), english(dark.sentence()));
   }
 
   /** REFERENCE 17a: the body's streaks in pixels; a 1500th of the diagonal in its pixels. */
@@ -342,7 +350,7 @@ class SignatureTest {
   @Test
   void theLargestModifierIsTheOneWithTheLongestFace() {
     LargestModifier largest = of(WholeExamples.cellist()).largestModifier().orElseThrow();
-    assertTrue(largest.size().value() > 0.5, largest.sentence());
+    assertTrue(largest.size().value() > 0.5, english(largest.sentence()));
     assertEquals(
         List.of("/lights/0/modifier"),
         of(ONE_LIGHT).findMissing(PartName.LARGEST_MODIFIER).orElseThrow().needs());

@@ -1,5 +1,6 @@
 package lampwright.setup.signature;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -40,7 +41,8 @@ class WhatChangesASignatureTest {
                   .forEach(
                       part ->
                           assertTrue(
-                              part.sentence().matches("(?s)[A-Z0-9“].*\\."), part.sentence()));
+                              english(part.sentence()).matches("(?s)[A-Z0-9“].*\\."),
+                              english(part.sentence())));
               signature
                   .missing()
                   .forEach(gap -> assertTrue(!gap.needs().isEmpty(), name + " " + gap));
@@ -60,7 +62,7 @@ class WhatChangesASignatureTest {
         boolean there = signature.parts().stream().anyMatch(found -> found.part() == part);
         assertEquals(!there, signature.findMissing(part).isPresent(), where + " " + part);
       }
-      signature.parts().forEach(part -> assertTrue(!part.sentence().isEmpty(), where));
+      signature.parts().forEach(part -> assertTrue(!english(part.sentence()).isEmpty(), where));
     }
   }
 

@@ -1,5 +1,6 @@
 package lampwright.setup.used;
 
+import static lampwright.wording.WordsForTests.english;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.LocalDateTime;
@@ -36,7 +37,7 @@ class FileAgainstSetupTest {
 
   private static List<String> sentences(FileSettings file) {
     return FileAgainstSetup.of(Documents.setup(PLAN), file).differs().stream()
-        .map(FileAgainstSetup.Difference::sentence)
+        .map(of -> english(of.sentence()))
         .toList();
   }
 
@@ -78,7 +79,7 @@ class FileAgainstSetupTest {
     assertEquals(
         List.of("The file says 2026-10-03, the setup 2026-10-04."),
         FileAgainstSetup.of(Documents.setup(dated), file).differs().stream()
-            .map(FileAgainstSetup.Difference::sentence)
+            .map(of -> english(of.sentence()))
             .toList());
   }
 }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import lampwright.drawing.StopRuler;
 import lampwright.engine.Known;
 import lampwright.engine.unit.Stops;
-import lampwright.setup.Caution;
+import lampwright.wording.CautionLine;
 import lampwright.wording.Deviation;
 import lampwright.wording.Figure;
 import lampwright.wording.WordsForTests;
@@ -137,7 +137,7 @@ final class AdaptedPreviews {
             "The key is a little harder: 15° wide instead of 19°."),
         List.of("What a pack’s modelling lamps draw."),
         List.of(
-            new Caution(
+            new CautionLine(
                 "Stands in wind", "The umbrella lifts; ballast it and take it down in gusts.")),
         Optional.of(
             new SaveForm(

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -26,6 +27,8 @@ class AssetsTest {
   @Test
   void everyFileInTheFolderIsNamedAndNoOther() throws IOException {
     try (Stream<Path> files = Files.walk(FOLDER)) {
+      Set<String> named = new TreeSet<>(Assets.NAMES);
+      named.addAll(Assets.STYLE_PARTS);
       List<String> found =
           Stream.concat(
                   Stream.of(MADE_BY_THE_BUILD),
@@ -34,18 +37,28 @@ class AssetsTest {
                       .map(file -> FOLDER.relativize(file).toString().replace('\\', '/')))
               .sorted()
               .toList();
-      assertEquals(found, List.copyOf(new TreeSet<>(Assets.NAMES)));
+      assertEquals(found, List.copyOf(named));
     }
   }
 
   @Test
   void anAddressLeadsToTheFileItself() throws IOException {
-    String path = assets.path("lampwright.css");
-    assertTrue(path.matches("/assets/[0-9a-f]{16}/lampwright\\.css"), path);
-    Assets.Asset asset = assets.find(path.split("/", -1)[2], "lampwright.css").orElseThrow();
+    String path = assets.path("editor.css");
+    assertTrue(path.matches("/assets/[0-9a-f]{16}/editor\\.css"), path);
+    Assets.Asset asset = assets.find(path.split("/", -1)[2], "editor.css").orElseThrow();
     assertEquals("text/css; charset=utf-8", asset.mediaType());
-    assertEquals(Files.size(FOLDER.resolve("lampwright.css")), asset.length());
+    assertEquals(Files.size(FOLDER.resolve("editor.css")), asset.length());
     assertEquals(asset.length(), asset.open().readAllBytes().length);
+  }
+
+  @Test
+  void theStyleSheetIsItsPartsOneAfterTheOther() throws IOException {
+    StringBuilder parts = new StringBuilder();
+    for (String part : Assets.STYLE_PARTS) {
+      parts.append(Files.readString(FOLDER.resolve(part)));
+      assertThrows(IllegalArgumentException.class, () -> assets.path(part));
+    }
+    assertEquals(parts.toString(), text(Assets.STYLE));
   }
 
   @Test
@@ -55,14 +68,14 @@ class AssetsTest {
 
   @Test
   void anotherHashOrNameFindsNothing() {
-    assertEquals(Optional.empty(), assets.find("0123456789abcdef", "lampwright.css"));
+    assertEquals(Optional.empty(), assets.find("0123456789abcdef", Assets.STYLE));
     assertEquals(Optional.empty(), assets.find(assets.hash(), "../pages/Assets.class"));
     assertThrows(IllegalArgumentException.class, () -> assets.path("nowhere.css"));
   }
 
   @Test
   void whatTheStyleSheetNamesIsThere() {
-    String css = text("lampwright.css");
+    String css = text(Assets.STYLE);
     List<String> named =
         Pattern.compile("url\\(\"([^\"]+)\"\\)")
             .matcher(css)

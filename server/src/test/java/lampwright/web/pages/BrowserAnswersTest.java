@@ -36,7 +36,10 @@ class BrowserAnswersTest {
   private record Read(SetupDocument setup, Wording words) {
 
     Map<String, Object> request() {
-      return Requests.of(setup, words.notation());
+      // With the phrases that the editor's page sends: the engine finds each that it needs.
+      Map<String, Object> request = Requests.of(setup, words.notation());
+      request.put("phrases", EditorData.phrases(words.notation().phrases()));
+      return request;
     }
 
     String page() {
@@ -63,7 +66,8 @@ class BrowserAnswersTest {
                       full.kitForm(),
                       full.actions(),
                       full.pictures(),
-                      full.life()),
+                      full.life(),
+                      new DrawnSetups()),
                   "/demo/setups",
                   "/demo/figures");
       return TEMPLATES.render("setup", page);

@@ -2,7 +2,11 @@ package lampwright.web.pages;
 
 import java.util.List;
 import java.util.Optional;
+import lampwright.drawing.StopRuler;
+import lampwright.engine.unit.Stops;
+import lampwright.wording.Deviation;
 import lampwright.wording.Figure;
+import lampwright.wording.Wording;
 
 /** Locations and the log of the day: full, empty, at length, and filled in wrongly. */
 final class DayPreviews {
@@ -17,27 +21,58 @@ final class DayPreviews {
         PagePreviews.layout("Takes"),
         "Last ferry" + words,
         "/demo/setups/k3v9",
+        "Number 4 is taken back.",
+        Optional.of(take("t1", words, FormErrors.none())),
         Optional.of(takeForm(FormErrors.none())),
-        List.of(
-            new TakesPage.TakeCard(
-                "take-t1",
-                "Take 3",
-                "19:13, 12 September 2025",
-                "Kept",
-                "The best of the hands." + words,
-                "Rim a step to the left." + words,
-                List.of(
-                    new TakesPage.ReadingLine(
-                        "Key" + words,
-                        "f/8",
-                        "f/11",
-                        "±0.6",
-                        "Key 1.0 stop under: about 0.6 m closer, or 1.0 stop up, to 1/4.")),
-                Optional.of(new TakesPage.Judge("/demo/takes/t1", "c5rf", 1, "")))),
+        List.of(take("t0", words, FormErrors.of("why-take-t0", "Why must be shorter."))),
         "/demo/takes?cursor=1-t1",
         List.of(
             new TakesPage.NoteCard("Sandbag the boom." + words, "Imke Tal", "On the light key")),
         Optional.of(new TakesPage.NoteForm("/demo/notes", "c5rf", "", FormErrors.none())));
+  }
+
+  private static TakesPage.TakeCard take(String id, String words, FormErrors errors) {
+    Wording english = new Wording(PagePreviews.layout("Takes").notation());
+    return new TakesPage.TakeCard(
+        "take-" + id,
+        "Take 3",
+        "19:13, 12 September 2025",
+        "Kept",
+        true,
+        "The best of the hands." + words,
+        "Rim a step to the left." + words,
+        List.of(
+            new TakesPage.ReadingLine(
+                "Key" + words,
+                "f/8",
+                "f/11",
+                "±0.6",
+                Optional.of(Deviation.of(new Stops(-1), english)),
+                StopRuler.of("Key", english.notation()).withDot(-1).withBar(0).svg(),
+                "Key 1.0 stop under: about 0.6 m closer, or 1.0 stop up, to 1/4.")),
+        Optional.of(
+            new TakesPage.Correction(
+                "/demo/takes/" + id,
+                "c5rf",
+                1,
+                "The best of the hands.",
+                meters("-take-" + id),
+                "/demo/takes/" + id + "/withdrawal",
+                !errors.isEmpty(),
+                errors)));
+  }
+
+  private static List<MeterField> meters(String place) {
+    return List.of(
+        new MeterField("reading-key" + place, "reading-key", "tenths-key", "Key", "f/11", "", ""),
+        new MeterField(
+            "reading-rim-left" + place,
+            "reading-rim-left",
+            "tenths-rim-left",
+            "Rim left",
+            "f/4 + 0.9",
+            "4",
+            "7"));
   }
 
   static TakesPage longTakes() {
@@ -45,28 +80,23 @@ final class DayPreviews {
   }
 
   static TakesPage noTakes() {
-    return new TakesPage(
-        PagePreviews.layout("Takes"),
-        "Last ferry",
-        "/demo/setups/k3v9",
-        Optional.empty(),
-        List.of(),
-        "",
-        List.of(),
-        Optional.empty());
+    return takes(Optional.empty());
   }
 
   static TakesPage wrongTake() {
+    return takes(
+        Optional.of(
+            takeForm(FormErrors.of("reading-key", "F-number (\"bright\") must be a number."))));
+  }
+
+  private static TakesPage takes(Optional<TakeForm> form) {
     return new TakesPage(
         PagePreviews.layout("Takes"),
         "Last ferry",
         "/demo/setups/k3v9",
-        Optional.of(
-            takeForm(
-                new FormErrors(
-                    List.of(
-                        new FormErrors.FormError(
-                            "reading-key", "F-number (\"bright\") must be a number."))))),
+        "",
+        Optional.empty(),
+        form,
         List.of(),
         "",
         List.of(),
@@ -77,6 +107,7 @@ final class DayPreviews {
     return new TakeForm(
         "/demo/takes",
         "c5rf",
+        4,
         "clientkey",
         3,
         "2025-09-12T19:13",
@@ -84,9 +115,9 @@ final class DayPreviews {
         false,
         "",
         "",
-        List.of(
-            new TakeForm.LightField("reading-key", "Key", "", "expected f/11"),
-            new TakeForm.LightField("reading-rim-left", "Rim left", "", "expected f/4 + 0.9")),
+        List.of(new TakeForm.Reason("reason-face", "The face", true)),
+        List.of(new TakeForm.Reason("reason-eyes", "Eyes shut", false)),
+        meters(""),
         errors);
   }
 

@@ -38,6 +38,7 @@ final class EditorPreviews {
         "c5rf",
         4,
         "Last ferry, slate quay",
+        "portrait",
         "Dusk, after rain. Alone but not lost.",
         "cold, waiting",
         List.of(light(1, "key", "Key"), light(2, "rim-left", "Rim")),
@@ -46,12 +47,15 @@ final class EditorPreviews {
         "{\"title\":\"</script><b>\"}");
   }
 
-  private static EditorPage.LightFields light(int number, String id, String name) {
-    return new EditorPage.LightFields(
-        number,
+  private static EditorPage.Group light(int number, String id, String name) {
+    return new EditorPage.Group(
+        String.valueOf(number),
         name,
         List.of(
-            new EditorPage.Field("light-" + id + "-x_m", "To the right, m", "−1.4"),
-            new EditorPage.Field("light-" + id + "-stops_down", "Stops below full", "2")));
+            new EditorPage.Field("light-" + id + "-x_m", "To the right, m", "−1.4", false, false),
+            new EditorPage.Field(
+                "light-" + id + "-stops_down", "Stops below full", "2", false, true),
+            new EditorPage.Field(
+                "light-" + id + "-reason", "Why it is there", "It is the sky.", true, false)));
   }
 }

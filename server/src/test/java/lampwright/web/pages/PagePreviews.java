@@ -46,6 +46,9 @@ final class PagePreviews {
         new Preview("history-deleted", "history.jte", LifePreviews.deleted()),
         new Preview("changes", "changes.jte", LifePreviews.changes()),
         new Preview("changes-none", "changes.jte", LifePreviews.noChanges()),
+        new Preview("beside", "beside.jte", BesidePreviews.two()),
+        new Preview("beside-choice", "besideChoice.jte", BesidePreviews.choice()),
+        new Preview("beside-choice-none", "besideChoice.jte", BesidePreviews.noChoice()),
         new Preview("adapted", "adapted.jte", AdaptedPreviews.full()),
         new Preview("adapted-short", "adapted.jte", AdaptedPreviews.notEnough()),
         new Preview("adapted-none", "adapted.jte", AdaptedPreviews.nothingFits()),
@@ -77,9 +80,11 @@ final class PagePreviews {
         new Preview("gear", "gear.jte", StudioPreviews.gear()),
         new Preview("gear-empty", "gear.jte", StudioPreviews.noGear()),
         new Preview("gear-piece", "gearPiece.jte", StudioPreviews.gearPiece()),
+        new Preview("gear-form-wrong", "gearForm.jte", StudioPreviews.wrongGear()),
         new Preview("gear-piece-bare", "gearPiece.jte", StudioPreviews.gearWithoutReadings()),
         new Preview("people", "people.jte", StudioPreviews.people()),
         new Preview("archive-wrong", "archive.jte", StudioPreviews.archive()),
+        new Preview("index", "searchIndex.jte", StudioPreviews.index()),
         new Preview("import-running", "import.jte", StudioPreviews.running()),
         new Preview("import-faulty", "import.jte", StudioPreviews.faulty()),
         error(ProblemKind.NOT_FOUND, List.of()),
@@ -119,6 +124,7 @@ final class PagePreviews {
         "/demo/setups",
         List.of(new Link("Setups", "/demo/setups"), new Link("Kits", "/demo/kits")),
         new SignedIn.Saved("/demo/saved-searches", 3),
+        "/demo/setups/new",
         "/demo/setups");
   }
 

@@ -95,7 +95,7 @@ class PaletteTest {
 
   private static List<Map<String, String>> read() {
     Assets assets = Assets.fromClassPath();
-    try (var in = assets.find(assets.hash(), "lampwright.css").orElseThrow().open()) {
+    try (var in = assets.find(assets.hash(), Assets.STYLE).orElseThrow().open()) {
       String css = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       return BLOCK
           .matcher(css)

@@ -41,7 +41,8 @@ class PhrasesOfPagesTest {
               names("wording.known.", Known.values()),
               names("wording.knownMeaning.", Known.values()),
               names("wording.source.", Ambient.Source.values()),
-              names("wording.sky.", AmbientReading.Sky.values()))
+              names("wording.sky.", AmbientReading.Sky.values()),
+              names("pages.takes.reason.", TakeReason.values()))
           .flatMap(List::stream)
           .toList();
 
@@ -55,9 +56,14 @@ class PhrasesOfPagesTest {
           "pages.life.state.",
           "pages.plan.caption.",
           "pages.preferences.lengths.",
-          "pages.preferences.stops.");
+          "pages.preferences.stops.",
+          "taking.reading.over.",
+          "taking.reading.under.");
 
-  private static final Pattern KEY = Pattern.compile("\"((?:pages|wording)\\.[A-Za-z0-9_.]+)\"");
+  private static final Pattern KEY =
+      Pattern.compile(
+          "\"((?:pages|wording|adapting|caution|comparing|figuring|finding|picture|problem"
+              + "|signature|taking)\\.[A-Za-z0-9_.]+)\"");
 
   private static List<String> names(String beginning, Enum<?>[] constants) {
     return Arrays.stream(constants).map(constant -> beginning + Wording.key(constant)).toList();

@@ -7,6 +7,7 @@ import lampwright.drawing.ColourStrip;
 import lampwright.drawing.PicturePoints;
 import lampwright.drawing.ToneScale;
 import lampwright.wording.Figure;
+import lampwright.wording.WordsForTests;
 
 /** The pages of pictures, and pictures on other pages, from invented data. */
 final class PicturePreviews {
@@ -154,7 +155,9 @@ final class PicturePreviews {
         SETUP,
         SETUP + "/pictures",
         tile,
-        notes.isEmpty() ? Optional.empty() : Optional.of(points().svg()),
+        notes.isEmpty()
+            ? Optional.empty()
+            : Optional.of(points().svg(WordsForTests.usual().notation())),
         notes,
         settings,
         sentences,
@@ -176,10 +179,10 @@ final class PicturePreviews {
 
   private static PicturePage.Tones tones() {
     return new PicturePage.Tones(
-        new ToneScale(4, 18, 31, 47, 82).svg(),
+        new ToneScale(4, 18, 31, 47, 82).svg(WordsForTests.usual().notation()),
         new ColourStrip(
                 List.of(new ColourStrip.Share(0x22303c, 0.6), new ColourStrip.Share(0xc08040, 0.4)))
-            .svg(),
+            .svg(WordsForTests.usual().notation()),
         List.of(
             Figure.of("31", "L*", "middle lightness, middle key"),
             Figure.of("4.1", "stops", "from its darks to its lights")),

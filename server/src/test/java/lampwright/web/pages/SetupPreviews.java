@@ -5,8 +5,8 @@ import java.util.Optional;
 import lampwright.drawing.StopRuler;
 import lampwright.engine.Known;
 import lampwright.engine.unit.Stops;
-import lampwright.setup.Caution;
 import lampwright.setup.LightId;
+import lampwright.wording.CautionLine;
 import lampwright.wording.Deviation;
 import lampwright.wording.Figure;
 import lampwright.wording.LightRow;
@@ -59,14 +59,15 @@ final class SetupPreviews {
             Figure.of("5200", "K", "white balance").with(Known.SET)),
         "Medium format, 1.2 m up, level, 4 m before the mark.",
         List.of(
-            new Caution(
+            new CautionLine(
                 "Wet ground and mains",
                 "Battery heads only on the quay; keep every connector off the ground."),
-            new Caution(
+            new CautionLine(
                 "Stands in wind",
                 "Light 2 has 1.8 m² of sail. Ballast it, and have somebody hold it above a fresh"
                     + " breeze."),
-            new Caution("Running subject and cables", "No cable crosses the path from the start.")),
+            new CautionLine(
+                "Running subject and cables", "No cable crosses the path from the start.")),
         new Outcome(
             List.of("The rim kept the coat off the wall without a halo."),
             List.of("Fill metered before the rain stopped: a third too high in the first takes."),
@@ -354,7 +355,7 @@ final class SetupPreviews {
             "First: everything else is set against it.",
             "f/5.6",
             List.of(
-                new Caution(
+                new CautionLine(
                     "Stand on wet slate", "Ballast before the head goes up, never after."))),
         new BuildStep(
             2,

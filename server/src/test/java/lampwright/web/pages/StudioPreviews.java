@@ -84,11 +84,73 @@ final class StudioPreviews {
                 List.of(
                     new GearListPage.Row(
                         5, LONG, "/demo/gear/h", "1 out of order", LONG.repeat(3), "8 readings")))),
-        "/demo/kits");
+        "/demo/kits",
+        List.of(new Link("head", "/demo/gear/new?kind=head")));
   }
 
   static GearListPage noGear() {
-    return new GearListPage(PagePreviews.layout("Gear"), List.of(), "/demo/kits");
+    return new GearListPage(PagePreviews.layout("Gear"), List.of(), "/demo/kits", List.of());
+  }
+
+  static GearEditPage wrongGear() {
+    GearEditPage.Field name =
+        new GearEditPage.Field("piece-name", "Name", GearEditPage.Kind.LINE, "", List.of());
+    return new GearEditPage(
+        PagePreviews.layout("Change " + LONG),
+        "Change " + LONG,
+        "/demo/gear/h/change",
+        "/demo/gear/h",
+        "c5rf",
+        "head",
+        3,
+        List.of(
+            new GearEditPage.Group(
+                "What it gives",
+                LONG,
+                List.of(
+                    name,
+                    new GearEditPage.Field(
+                        "piece-output-kind",
+                        "Known by",
+                        GearEditPage.Kind.CHOICE,
+                        "reading",
+                        List.of(
+                            new GearEditPage.Choice("guide_number", "the maker"),
+                            new GearEditPage.Choice("reading", "a meter"))),
+                    new GearEditPage.Field(
+                        "piece-note",
+                        "Note",
+                        GearEditPage.Kind.PARAGRAPH,
+                        LONG.repeat(3),
+                        List.of())))),
+        List.of(
+            new GearEditPage.Group(
+                "Noticed 1",
+                "",
+                List.of(
+                    new GearEditPage.Field(
+                        "condition-0-date",
+                        "Day",
+                        GearEditPage.Kind.DATE,
+                        "2026-10-03",
+                        List.of())))),
+        List.of(
+            new GearEditPage.Group(
+                "Reading 1",
+                "",
+                List.of(
+                    new GearEditPage.Field(
+                        "readings-0-metered",
+                        "Meter gave f/",
+                        GearEditPage.Kind.NUMBER,
+                        "soon",
+                        List.of())))),
+        "/demo/gear/h/removal",
+        new FormErrors(
+            List.of(
+                new FormErrors.FormError("piece-name", "Name must not be empty."),
+                new FormErrors.FormError("readings-0-metered", "F number must be a number."),
+                new FormErrors.FormError("", "Somebody changed this gear since."))));
   }
 
   static GearPage gearPiece() {
@@ -135,7 +197,8 @@ final class StudioPreviews {
         List.of(new GearPage.Noticed("4 May 2031", LONG)),
         List.of(new Link("Van kit", "/demo/kits/v")),
         "Revision 3, by Imke Tal, 4 May 2031",
-        "/demo/gear");
+        "/demo/gear",
+        "/demo/gear/h/change");
   }
 
   static GearPage gearWithoutReadings() {
@@ -149,7 +212,8 @@ final class StudioPreviews {
         List.of(),
         List.of(),
         "Revision 1, by Imke Tal, 4 May 2031",
-        "/demo/gear");
+        "/demo/gear",
+        "");
   }
 
   static PeoplePage people() {
@@ -164,10 +228,35 @@ final class StudioPreviews {
             new PeoplePage.Row("manage who belongs to it", List.of(true, false, false, false))));
   }
 
+  static IndexPage index() {
+    return new IndexPage(
+        PagePreviews.layout("Search index"),
+        List.of(
+            Figure.of("74", "", "setups found by searching"),
+            Figure.of("0.3", "s", "behind the last change")),
+        List.of("It shows everything that is kept.", LONG),
+        Optional.of(
+            new IndexPage.Work(
+                12,
+                75,
+                "12 of 75 setups",
+                "400 a second, 2 s left",
+                "{0} of {1} setups",
+                "{0} a second, {1} s left",
+                "/api/demo/index")),
+        "",
+        "",
+        "/demo/index/stop",
+        "c5rf",
+        "/demo/index",
+        "/demo/archive");
+  }
+
   static ArchivePage archive() {
     return new ArchivePage(
         PagePreviews.layout("Archive"),
         "/api/demo/archive",
+        "/demo/index",
         new ArchivePage.BringIn("/demo/archive", "c5rf", "20 GB"),
         new FormErrors(
             List.of(

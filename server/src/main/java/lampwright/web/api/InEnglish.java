@@ -1,0 +1,28 @@
+package lampwright.web.api;
+
+import java.util.List;
+import lampwright.language.Language;
+import lampwright.language.LengthUnit;
+import lampwright.language.Notation;
+import lampwright.language.PhraseFiles;
+import lampwright.language.Said;
+import lampwright.language.StopFraction;
+import lampwright.wording.Wording;
+
+/** Says sentences to programs: always in English, in metres and tenths of a stop. */
+final class InEnglish {
+
+  private static final Wording WORDS =
+      new Wording(
+          new Notation(PhraseFiles.read(Language.ENGLISH), LengthUnit.METRES, StopFraction.TENTHS));
+
+  private InEnglish() {}
+
+  static String say(Said said) {
+    return WORDS.say(said);
+  }
+
+  static List<String> say(List<Said> said) {
+    return WORDS.say(said);
+  }
+}

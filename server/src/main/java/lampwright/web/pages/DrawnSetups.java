@@ -1,0 +1,86 @@
+package lampwright.web.pages;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.List;
+import java.util.Objects;
+import lampwright.drawing.Elevation;
+import lampwright.drawing.Plan;
+import lampwright.drawing.PlanTable;
+import lampwright.drawing.Svg;
+import lampwright.language.Notation;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.figures.Figures;
+import lampwright.setup.figures.FiguresComputation;
+import lampwright.wording.Figure;
+import lampwright.wording.KeyFigures;
+
+/**
+ * Setups as they were drawn, kept for whoever looks next: nothing but the document and the reader's
+ * notation decides how they look. The levels of a plan take longer to compute than all the rest of
+ * a setup's page. What was not looked at for longest is let go.
+ */
+public final class DrawnSetups {
+
+  /** About two hundred and fifty sheets, whose drawings are some 100,000 letters each. */
+  private static final long MOST_SHEET_LETTERS = 24_000_000;
+
+  private static final long MOST_CARD_LETTERS = 8_000_000;
+
+  private final Cache<Key, PlanView> sheets =
+      Caffeine.newBuilder()
+          .maximumWeight(MOST_SHEET_LETTERS)
+          .weigher((Key _, PlanView sheet) -> letters(sheet))
+          .build();
+
+  private final Cache<Key, Card> cards =
+      Caffeine.newBuilder()
+          .maximumWeight(MOST_CARD_LETTERS)
+          .weigher((Key _, Card card) -> card.plan().markup().length())
+          .build();
+
+  private record Key(SetupDocument setup, Notation notation) {}
+
+  /**
+   * What a list shows of a setup.
+   *
+   * @param plan small
+   * @param figures the camera's setting and the ambient
+   */
+  record Card(Svg plan, List<Figure> figures) {
+
+    Card {
+      figures = List.copyOf(figures);
+    }
+  }
+
+  /** The plan with its table and both elevations. */
+  PlanView sheet(SetupDocument setup, Figures figures, Notation notation) {
+    return Objects.requireNonNull(
+        sheets.get(new Key(setup, notation), _ -> drawn(setup, figures, notation)));
+  }
+
+  private static PlanView drawn(SetupDocument setup, Figures figures, Notation notation) {
+    return PlanView.of(Plan.of(setup, figures, notation), PlanTable.of(setup, figures, notation))
+        .withElevations(
+            List.of(
+                Elevation.side(setup, figures, notation),
+                Elevation.front(setup, figures, notation)));
+  }
+
+  private static int letters(PlanView sheet) {
+    return sheet.drawing().markup().length()
+        + sheet.elevations().stream().mapToInt(svg -> svg.markup().length()).sum();
+  }
+
+  /** What a list shows of it. */
+  Card card(SetupDocument setup, Notation notation) {
+    return Objects.requireNonNull(
+        cards.get(
+            new Key(setup, notation),
+            _ ->
+                new Card(
+                    Plan.small(setup, notation),
+                    KeyFigures.inShort(setup.exposure(), FiguresComputation.of(setup), notation))));
+  }
+}
