@@ -71,7 +71,7 @@ final class BesideView {
     return Stream.of(
             matter("pages.beside.intent", setup -> setup.intent().orElse("")),
             matter("pages.beside.moods", setup -> String.join(" · ", setup.moods())),
-            matter("pages.common.camera", this::camera))
+            matter("pages.common.camera", setup -> SetupView.cameraNote(setup, words)))
         .flatMap(Optional::stream)
         .toList();
   }
@@ -83,20 +83,6 @@ final class BesideView {
     return matter.first().isEmpty() && matter.second().isEmpty()
         ? Optional.empty()
         : Optional.of(matter);
-  }
-
-  private String camera(SetupDocument setup) {
-    return setup.camera().stream()
-        .flatMap(
-            camera ->
-                Stream.of(
-                        camera.body().map(lampwright.gear.Body::name),
-                        camera.lens().map(lampwright.gear.Lens::name),
-                        camera
-                            .place()
-                            .map(at -> words.say("pages.setup.lensUp", words.length(at.z()))))
-                    .flatMap(Optional::stream))
-        .collect(Collectors.joining(" · "));
   }
 
   private static List<BesidePage.Matter> matters(

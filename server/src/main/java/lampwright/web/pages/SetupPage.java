@@ -88,7 +88,8 @@ public record SetupPage(
   public record Mark(String name, String cue) {}
 
   /** The parts that it has, for whoever wants one of them: their names, and their places on it. */
-  public List<Link> contents(Wording words) {
+  public List<Link> contents() {
+    Wording words = layout.words();
     List<Link> parts = new ArrayList<>();
     plan.ifPresent(_ -> parts.add(new Link(words.say("pages.common.plan"), "plan")));
     if (!cautions.isEmpty()) {

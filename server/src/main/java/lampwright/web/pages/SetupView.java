@@ -80,7 +80,7 @@ final class SetupView {
         ambient(),
         ambientNote(),
         camera(),
-        cameraNote(),
+        cameraNote(setup, words),
         CautionLine.all(setup, words),
         outcome(),
         all.missing(),
@@ -255,7 +255,8 @@ final class SetupView {
     return shown;
   }
 
-  private String cameraNote() {
+  /** Body, lens and how high it stands; empty where none is said. */
+  static String cameraNote(SetupDocument setup, Wording words) {
     return setup.camera().stream()
         .flatMap(
             camera ->
