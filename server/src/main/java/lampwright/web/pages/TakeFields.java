@@ -1,5 +1,7 @@
 package lampwright.web.pages;
 
+import static java.time.format.DateTimeFormatter.ISO_OFFSET_DATE_TIME;
+
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
@@ -90,7 +92,7 @@ final class TakeFields {
     take.put(
         "at",
         at.isEmpty()
-            ? now.truncatedTo(ChronoUnit.SECONDS).toString()
+            ? ISO_OFFSET_DATE_TIME.format(now.truncatedTo(ChronoUnit.SECONDS))
             : (at.length() == 16 ? at + ":00" : at) + typed.apply(TakeForm.OFFSET));
     String revision = typed.apply(TakeForm.SETUP_REVISION);
     take.put("setup_revision", revision.matches("\\d{1,9}") ? Double.valueOf(revision) : revision);
