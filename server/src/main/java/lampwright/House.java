@@ -49,6 +49,7 @@ import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.PictureApi;
 import lampwright.web.api.PreferencesApi;
+import lampwright.web.api.ProposalApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
@@ -93,6 +94,7 @@ import lampwright.web.pages.PeoplePages;
 import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.PreferencesPages;
 import lampwright.web.pages.ProblemPages;
+import lampwright.web.pages.ProposalPages;
 import lampwright.web.pages.SavedSearchPages;
 import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.ShownPicturePages;
@@ -240,6 +242,7 @@ public final class House implements AutoCloseable {
             new CandelaTableApi(door, new PhotometricFiles(database)),
             new CalibrationApi(door, catalogue.calibrating()),
             new UsedApi(door, catalogue.cataloguing(), catalogue.recording()),
+            new ProposalApi(door, catalogue.cataloguing(), catalogue.proposing()),
             new HistoryApi(
                 door, catalogue.cataloguing(), catalogue.histories(), catalogue.stating()),
             new LocationApi(door, catalogue.locations(), catalogue.sun()),
@@ -311,6 +314,7 @@ public final class House implements AutoCloseable {
                 catalogue.cataloguing(),
                 catalogue.tracing(),
                 catalogue.recording(),
+                catalogue.proposing(),
                 catalogue.signing(),
                 catalogue.kits(),
                 templates,
@@ -318,6 +322,7 @@ public final class House implements AutoCloseable {
                 life,
                 picturePages,
                 drawings),
+            new ProposalPages(door, catalogue.proposing()),
             new AdaptedPages(
                 door,
                 new AdaptedPages.Tasks(

@@ -20,6 +20,7 @@ import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.PictureApi;
 import lampwright.web.api.PreferencesApi;
+import lampwright.web.api.ProposalApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
@@ -52,6 +53,7 @@ import lampwright.web.pages.PeoplePages;
 import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.PreferencesPages;
 import lampwright.web.pages.ProblemPages;
+import lampwright.web.pages.ProposalPages;
 import lampwright.web.pages.SavedSearchPages;
 import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.ShownPicturePages;
@@ -77,6 +79,7 @@ public record Routes(Api api, Pages pages) {
       CandelaTableApi candelaTables,
       CalibrationApi calibrations,
       UsedApi used,
+      ProposalApi proposals,
       HistoryApi histories,
       LocationApi locations,
       TakeApi takes,
@@ -103,6 +106,7 @@ public record Routes(Api api, Pages pages) {
       AssetFiles assets,
       FindPages find,
       SetupPages setups,
+      ProposalPages proposals,
       AdaptedPages adapted,
       LocationPages locations,
       TakePages takes,
@@ -196,6 +200,7 @@ public record Routes(Api api, Pages pages) {
     gear(routes);
     places(routes);
     takesAndNotes(routes);
+    proposals(routes);
     archives(routes);
     savedSearches(routes);
     pagesOfTheDay(routes);
@@ -289,6 +294,21 @@ public record Routes(Api api, Pages pages) {
     routes.get(imports, pages.archives()::showImport, SIGNED_IN);
     routes.post(imports + "/execution", pages.archives()::start, SIGNED_IN);
     routes.post(imports + "/removal", pages.archives()::discard, SIGNED_IN);
+  }
+
+  private void proposals(RouteList routes) {
+    String proposals = "/api/studios/{studio}/setups/{setup}/proposals";
+    String proposal = proposals + "/{proposal}";
+    routes.get(proposals, api.proposals()::list, SIGNED_IN);
+    routes.post(proposals, api.proposals()::create, SIGNED_IN);
+    routes.get(proposal, api.proposals()::get, SIGNED_IN);
+    routes.delete(proposal, api.proposals()::decline, SIGNED_IN);
+    routes.post(proposal + "/acceptance", api.proposals()::accept, SIGNED_IN);
+    String shown = "/studios/{studio}/setups/{setup}/proposals/{proposal}";
+    routes.get(shown, pages.proposals()::leadBack, SIGNED_IN);
+    routes.post(shown, pages.proposals()::accept, SIGNED_IN);
+    routes.get(shown + "/withdrawal", pages.proposals()::leadBack, SIGNED_IN);
+    routes.post(shown + "/withdrawal", pages.proposals()::decline, SIGNED_IN);
   }
 
   private void takesAndNotes(RouteList routes) {

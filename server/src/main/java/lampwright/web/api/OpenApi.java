@@ -68,6 +68,7 @@ public final class OpenApi {
     forms.add(LocationApi.form());
     forms.addAll(TakeApi.forms());
     forms.add(NoteApi.form());
+    forms.add(ProposalApi.form());
     forms.add(SavedSearchApi.form());
     forms.add(PictureApi.form());
     forms.addAll(GearApi.forms());

@@ -19,6 +19,7 @@ import lampwright.wording.Wording;
  * @param plan the plan; absent where no place is known
  * @param signature how its light is
  * @param used what was really used; absent where nobody told
+ * @param proposed what the crew proposes, the first told first; may be empty
  * @param usedForm where one tells it; absent for who may not
  * @param offHeading what the lights' {@code off} compares ("Off the model"), where any has it
  * @param buildOrder may be empty
@@ -49,6 +50,7 @@ public record SetupPage(
     SignaturePart signature,
     List<SetupLight> lights,
     Optional<UsedPart> used,
+    List<ProposedPart> proposed,
     Optional<UsedForm> usedForm,
     String offHeading,
     List<BuildStep> buildOrder,
@@ -73,6 +75,7 @@ public record SetupPage(
     moods = List.copyOf(moods);
     figures = List.copyOf(figures);
     lights = List.copyOf(lights);
+    proposed = List.copyOf(proposed);
     buildOrder = List.copyOf(buildOrder);
     lines = List.copyOf(lines);
     movement = List.copyOf(movement);

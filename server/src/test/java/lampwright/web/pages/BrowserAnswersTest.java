@@ -62,6 +62,7 @@ class BrowserAnswersTest {
                       full.kin(),
                       full.signature(),
                       Optional.empty(),
+                      List.of(),
                       Optional.empty(),
                       full.kitForm(),
                       full.actions(),
