@@ -28,6 +28,7 @@ import lampwright.tasks.MemberListing;
 import lampwright.tasks.Passwords;
 import lampwright.tasks.PhotometricFiles;
 import lampwright.tasks.Preferring;
+import lampwright.tasks.Reacting;
 import lampwright.tasks.SigningIn;
 import lampwright.tasks.Studios;
 import lampwright.tasks.Tokens;
@@ -50,6 +51,7 @@ import lampwright.web.api.OpenApi;
 import lampwright.web.api.PictureApi;
 import lampwright.web.api.PreferencesApi;
 import lampwright.web.api.ProposalApi;
+import lampwright.web.api.ReactionApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
@@ -90,6 +92,7 @@ import lampwright.web.pages.Layouts;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.Notations;
+import lampwright.web.pages.NowPages;
 import lampwright.web.pages.PeoplePages;
 import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.PreferencesPages;
@@ -212,6 +215,7 @@ public final class House implements AutoCloseable {
     Studios studios = new Studios(database);
     Preferring preferring = new Preferring(database);
     StudioLayouts studioLayouts = new StudioLayouts(door, studios, layouts, catalogue.searchNews());
+    Reacting reacting = new Reacting(database);
     Routes.Api api =
         new Routes.Api(
             new HealthApi(
@@ -238,6 +242,7 @@ public final class House implements AutoCloseable {
             new KitApi(door, catalogue.kits()),
             new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()),
             new ReadingMapApi(door, catalogue.adapting()),
+            new ReactionApi(door, reacting),
             new SunApi(door, catalogue.sun()),
             new CandelaTableApi(door, new PhotometricFiles(database)),
             new CalibrationApi(door, catalogue.calibrating()),
@@ -330,6 +335,13 @@ public final class House implements AutoCloseable {
                     catalogue.recording(),
                     catalogue.kits(),
                     catalogue.adapting()),
+                templates,
+                studioLayouts),
+            new NowPages(
+                door,
+                catalogue.cataloguing(),
+                catalogue.kits(),
+                reacting,
                 templates,
                 studioLayouts),
             new LocationPages(

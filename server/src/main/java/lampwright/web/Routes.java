@@ -21,6 +21,7 @@ import lampwright.web.api.OpenApi;
 import lampwright.web.api.PictureApi;
 import lampwright.web.api.PreferencesApi;
 import lampwright.web.api.ProposalApi;
+import lampwright.web.api.ReactionApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
@@ -49,6 +50,7 @@ import lampwright.web.pages.IndexPages;
 import lampwright.web.pages.KitPages;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
+import lampwright.web.pages.NowPages;
 import lampwright.web.pages.PeoplePages;
 import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.PreferencesPages;
@@ -75,6 +77,7 @@ public record Routes(Api api, Pages pages) {
       KitApi kits,
       ComputingApi computing,
       ReadingMapApi readingMaps,
+      ReactionApi reactions,
       SunApi sun,
       CandelaTableApi candelaTables,
       CalibrationApi calibrations,
@@ -108,6 +111,7 @@ public record Routes(Api api, Pages pages) {
       SetupPages setups,
       ProposalPages proposals,
       AdaptedPages adapted,
+      NowPages now,
       LocationPages locations,
       TakePages takes,
       LifePages life,
@@ -198,6 +202,7 @@ public record Routes(Api api, Pages pages) {
     routes.delete("/api/studios/{studio}/kits/{kit}", api.kits()::delete, SIGNED_IN);
 
     gear(routes);
+    reactions(routes);
     places(routes);
     takesAndNotes(routes);
     proposals(routes);
@@ -234,6 +239,13 @@ public record Routes(Api api, Pages pages) {
     routes.get("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::show, SIGNED_IN);
     routes.post("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::save, SIGNED_IN);
     routes.get("/assets/{hash}/<name>", pages.assets()::show, ANYONE);
+  }
+
+  private void reactions(RouteList routes) {
+    String setup = "/studios/{studio}/setups/{setup}";
+    routes.post("/api" + setup + "/reactions", api.reactions()::react, SIGNED_IN);
+    routes.post("/api/studios/{studio}/reactions", api.reactions()::reactBody, SIGNED_IN);
+    routes.get(setup + "/now", pages.now()::show, SIGNED_IN);
   }
 
   private void pagesOfTheDay(RouteList routes) {

@@ -8,8 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import lampwright.document.Json;
+import lampwright.engine.light.Point;
+import lampwright.gear.Kit;
 import lampwright.language.Notation;
 import lampwright.setup.DemoSeeds;
+import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
 import lampwright.wording.WordsForTests;
 import org.junit.jupiter.api.BeforeAll;
@@ -42,6 +46,68 @@ class BrowserEngineTest {
     }
     assertTrue(requests.size() >= 75, () -> "only " + requests.size() + " requests");
     assertEquals(List.of(), engine.differences(requests));
+  }
+
+  @Test
+  void everyDemoSetupIsToldWhatToChangeNowAsOnTheJvm() throws Exception {
+    List<Map<String, Object>> requests = new ArrayList<>();
+    Kit kit = new DemoSeeds().kit("van-kit");
+    for (SetupDocument setup : new DemoSeeds().setups().values()) {
+      int turn = requests.size() / 2;
+      Light light = setup.lights().get(turn % setup.lights().size());
+      Notation notation = turn % 2 == 0 ? USUAL : OTHER;
+      double falls = turn % 5 - 1.5;
+      requests.add(happened(setup, notation, Map.of("ambient_falls_stops", falls)));
+      Map<String, Object> request =
+          happened(
+              setup,
+              notation,
+              turn % 2 == 0 ? Map.of("dead", light.id().text()) : Map.of("moved", moved(light)));
+      if (turn % 4 == 0) {
+        request.put("kit", Kit.FORM.write(kit));
+      } else {
+        request.put("keep", List.of("time"));
+      }
+      requests.add(request);
+    }
+    assertEquals(List.of(), engine.differences(requests));
+    List<Map<String, Object>> some = requests.subList(0, 30);
+    long turns = some.stream().filter(BrowserEngineTest::hasWays).count();
+    assertTrue(turns > some.size() / 2, () -> "only " + turns + " have ways");
+  }
+
+  private static Map<String, Object> happened(
+      SetupDocument setup, Notation notation, Map<String, Object> happening) {
+    Map<String, Object> request =
+        Requests.ofPlain(SetupDocument.FORM.write(setup), notation, Part.NOW);
+    request.put("happening", happening);
+    return request;
+  }
+
+  /** Half a metre higher and nearer the camera, in a page's own numbers. */
+  private static Map<String, Object> moved(Light light) {
+    Point at = light.place();
+    return Map.of("light", light.id().text(), "place", List.of(at.x(), at.y() - 0.5, at.z() + 0.5));
+  }
+
+  private static boolean hasWays(Map<String, Object> request) {
+    return Answers.to(Json.parse(Json.print(request))).get("now") instanceof Map<?, ?> now
+        && now.get("ways") instanceof List<?> ways
+        && !ways.isEmpty();
+  }
+
+  @Test
+  void whatCannotHaveHappenedIsToldInTheSameWords() throws Exception {
+    SetupDocument setup = new DemoSeeds().setup("dust-of-the-day");
+    List<Map<String, Object>> requests =
+        List.of(
+            happened(setup, USUAL, Map.of("dead", "nobody")),
+            happened(setup, USUAL, Map.of()),
+            happened(setup, USUAL, Map.of("ambient_ev100", 99.0)));
+    assertEquals(List.of(), engine.differences(requests));
+    for (Map<String, Object> request : requests) {
+      assertTrue(hasProblems(request), request::toString);
+    }
   }
 
   @Test

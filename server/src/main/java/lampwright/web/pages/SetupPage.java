@@ -23,6 +23,7 @@ import lampwright.wording.Wording;
  * @param usedForm where one tells it; absent for who may not
  * @param offHeading what the lights' {@code off} compares ("Off the model"), where any has it
  * @param buildOrder may be empty
+ * @param now what to ask when something changes
  * @param figuresPath to every figure in full; empty where there is no such page
  * @param dials what a stop on each dial does
  * @param lines the other figures in short; may be empty
@@ -67,6 +68,7 @@ public record SetupPage(
     List<MissingInput> missing,
     List<String> leftOut,
     KitForm kitForm,
+    NowForm now,
     LifePart life,
     String revision,
     List<Link> actions) {

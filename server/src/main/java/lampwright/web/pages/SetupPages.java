@@ -122,6 +122,11 @@ public final class SetupPages {
                             usedForm(context, studio, setup, figures, state, typed, words))
                         : Optional.empty(),
                     kitForm(caller, studio, setup.id()),
+                    NowPages.form(
+                        NowPages.path(studio, setup.id()),
+                        setup.document(),
+                        NowPages.names(kits, caller, studio),
+                        words),
                     actions(studio, setup, state.mayRecord(), words),
                     pictures.part(caller, studio, setup.id(), words),
                     life.part(context, studio, setup, state.mayRecord()),

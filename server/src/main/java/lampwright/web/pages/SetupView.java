@@ -50,6 +50,7 @@ final class SetupView {
       List<ProposedPart> proposed,
       Optional<UsedForm> usedForm,
       KitForm kits,
+      NowForm now,
       List<Link> actions,
       PicturesPart pictures,
       LifePart life,
@@ -88,6 +89,7 @@ final class SetupView {
         all.missing(),
         words.say(figures.leftOut()),
         beside.kits(),
+        beside.now(),
         beside.life(),
         words.say(
             "pages.setup.revision",

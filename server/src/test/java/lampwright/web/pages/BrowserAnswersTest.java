@@ -65,6 +65,7 @@ class BrowserAnswersTest {
                       List.of(),
                       Optional.empty(),
                       full.kitForm(),
+                      full.now(),
                       full.actions(),
                       full.pictures(),
                       full.life(),

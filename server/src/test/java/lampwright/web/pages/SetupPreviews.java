@@ -78,6 +78,7 @@ final class SetupPreviews {
         FiguresPreviews.missing(),
         List.of("Light that walls, ground and clothes give back."),
         PagePreviews.kitForm(""),
+        NowPreviews.form(),
         LifePreviews.part(),
         "Revision 3, by Imke Tal, 15 October 2030",
         List.of(
@@ -142,6 +143,7 @@ final class SetupPreviews {
                 "Ambient", List.of("an ambient reading"), "Needs an ambient reading.")),
         List.of(),
         new KitForm("/demo/setups/w1/adapted", List.of(), "/demo/kits/new"),
+        NowPreviews.bareForm(),
         new LifePart(
             "Draft",
             "Readers do not see it.",
@@ -187,6 +189,7 @@ final class SetupPreviews {
         full.missing(),
         full.leftOut(),
         full.kitForm(),
+        full.now(),
         full.life(),
         full.revision(),
         full.actions());
