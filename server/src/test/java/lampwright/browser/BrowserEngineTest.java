@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -51,21 +52,22 @@ class BrowserEngineTest {
   @Test
   void everyDemoSetupIsToldWhatToChangeNowAsOnTheJvm() throws Exception {
     List<Map<String, Object>> requests = new ArrayList<>();
-    Kit kit = new DemoSeeds().kit("van-kit");
-    for (SetupDocument setup : new DemoSeeds().setups().values()) {
-      int turn = requests.size() / 2;
+    DemoSeeds seeds = new DemoSeeds();
+    Kit kit = seeds.kit("van-kit");
+    for (SetupDocument setup : seeds.setups().values()) {
+      int turn = requests.size();
       Light light = setup.lights().get(turn % setup.lights().size());
-      Notation notation = turn % 2 == 0 ? USUAL : OTHER;
-      double falls = turn % 5 - 1.5;
-      requests.add(happened(setup, notation, Map.of("ambient_falls_stops", falls)));
-      Map<String, Object> request =
-          happened(
-              setup,
-              notation,
-              turn % 2 == 0 ? Map.of("dead", light.id().text()) : Map.of("moved", moved(light)));
-      if (turn % 4 == 0) {
+      Map<String, Object> happening =
+          switch (turn % 4) {
+            case 0 -> Map.of("ambient_falls_stops", turn % 5 - 1.5);
+            case 1 -> Map.of("dead", light.id().text());
+            case 2 -> Map.of("moved", moved(light));
+            default -> Map.of("ambient_ev100", setup.ambient().orElseThrow().level().value() - 1);
+          };
+      Map<String, Object> request = happened(setup, turn % 3 == 0 ? OTHER : USUAL, happening);
+      if (turn % 8 == 1) {
         request.put("kit", Kit.FORM.write(kit));
-      } else {
+      } else if (turn % 8 == 3) {
         request.put("keep", List.of("time"));
       }
       requests.add(request);
@@ -81,7 +83,15 @@ class BrowserEngineTest {
     Map<String, Object> request =
         Requests.ofPlain(SetupDocument.FORM.write(setup), notation, Part.NOW);
     request.put("happening", happening);
+    request.put("phrases", phrases(notation));
     return request;
+  }
+
+  /** The rooms that a page has to send for this part: no other says a word in it. */
+  private static Map<String, String> phrases(Notation notation) {
+    Map<String, String> sent = new HashMap<>(notation.phrases().byKey());
+    sent.keySet().removeIf(key -> !key.startsWith("reacting.") && !key.startsWith("wording."));
+    return sent;
   }
 
   /** Half a metre higher and nearer the camera, in a page's own numbers. */
