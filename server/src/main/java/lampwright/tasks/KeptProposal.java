@@ -35,8 +35,11 @@ public record KeptProposal(
    */
   public record Decision(String by, Instant at, Optional<Integer> madeRevision) {}
 
+  /** The revision of whatever waits. */
+  public static final int WAITING = 1;
+
   /** Its own revision: 1 while it waits, 2 when it is decided. */
   public int revision() {
-    return decision.isPresent() ? 2 : 1;
+    return decision.isPresent() ? WAITING + 1 : WAITING;
   }
 }

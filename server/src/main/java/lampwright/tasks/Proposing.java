@@ -203,9 +203,10 @@ public final class Proposing {
   /**
    * Declines it, or takes one's own back.
    *
+   * @param basedOn the proposal's own revision that was looked at
    * @throws Refused Clash where it was decided before
    */
-  public void decline(Caller caller, StudioId studio, SetupId setup, ProposalId id) {
+  public void decline(Caller caller, StudioId studio, SetupId setup, ProposalId id, int basedOn) {
     database.inStudio(
         studio,
         caller.person().id(),
@@ -213,6 +214,9 @@ public final class Proposing {
           Role role = Leave.ask(in, Permission.LOG_TAKES);
           StoredSetup current = Sight.of(role).get(in, setup);
           KeptProposal proposal = kept(in, caller, role, current, stored(in, setup, id));
+          if (proposal.revision() != basedOn) {
+            throw Refused.stale(proposal.revision());
+          }
           if (proposal.decision().isPresent()) {
             throw decidedBefore();
           }

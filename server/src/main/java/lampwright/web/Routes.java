@@ -319,7 +319,6 @@ public record Routes(Api api, Pages pages) {
     String shown = "/studios/{studio}/setups/{setup}/proposals/{proposal}";
     routes.get(shown, pages.proposals()::leadBack, SIGNED_IN);
     routes.post(shown, pages.proposals()::accept, SIGNED_IN);
-    routes.get(shown + "/withdrawal", pages.proposals()::leadBack, SIGNED_IN);
     routes.post(shown + "/withdrawal", pages.proposals()::decline, SIGNED_IN);
   }
 

@@ -119,9 +119,13 @@ public final class ProposalApi {
 
   /** Declines it, or takes one's own back. */
   public void decline(Context context) {
-    Preconditions.based(context, () -> current(context).revision());
+    int based = Preconditions.based(context, () -> current(context).revision());
     proposing.decline(
-        door.caller(context), SetupApi.studio(context), SetupApi.setup(context), proposal(context));
+        door.caller(context),
+        SetupApi.studio(context),
+        SetupApi.setup(context),
+        proposal(context),
+        based);
     context.status(HttpStatus.NO_CONTENT);
   }
 

@@ -6,6 +6,7 @@ import lampwright.people.StudioId;
 import lampwright.setup.SetupId;
 import lampwright.setup.used.ProposalId;
 import lampwright.tasks.Cataloguing;
+import lampwright.tasks.KeptProposal;
 import lampwright.tasks.Leave;
 import lampwright.tasks.Proposing;
 import lampwright.web.http.Body;
@@ -35,7 +36,12 @@ public final class ProposalPages {
 
   /** Declines it: a form to {@code …/proposals/{proposal}/withdrawal}. */
   public void decline(Context context) {
-    proposing.decline(door.caller(context), studio(context), setup(context), proposal(context));
+    proposing.decline(
+        door.caller(context),
+        studio(context),
+        setup(context),
+        proposal(context),
+        KeptProposal.WAITING);
     leadBack(context);
   }
 
