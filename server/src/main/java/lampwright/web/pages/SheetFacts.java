@@ -1,0 +1,160 @@
+package lampwright.web.pages;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lampwright.gear.Gel;
+import lampwright.gear.Modifier;
+import lampwright.gear.Piece;
+import lampwright.gear.Stand;
+import lampwright.setup.Camera;
+import lampwright.setup.Light;
+import lampwright.setup.LightId;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.Subject;
+import lampwright.setup.figures.Figures;
+import lampwright.setup.figures.PowerFigures;
+import lampwright.wording.Wording;
+
+/** The other side of the field sheet: movement, changes, power, what to bring. */
+record SheetFacts(
+    SetupDocument setup,
+    Figures figures,
+    Map<LightId, Integer> numbers,
+    Wording words,
+    SheetRoom room) {
+
+  /** "and 3 more on the page"; empty for none. */
+  String more(int left) {
+    return left > 0 ? words.count("sheet.more", left) : "";
+  }
+
+  SheetPage.Cut<SheetPage.Mark> movement() {
+    SheetPlaces places = new SheetPlaces(setup, words);
+    List<SheetPage.Mark> marks = new ArrayList<>();
+    for (Subject subject : setup.subjects()) {
+      String measures =
+          Stream.of(
+                  subject.height().map(h -> words.say("pages.setup.tall", words.length(h))),
+                  subject.speedMPerS().map(v -> words.fixed(v, 1) + " m/s"))
+              .flatMap(Optional::stream)
+              .collect(Collectors.joining(", "));
+      marks.add(new SheetPage.Mark(subject.name(), places.whole(subject.place()), measures, true));
+      for (Subject.Mark mark : subject.path()) {
+        marks.add(
+            new SheetPage.Mark(
+                mark.name(),
+                places.whole(mark.at()),
+                SheetRoom.cut(mark.cue().orElse(""), room.cueLetters()),
+                false));
+      }
+    }
+    return cut(marks, room.cues());
+  }
+
+  SheetPage.Cut<SheetPage.Change> changes() {
+    return new SheetPage.Cut<>(List.of(), "");
+  }
+
+  List<String> power() {
+    PowerFigures power = figures.power();
+    List<String> lines = new ArrayList<>();
+    power
+        .pace()
+        .ifPresent(
+            pace ->
+                lines.add(
+                    words.say(
+                        "sheet.power.pace",
+                        words.fixed(pace.betweenFrames().value(), 1),
+                        name(pace.slowest()))));
+    power
+        .charge()
+        .ifPresent(
+            charge ->
+                lines.add(
+                    words.say(
+                        "sheet.power.first", name(charge.first()), words.about(charge.frames()))));
+    String each =
+        power.lights().stream()
+            .filter(light -> light.framesPerCharge().isPresent())
+            .map(
+                light ->
+                    numbers.getOrDefault(light.light().id(), 0)
+                        + ": "
+                        + words.about(light.framesPerCharge().orElse(0.0)))
+            .collect(Collectors.joining(", "));
+    if (!each.isEmpty()) {
+      lines.add(words.say("sheet.power.each", each));
+    }
+    power
+        .wish()
+        .ifPresent(
+            wish -> {
+              wish.frames()
+                  .ifPresent(frames -> lines.add(words.count("sheet.power.frames", frames)));
+              wish.charges()
+                  .ifPresent(charges -> lines.add(words.count("sheet.power.charges", charges)));
+              wish.keepsPace()
+                  .filter(keeps -> !keeps)
+                  .ifPresent(_ -> lines.add(words.say("sheet.power.tooFast")));
+            });
+    return lines;
+  }
+
+  private String name(LightId id) {
+    return words.light(numbers.getOrDefault(id, 0), figures.get(id).light());
+  }
+
+  SheetPage.Cut<SheetPage.Piece> packing() {
+    List<SheetPage.Piece> pieces =
+        gear().entrySet().stream()
+            .map(
+                of ->
+                    new SheetPage.Piece(
+                        of.getValue(),
+                        of.getKey().name(),
+                        of.getKey()
+                            .weightKg()
+                            .map(kg -> words.fixed(kg * of.getValue(), 1) + " kg")
+                            .orElse("")))
+            .toList();
+    return cut(pieces, room.packing());
+  }
+
+  String weight() {
+    double kg = 0;
+    int unknown = 0;
+    for (Map.Entry<Piece, Integer> of : gear().entrySet()) {
+      kg += of.getKey().weightKg().orElse(0.0) * of.getValue();
+      unknown += of.getKey().weightKg().isEmpty() ? 1 : 0;
+    }
+    return (kg > 0 ? words.say("sheet.packing.total", words.fixed(kg, 1)) + " " : "")
+        + (unknown > 0 ? words.count("sheet.packing.notWeighed", unknown) : "").strip();
+  }
+
+  private Map<Piece, Integer> gear() {
+    Map<Piece, Integer> gear = new LinkedHashMap<>();
+    setup.camera().flatMap(Camera::body).ifPresent(body -> gear.merge(body, 1, Integer::sum));
+    setup.camera().flatMap(Camera::lens).ifPresent(lens -> gear.merge(lens, 1, Integer::sum));
+    for (Light light : setup.lightsInBuildOrder()) {
+      gear.merge(light.head(), light.heads(), Integer::sum);
+      Optional<Modifier> modifier = light.modifier();
+      modifier.ifPresent(of -> gear.merge(of, 1, Integer::sum));
+      for (Gel gel : light.gels()) {
+        gear.merge(gel, light.heads(), Integer::sum);
+      }
+      Optional<Stand> stand = light.stand();
+      stand.ifPresent(of -> gear.merge(of, 1, Integer::sum));
+    }
+    return gear;
+  }
+
+  private <T> SheetPage.Cut<T> cut(List<T> all, int most) {
+    return new SheetPage.Cut<>(all.stream().limit(most).toList(), more(all.size() - most));
+  }
+}
