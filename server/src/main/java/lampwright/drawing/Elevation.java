@@ -40,8 +40,7 @@ public final class Elevation {
       Notation notation,
       double mostHeightPt) {
     double mostHeight = mostHeightPt / Drawing.PT_A_UNIT;
-    return draw(
-            View.SIDE, setup, figures, numbers, notation, Sheet.Format.PAPER_SIDE, mostHeight)
+    return draw(View.SIDE, setup, figures, numbers, notation, Sheet.Format.PAPER_SIDE, mostHeight)
         .svgOnPaper();
   }
 

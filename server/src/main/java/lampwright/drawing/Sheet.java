@@ -34,7 +34,9 @@ record Sheet(Format format, View view, Extent extent, Notation notation, double 
   enum Format {
     /** On a setup's page, about 790 pixels wide or as wide as a phone. */
     PAGE(790, 50, 16, 16, 40, 0.09, 4, 21, 19, 16, 14, 112),
-    /** The plan of the field sheet. Letters stand to its signs as on a page; there is less ground. */
+    /**
+     * The plan of the field sheet. Letters stand to its signs as on a page; there is less ground.
+     */
     PAPER(700, 50, 8, 8, 34, 0.06, 4, 21, 19, 16, 14, 112),
     /** An elevation beside it, whose letters are as large. */
     PAPER_SIDE(430, 50, 8, 8, 34, 0.06, 4, 21, 19, 16, 14, 80),

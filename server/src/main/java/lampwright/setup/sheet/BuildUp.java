@@ -81,8 +81,7 @@ public final class BuildUp {
         known++;
       }
     }
-    LuxSeconds ambient =
-        figures.ambient().map(AmbientFigures::exposure).orElse(LuxSeconds.NONE);
+    LuxSeconds ambient = figures.ambient().map(AmbientFigures::exposure).orElse(LuxSeconds.NONE);
     LightSum sum = new LightSum(new LuxSeconds(flash), ambient);
     return known < burning.size() || sum.total().value() == 0
         ? Optional.empty()

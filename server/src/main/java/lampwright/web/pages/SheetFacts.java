@@ -1,23 +1,17 @@
 package lampwright.web.pages;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import lampwright.gear.Gel;
-import lampwright.gear.Modifier;
-import lampwright.gear.Piece;
-import lampwright.gear.Stand;
-import lampwright.setup.Camera;
-import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Subject;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.PowerFigures;
+import lampwright.setup.packing.PackingList;
 import lampwright.wording.Wording;
 
 /** The other side of the field sheet: movement, changes, power, what to bring. */
@@ -111,47 +105,32 @@ record SheetFacts(
   }
 
   SheetPage.Cut<SheetPage.Piece> packing() {
-    List<SheetPage.Piece> pieces =
-        gear().entrySet().stream()
+    return cut(
+        PackingList.of(List.of(setup)).kinds().stream()
             .map(
-                of ->
+                kind ->
                     new SheetPage.Piece(
-                        of.getValue(),
-                        of.getKey().name(),
-                        of.getKey()
-                            .weightKg()
-                            .map(kg -> words.fixed(kg * of.getValue(), 1) + " kg")
-                            .orElse("")))
-            .toList();
-    return cut(pieces, room.packing());
+                        kind.count(),
+                        kind.name(),
+                        kind.kg().map(kg -> words.fixed(kg, 1) + " kg").orElse("")))
+            .toList(),
+        room.packing());
   }
 
+  /** What all weighs, as far as that is known, and the ballast; perhaps empty. */
   String weight() {
-    double kg = 0;
-    int unknown = 0;
-    for (Map.Entry<Piece, Integer> of : gear().entrySet()) {
-      kg += of.getKey().weightKg().orElse(0.0) * of.getValue();
-      unknown += of.getKey().weightKg().isEmpty() ? 1 : 0;
+    PackingList list = PackingList.of(List.of(setup));
+    List<String> parts = new ArrayList<>();
+    if (list.weight().kg() > 0) {
+      parts.add(words.say("sheet.packing.total", words.fixed(list.weight().kg(), 1)));
     }
-    return (kg > 0 ? words.say("sheet.packing.total", words.fixed(kg, 1)) + " " : "")
-        + (unknown > 0 ? words.count("sheet.packing.notWeighed", unknown) : "").strip();
-  }
-
-  private Map<Piece, Integer> gear() {
-    Map<Piece, Integer> gear = new LinkedHashMap<>();
-    setup.camera().flatMap(Camera::body).ifPresent(body -> gear.merge(body, 1, Integer::sum));
-    setup.camera().flatMap(Camera::lens).ifPresent(lens -> gear.merge(lens, 1, Integer::sum));
-    for (Light light : setup.lightsInBuildOrder()) {
-      gear.merge(light.head(), light.heads(), Integer::sum);
-      Optional<Modifier> modifier = light.modifier();
-      modifier.ifPresent(of -> gear.merge(of, 1, Integer::sum));
-      for (Gel gel : light.gels()) {
-        gear.merge(gel, light.heads(), Integer::sum);
-      }
-      Optional<Stand> stand = light.stand();
-      stand.ifPresent(of -> gear.merge(of, 1, Integer::sum));
+    if (list.weight().withoutWeight() > 0) {
+      parts.add(words.count("sheet.packing.notWeighed", list.weight().withoutWeight()));
     }
-    return gear;
+    if (list.mostBallastKg() > 0) {
+      parts.add(words.say("sheet.packing.ballast", list.mostBallastKg()));
+    }
+    return String.join(" ", parts);
   }
 
   private <T> SheetPage.Cut<T> cut(List<T> all, int most) {

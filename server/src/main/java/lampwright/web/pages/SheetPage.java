@@ -8,8 +8,8 @@ import lampwright.wording.Figure;
 import lampwright.wording.Wording;
 
 /**
- * The field sheet: what goes to the location on one or two sides of paper, as a page to print and as
- * a PDF. Whatever had to be shortened says so.
+ * The field sheet: what goes to the location on one or two sides of paper, as a page to print and
+ * as a PDF. Whatever had to be shortened says so.
  *
  * @param back to what it is of
  * @param files the PDF in each size of paper

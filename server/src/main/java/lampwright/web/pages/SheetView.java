@@ -19,7 +19,6 @@ import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.LightFigures;
 import lampwright.setup.figures.OpticsFigures;
 import lampwright.setup.sheet.BuildUp;
-import lampwright.setup.sheet.FromHitMark;
 import lampwright.tasks.Catalogued;
 import lampwright.wording.CautionLine;
 import lampwright.wording.Figure;
@@ -147,7 +146,8 @@ record SheetView(
     }
     for (Light light : setup.lightsInBuildOrder()) {
       boolean named =
-          setup.buildOrder().stream().anyMatch(step -> step.light().equals(Optional.of(light.id())));
+          setup.buildOrder().stream()
+              .anyMatch(step -> step.light().equals(Optional.of(light.id())));
       if (!named && lights++ < room.lights() && built.containsKey(light.id())) {
         steps.add(step(built.get(light.id()), Optional.empty(), room));
       }
