@@ -7,6 +7,7 @@ import java.util.Set;
 import lampwright.engine.Known;
 import lampwright.engine.exposure.Ev100;
 import lampwright.engine.exposure.FNumber;
+import lampwright.engine.exposure.MarkedScale;
 import lampwright.engine.exposure.MeterConstant;
 import lampwright.engine.light.Point;
 import lampwright.engine.unit.LuxSeconds;
@@ -127,7 +128,7 @@ final class Changed {
   static MeterReading alone(Light light, Level level) {
     LuxSeconds one = level.exposure().times(1.0 / light.pops());
     return new MeterReading(
-        FNumber.ofExposure(one, level.settings().iso(), MeterConstant.FLAT),
+        onMark(FNumber.ofExposure(one, level.settings().iso(), MeterConstant.FLAT)),
         0,
         Optional.of(level.settings().iso()),
         level.known(),
@@ -137,7 +138,26 @@ final class Changed {
 
   /** A reading of more or less light; one that does not change stays metered. */
   static MeterReading turned(MeterReading reading, Stops change) {
-    return change.value() == 0 ? reading : reading.turnedBy(change);
+    if (change.value() == 0) {
+      return reading;
+    }
+    MeterReading now = reading.turnedBy(change);
+    return new MeterReading(
+        onMark(now.printed()),
+        now.tenths(),
+        now.iso(),
+        now.known(),
+        now.includesAmbient(),
+        now.receptor());
+  }
+
+  /** The mark itself where rounding of doubles is all that parts it, so that it can be written. */
+  private static FNumber onMark(FNumber fNumber) {
+    return MarkedScale.APERTURE_THIRD
+        .findExact(fNumber.value())
+        .or(() -> MarkedScale.APERTURE_HALF.findExact(fNumber.value()))
+        .map(mark -> new FNumber(mark.exact()))
+        .orElse(fNumber);
   }
 
   /** The ambient as somebody read it now, or guesses it. */

@@ -3,6 +3,7 @@ package lampwright.setup.reacting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import lampwright.engine.Known;
 import lampwright.engine.exposure.Ev100;
@@ -26,9 +27,19 @@ final class Happened {
     this.before = before;
   }
 
-  /** The document, its readings said so that no change of ambient, time or ISO spoils them. */
-  static SetupDocument to(Levels before, Happening happening) {
-    return new Happened(before).after(happening);
+  /** The setup, its readings said so that no change of ambient, time or ISO spoils them. */
+  static Levels to(Levels before, Happening happening) {
+    if (happening instanceof Happening.HeadDead(LightId id) && isTheOnlyHead(before, id)) {
+      return Levels.of(readAlone(before)).without(Set.of(id));
+    }
+    return Levels.of(new Happened(before).after(happening));
+  }
+
+  private static boolean isTheOnlyHead(Levels before, LightId id) {
+    List<Light> lights = before.setup().lights();
+    return lights.size() == 1
+        && lights.getFirst().id().equals(id)
+        && lights.getFirst().heads() == 1;
   }
 
   /** The setup with readings of flash alone at an ISO that is said. */

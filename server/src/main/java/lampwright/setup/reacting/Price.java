@@ -10,8 +10,4 @@ import lampwright.engine.unit.Stops;
  * @param noisier how much more sensitive the camera is
  * @param stronger how much more energy a frame takes; 0 where it is not known
  */
-public record Price(Stops longer, Stops deeper, Stops noisier, Stops stronger) {
-
-  /** Nothing. */
-  public static final Price NOTHING = new Price(Stops.ZERO, Stops.ZERO, Stops.ZERO, Stops.ZERO);
-}
+public record Price(Stops longer, Stops deeper, Stops noisier, Stops stronger) {}

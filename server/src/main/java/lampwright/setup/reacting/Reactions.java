@@ -53,7 +53,7 @@ public final class Reactions {
   }
 
   private Reaction reaction() {
-    Levels after = Levels.of(Happened.to(before, happening));
+    Levels after = Happened.to(before, happening);
     List<Stage> stages = Stages.of(before, after, happening, means, toll);
     WayBuilding building = new WayBuilding(before);
     OptionalDouble ambientMiss = ambientMiss(after);

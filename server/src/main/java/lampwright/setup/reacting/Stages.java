@@ -118,7 +118,8 @@ final class Stages {
       double lost = share(target, dead);
       for (Light light : after.setup().lights()) {
         double own = share(target, light.id());
-        if (lost > 0 && own > 0 && light.role() == get(dead).role()) {
+        boolean isOther = !light.id().equals(dead) && light.role() == get(dead).role();
+        if (lost > 0 && own > 0 && isOther) {
           double more = Stops.ofRatio((own + lost) / own).value();
           if (more <= MOST_CARRIED_STOPS) {
             all.add(carried(alone, light, more, toll.givenUp(light.role())));

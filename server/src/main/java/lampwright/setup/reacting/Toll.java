@@ -36,9 +36,9 @@ record Toll(Weights weights, boolean moving) {
     return weights.ofTime(moving) * Math.abs(stops);
   }
 
-  /** Against the noise of the setup; less of it is a gain. */
+  /** Of more noise than the setup's; less of it makes up for nothing. */
   double noise(double moreStops) {
-    return weights.iso() * moreStops;
+    return weights.iso() * Math.max(0, moreStops);
   }
 
   /** Of a light by which a miss is multiplied. */

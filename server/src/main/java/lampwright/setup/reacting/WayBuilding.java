@@ -3,6 +3,7 @@ package lampwright.setup.reacting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lampwright.engine.exposure.ExposureSettings;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.Light;
@@ -50,7 +51,8 @@ final class WayBuilding {
             stage.setup().exposure().with(settings),
             lights,
             stage.setup().ambient());
-    return way(turns, stage.givenUp(), candidate.loss(), Levels.of(changed));
+    Levels after = Levels.of(changed).without(Set.copyOf(stage.givenUp()));
+    return way(turns, stage.givenUp(), candidate.loss(), after);
   }
 
   /** The way in which nobody touches anything. */
