@@ -50,8 +50,18 @@ record SheetFacts(
     return cut(marks, room.cues());
   }
 
-  SheetPage.Cut<SheetPage.Change> changes() {
-    return new SheetPage.Cut<>(List.of(), "");
+  /** What to change, of as many happenings as have room. */
+  SheetPage.Cut<SheetPage.Change> changes(SheetView.Around around) {
+    return cut(
+        around.changes().stream()
+            .map(
+                change ->
+                    new SheetPage.Change(
+                        change.when(),
+                        change.turns(),
+                        SheetRoom.cut(change.then(), room.changeLetters())))
+            .toList(),
+        room.changes());
   }
 
   List<String> power() {

@@ -14,6 +14,7 @@ import lampwright.wording.Wording;
  * @param back to what it is of
  * @param files the PDF in each size of paper
  * @param kit for which kit it was recomputed, and what is off; empty for the setup as it was
+ * @param author who made this revision
  * @param code leads a phone to the page
  * @param address the same to be typed
  * @param strip what the camera is set to, and the other key figures
@@ -35,6 +36,7 @@ public record SheetPage(
     String kit,
     String placeAndDate,
     String revision,
+    String author,
     Svg code,
     String address,
     List<Figure> strip,

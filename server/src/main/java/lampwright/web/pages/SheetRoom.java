@@ -12,6 +12,7 @@ import lampwright.setup.SetupDocument;
  * @param cues the marks
  * @param cueLetters of what is done at a mark
  * @param changes for as many happenings
+ * @param changeLetters of what is then off, and what it costs
  * @param packing kinds of gear
  * @param cautions of them
  * @param cautionLetters of each
@@ -23,6 +24,7 @@ record SheetRoom(
     int cues,
     int cueLetters,
     int changes,
+    int changeLetters,
     int packing,
     int cautions,
     int cautionLetters,
@@ -31,12 +33,12 @@ record SheetRoom(
   /** From the roomiest on. */
   private static final List<SheetRoom> ALL =
       List.of(
-          new SheetRoom(3, 220, 12, 240, 14, 40, 12, 400, 340),
-          new SheetRoom(5, 150, 10, 170, 12, 30, 12, 300, 285),
-          new SheetRoom(7, 110, 8, 130, 10, 26, 10, 240, 262),
-          new SheetRoom(12, 0, 8, 100, 8, 22, 8, 180, 262),
-          new SheetRoom(12, 0, 6, 80, 6, 16, 8, 120, 240),
-          new SheetRoom(12, 0, 4, 60, 4, 10, 8, 70, 220));
+          new SheetRoom(3, 220, 12, 240, 14, 200, 40, 12, 400, 340),
+          new SheetRoom(5, 150, 10, 170, 12, 140, 30, 12, 300, 285),
+          new SheetRoom(7, 110, 8, 130, 10, 110, 26, 10, 240, 262),
+          new SheetRoom(12, 0, 8, 100, 14, 90, 22, 8, 180, 262),
+          new SheetRoom(12, 0, 6, 80, 14, 60, 16, 8, 120, 240),
+          new SheetRoom(12, 0, 4, 60, 8, 50, 10, 8, 70, 220));
 
   /** The number of the first that has room for a setup's lights, to be tried first. */
   static int firstFor(SetupDocument setup) {

@@ -44,9 +44,21 @@ record SheetView(
    *
    * @param kit see {@link SheetPage#kit}
    * @param address of the page that the code leads to
+   * @param changes what to change when the light changes, all of it
    */
   record Around(
-      Layout layout, Catalogued from, Link back, List<Link> files, String kit, String address) {}
+      Layout layout,
+      Catalogued from,
+      Link back,
+      List<Link> files,
+      String kit,
+      String address,
+      List<SheetPage.Change> changes) {
+    Around {
+      files = List.copyOf(files);
+      changes = List.copyOf(changes);
+    }
+  }
 
   SheetPage page(Around around, SheetRoom room) {
     SheetFacts facts = new SheetFacts(setup, figures, numbers, words, room);
@@ -60,6 +72,7 @@ record SheetView(
         around.kit(),
         placeAndDate(),
         revision(around.from()),
+        around.from().changedBy(),
         AddressCode.of(around.address(), words.say("sheet.code"), CODE_PT),
         around.address(),
         strip(),
@@ -71,7 +84,7 @@ record SheetView(
         facts.more(setup.lights().size() - shown),
         camera(),
         facts.movement(),
-        facts.changes(),
+        facts.changes(around),
         facts.power(),
         facts.packing(),
         facts.weight(),
