@@ -100,6 +100,7 @@ import lampwright.web.pages.ProblemPages;
 import lampwright.web.pages.ProposalPages;
 import lampwright.web.pages.SavedSearchPages;
 import lampwright.web.pages.SetupPages;
+import lampwright.web.pages.SheetPages;
 import lampwright.web.pages.ShownPicturePages;
 import lampwright.web.pages.SignInPages;
 import lampwright.web.pages.StudioLayouts;
@@ -342,6 +343,13 @@ public final class House implements AutoCloseable {
                 catalogue.cataloguing(),
                 catalogue.kits(),
                 reacting,
+                templates,
+                studioLayouts),
+            new SheetPages(
+                door,
+                catalogue.cataloguing(),
+                catalogue.adapting(),
+                publicUrl,
                 templates,
                 studioLayouts),
             new LocationPages(

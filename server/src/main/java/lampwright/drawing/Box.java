@@ -25,6 +25,15 @@ record Box(double left, double top, double right, double bottom) {
     return new Spot((left + right) / 2, (top + bottom) / 2);
   }
 
+  Strokes outline() {
+    return new Strokes()
+        .from(new Spot(left, top))
+        .to(new Spot(right, top))
+        .to(new Spot(right, bottom))
+        .to(new Spot(left, bottom))
+        .close();
+  }
+
   /** This box, wider by so many units on every side; minus makes it smaller. */
   Box grown(double units) {
     return new Box(left - units, top - units, right + units, bottom + units);

@@ -15,6 +15,9 @@ import lampwright.engine.unit.Bounds;
 record Drawing(
     Sheet sheet, String title, String description, List<Label.Placed> labels, Markup body) {
 
+  /** On paper figures are set in 9 points, the least that the field sheet has. */
+  static final double PT_A_UNIT = 9 / Sheet.Format.PAPER.figures;
+
   /** With a title and a description that screen readers are led to; ids come from the content. */
   Svg svg() {
     String id = sheet.view().key() + "-" + fingerprint();
@@ -24,6 +27,22 @@ record Drawing(
         new Markup()
             .words("title", title, "id", id + "-title")
             .words("desc", description, "id", id + "-desc"));
+  }
+
+  /**
+   * As large as it is printed. What makes PDFs draws SVG 1.1 and no more: words stand in the middle
+   * of their line by a shift, and on a ground of their own in the place of a halo.
+   */
+  Svg svgOnPaper() {
+    String id = sheet.view().key() + "-" + fingerprint();
+    return Svg.trusted(
+        svg(
+                "plan plan-paper",
+                List.of("aria-labelledby", id + "-title"),
+                new Markup().words("title", title, "id", id + "-title"))
+            .markup()
+            // No attribute that people wrote can read so: their quotes are escaped.
+            .replace("dominant-baseline=\"central\"", "dy=\"0.35em\""));
   }
 
   /** With a title only and no ids: in a list a copied setup may look the same as another. */
@@ -37,7 +56,8 @@ record Drawing(
     List<String> attributes =
         new ArrayList<>(List.of("xmlns", "http://www.w3.org/2000/svg", "class", cssClass));
     attributes.addAll(List.of("viewBox", "0 0 " + width + " " + height));
-    attributes.addAll(List.of("width", width, "height", height, "role", "img"));
+    attributes.addAll(
+        List.of("width", size(sheet.width()), "height", size(sheet.height()), "role", "img"));
     attributes.addAll(references);
     Spot origin = sheet.spot(0, 0);
     attributes.addAll(List.of("data-view", sheet.view().key()));
@@ -46,6 +66,10 @@ record Drawing(
     attributes.addAll(List.of("data-origin-y", Bounds.rounded(origin.y(), 2)));
     Markup markup = new Markup().open("svg", attributes.toArray(String[]::new));
     return Svg.trusted(markup.add(words).add(body).close("svg").toString());
+  }
+
+  private String size(double units) {
+    return sheet.isPaper() ? Markup.number(units * PT_A_UNIT) + "pt" : Markup.number(units);
   }
 
   private String fingerprint() {

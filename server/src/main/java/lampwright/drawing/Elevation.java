@@ -32,6 +32,18 @@ public final class Elevation {
     return draw(View.SIDE, setup, figures, numbers, notation).svg();
   }
 
+  /** The same for the field sheet, in black on white and no taller than so much. */
+  public static Svg onPaper(
+      SetupDocument setup,
+      Figures figures,
+      Map<LightId, Integer> numbers,
+      Notation notation,
+      double mostHeightPt) {
+    double mostHeight = mostHeightPt / Drawing.PT_A_UNIT;
+    return draw(View.SIDE, setup, figures, numbers, notation, Sheet.Format.PAPER_SIDE, mostHeight)
+        .svgOnPaper();
+  }
+
   /** From the camera's side, with the edge of the picture where it cuts the hit mark's plane. */
   public static Svg front(SetupDocument setup, Figures figures, Notation notation) {
     return front(setup, figures, setup.numbersInBuildOrder(), notation);
@@ -49,9 +61,22 @@ public final class Elevation {
       Figures figures,
       Map<LightId, Integer> numbers,
       Notation notation) {
+    double any = Double.POSITIVE_INFINITY;
+    return draw(view, setup, figures, numbers, notation, Sheet.Format.PAGE, any);
+  }
+
+  private static Drawing draw(
+      View view,
+      SetupDocument setup,
+      Figures figures,
+      Map<LightId, Integer> numbers,
+      Notation notation,
+      Sheet.Format format,
+      double mostHeight) {
     List<LightOnPlan> all =
         LightOnPlan.all(setup, numbers, light -> figures.get(light.id()).distance());
-    Sheet sheet = new Sheet(Sheet.Format.PAGE, view, extent(view, setup, all), notation);
+    Extent extent = extent(view, setup, all, format);
+    Sheet sheet = Sheet.within(mostHeight, format, view, extent, notation);
     ElevationGround ground = new ElevationGround(sheet, setup);
     ElevationLights lights =
         new ElevationLights(sheet, all.stream().map(one -> new UprightLight(sheet, one)).toList());
@@ -99,7 +124,8 @@ public final class Elevation {
         body);
   }
 
-  private static Extent extent(View view, SetupDocument setup, List<LightOnPlan> lights) {
+  private static Extent extent(
+      View view, SetupDocument setup, List<LightOnPlan> lights, Sheet.Format format) {
     List<Point> places = new ArrayList<>();
     List<Point> ends = new ArrayList<>();
     for (LightOnPlan light : lights) {
@@ -120,7 +146,7 @@ public final class Elevation {
       ends.add(surface.from());
       ends.add(surface.to());
     }
-    return Extent.upright(view, places, ends, Sheet.Format.PAGE.groundShare);
+    return Extent.upright(view, places, ends, format.groundShare);
   }
 
   private static String description(

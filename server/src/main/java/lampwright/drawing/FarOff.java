@@ -17,7 +17,7 @@ record FarOff(Sheet sheet, Spot tip, Spot way, double metres) {
     if (sheet.shows(place)) {
       return Optional.empty();
     }
-    double inset = sheet.format() == Sheet.Format.PAGE ? 5 : 2;
+    double inset = sheet.isWhole() ? 5 : 2;
     Spot way = sheet.spot(0, 0).unitTo(sheet.spot(place));
     return Optional.of(
         new FarOff(sheet, sheet.border(place, inset), way, Extent.fromHitMark(place)));

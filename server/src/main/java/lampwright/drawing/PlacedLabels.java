@@ -29,6 +29,10 @@ record PlacedLabels(Sheet.Format format, List<Label.Placed> labels) {
               case MIDDLE -> "middle";
               case END -> "end";
             };
+        if (format == Sheet.Format.PAPER || format == Sheet.Format.PAPER_SIDE) {
+          Box under = placed.box().grown(-2);
+          markup.path("plan-under", under.outline());
+        }
         PlanFrame.text(markup, cssClass(label.kind()), label.words(), anchor, at);
       }
     }

@@ -46,6 +46,29 @@ public final class Plan {
     return draw(setup, figures, setup.numbersInBuildOrder(), notation, false).svg();
   }
 
+  /**
+   * The plan for the field sheet, in black on white and no taller than so much.
+   *
+   * @param numbers of all the lights
+   */
+  public static Svg onPaper(
+      SetupDocument setup,
+      Figures figures,
+      Map<LightId, Integer> numbers,
+      Notation notation,
+      double mostHeightPt) {
+    return draw(
+            setup,
+            numbers,
+            light -> figures.get(light.id()).distance(),
+            Sheet.Format.PAPER,
+            mostHeightPt / Drawing.PT_A_UNIT,
+            notation,
+            figures.sun(),
+            true)
+        .svgOnPaper();
+  }
+
   /** The plan for a list: the same without ticks, figures and words, about 160 pixels wide. */
   public static Svg small(SetupDocument setup, Notation notation) {
     Drawing drawing =
@@ -54,6 +77,7 @@ public final class Plan {
             setup.numbersInBuildOrder(),
             light -> light.place().distanceTo(light.target().at()),
             Sheet.Format.LIST,
+            Double.POSITIVE_INFINITY,
             notation,
             Optional.empty(),
             false);
@@ -71,6 +95,7 @@ public final class Plan {
         numbers,
         light -> figures.get(light.id()).distance(),
         Sheet.Format.PAGE,
+        Double.POSITIVE_INFINITY,
         notation,
         figures.sun(),
         levels);
@@ -81,11 +106,13 @@ public final class Plan {
       Map<LightId, Integer> numbers,
       Function<Light, Metres> distance,
       Sheet.Format format,
+      double mostHeight,
       Notation notation,
       Optional<SunFigures> sunFigures,
       boolean withLevels) {
     List<LightOnPlan> onPlan = LightOnPlan.all(setup, numbers, distance);
-    Sheet sheet = new Sheet(format, View.PLAN, extent(setup, onPlan, format), notation);
+    Extent extent = extent(setup, onPlan, format);
+    Sheet sheet = Sheet.within(mostHeight, format, View.PLAN, extent, notation);
     PlanGround ground = new PlanGround(sheet, setup);
     PlanLights lights = new PlanLights(sheet, onPlan);
     Optional<PlanCamera> camera = setup.camera().map(one -> new PlanCamera(sheet, one));
@@ -99,7 +126,7 @@ public final class Plan {
     camera.ifPresent(one -> one.keepFree(placer));
     sun.ifPresent(one -> one.keepFree(placer));
     List<Label> wanted = labels(sheet, ground, lights, camera, frame);
-    if (format == Sheet.Format.PAGE) {
+    if (sheet.isWhole()) {
       frame.keepFree(placer);
     }
     sun.ifPresent(one -> wanted.add(one.label()));
@@ -155,7 +182,7 @@ public final class Plan {
       Optional<PlanCamera> camera,
       PlanFrame frame) {
     List<Label> labels = new ArrayList<>(lights.numbers());
-    if (sheet.format() == Sheet.Format.PAGE) {
+    if (sheet.isWhole()) {
       labels.addAll(frame.labels());
       labels.addAll(ground.labels());
       camera.ifPresent(one -> labels.addAll(one.labels()));

@@ -23,7 +23,7 @@ record PlanCamera(Sheet sheet, Camera camera) {
     view().forEach(view::line);
     markup.openPiece(sheet.format(), "camera").path("plan-view", view);
     if (sheet.shows(place)) {
-      double dot = sheet.format() == Sheet.Format.PAGE ? DOT : LIST_DOT;
+      double dot = sheet.isWhole() ? DOT : LIST_DOT;
       markup.circle("plan-camera", sheet.spot(place), dot);
     } else {
       FarOff.of(sheet, place).ifPresent(far -> far.draw(markup));

@@ -34,7 +34,7 @@ record PlanFrame(Sheet sheet, Optional<Spot> north) {
         Markup.number(frame.width()),
         "height",
         Markup.number(frame.height()));
-    if (sheet.format() == Sheet.Format.PAGE) {
+    if (sheet.isWhole()) {
       drawTicks(markup);
       drawBearings(markup);
     }

@@ -42,7 +42,7 @@ record PlanGround(Sheet sheet, SetupDocument setup) {
       for (Subject.Mark mark : marksOnTheirOwn(subject)) {
         if (sheet.shows(mark.at())) {
           Strokes cross = new Strokes();
-          cross(cross, sheet.spot(mark.at()), sheet.format() == Sheet.Format.PAGE ? CROSS : 3);
+          cross(cross, sheet.spot(mark.at()), sheet.isWhole() ? CROSS : 3);
           String key = setup.subjects().indexOf(subject) + "/" + subject.path().indexOf(mark);
           markup
               .openPiece(sheet.format(), "mark/" + key)

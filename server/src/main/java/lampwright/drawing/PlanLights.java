@@ -84,7 +84,7 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
       List<Point> ends = light.faceEnds();
       return new Segment(sheet.spot(ends.getFirst()), sheet.spot(ends.getLast()));
     }
-    double half = sheet.format() == Sheet.Format.PAGE ? POINT_MARK : LIST_POINT_MARK;
+    double half = sheet.isWhole() ? POINT_MARK : LIST_POINT_MARK;
     Spot middle = sheet.spot(light.light().place());
     Spot across = light.heading().turned(90);
     return new Segment(middle.along(across, -half), middle.along(across, half));

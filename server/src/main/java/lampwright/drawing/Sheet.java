@@ -6,9 +6,25 @@ import lampwright.language.Notation;
 /**
  * A piece of ground, or of an upright plane, on a sheet: the one scale of both axes. All drawings
  * of a format are equally wide, so that letters have one size whatever the extent; the scale
- * follows from the extent.
+ * follows from the extent. On paper a tall one is less wide, for it must leave room on its side.
+ *
+ * @param width of the view box
  */
-record Sheet(Format format, View view, Extent extent, Notation notation) {
+record Sheet(Format format, View view, Extent extent, Notation notation, double width) {
+
+  /** As wide as drawings of its format are. */
+  Sheet(Format format, View view, Extent extent, Notation notation) {
+    this(format, view, extent, notation, format.width);
+  }
+
+  /** As wide as lets it stay within a height, and no wider than its format. */
+  static Sheet within(
+      double mostHeight, Format format, View view, Extent extent, Notation notation) {
+    double upright = extent.height() / extent.width();
+    double free = (mostHeight - format.topMargin - format.bottomMargin) / upright;
+    double width = free + format.leftMargin + format.rightMargin;
+    return new Sheet(format, view, extent, notation, Math.min(format.width, width));
+  }
 
   /**
    * How large a drawing and its signs are, in units of its view box. The letters are the phone's,
@@ -18,6 +34,12 @@ record Sheet(Format format, View view, Extent extent, Notation notation) {
   enum Format {
     /** On a setup's page, about 790 pixels wide or as wide as a phone. */
     PAGE(790, 50, 16, 16, 40, 0.09, 4, 21, 19, 16, 14, 112),
+    /**
+     * The plan of the field sheet. Letters stand to its signs as on a page; there is less ground.
+     */
+    PAPER(700, 50, 8, 8, 34, 0.06, 4, 21, 19, 16, 14, 112),
+    /** An elevation beside it, whose letters are as large. */
+    PAPER_SIDE(430, 50, 8, 8, 34, 0.06, 4, 21, 19, 16, 14, 80),
     /** In a list, about 160 pixels wide. */
     LIST(160, 1, 1, 1, 1, 0.13, 1, 9, 9, 5.5, 4, 30);
 
@@ -67,17 +89,23 @@ record Sheet(Format format, View view, Extent extent, Notation notation) {
     }
   }
 
+  /** Asks whether it has words and all its signs. */
+  boolean isWhole() {
+    return format != Format.LIST;
+  }
+
+  /** Asks whether it is printed on the field sheet. */
+  boolean isPaper() {
+    return format == Format.PAPER || format == Format.PAPER_SIDE;
+  }
+
   /** Units of the drawing for a metre on the ground, the same across and away. */
   double unitsPerMetre() {
-    return (format.width - format.leftMargin - format.rightMargin) / extent.width();
+    return (width - format.leftMargin - format.rightMargin) / extent.width();
   }
 
   double units(double metres) {
     return metres * unitsPerMetre();
-  }
-
-  double width() {
-    return format.width;
   }
 
   double height() {
@@ -88,7 +116,7 @@ record Sheet(Format format, View view, Extent extent, Notation notation) {
     return new Box(
         format.leftMargin,
         format.topMargin,
-        format.width - format.rightMargin,
+        width - format.rightMargin,
         format.topMargin + units(extent.height()));
   }
 

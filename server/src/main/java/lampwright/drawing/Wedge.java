@@ -32,7 +32,7 @@ record Wedge(Sheet sheet, double spreadDeg, Spot apex, Spot heading, double reac
             .to(apex.along(heading.turned(-spreadDeg / 2), reach))
             .arc(reach, apex.along(heading.turned(spreadDeg / 2), reach))
             .close());
-    if (sheet.format() == Sheet.Format.PAGE) {
+    if (sheet.isWhole()) {
       Strokes hatch = new Strokes();
       for (int i = 1; i <= HATCH_LINES; i++) {
         Spot ray = heading.turned(spreadDeg * ((double) i / (HATCH_LINES + 1) - 0.5));

@@ -31,6 +31,7 @@ public final class PhraseFiles {
           "picture",
           "problem",
           "reacting",
+          "sheet",
           "signature",
           "studio",
           "taking",

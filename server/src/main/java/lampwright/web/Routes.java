@@ -58,6 +58,7 @@ import lampwright.web.pages.ProblemPages;
 import lampwright.web.pages.ProposalPages;
 import lampwright.web.pages.SavedSearchPages;
 import lampwright.web.pages.SetupPages;
+import lampwright.web.pages.SheetPages;
 import lampwright.web.pages.ShownPicturePages;
 import lampwright.web.pages.SignInPages;
 import lampwright.web.pages.TakePages;
@@ -112,6 +113,7 @@ public record Routes(Api api, Pages pages) {
       ProposalPages proposals,
       AdaptedPages adapted,
       NowPages now,
+      SheetPages sheets,
       LocationPages locations,
       TakePages takes,
       LifePages life,
@@ -208,6 +210,7 @@ public record Routes(Api api, Pages pages) {
     proposals(routes);
     archives(routes);
     savedSearches(routes);
+    fieldSheets(routes);
     pagesOfTheDay(routes);
     pagesOfPictures(routes);
     pagesOfTheStudio(routes);
@@ -246,6 +249,13 @@ public record Routes(Api api, Pages pages) {
     routes.post("/api" + setup + "/reactions", api.reactions()::react, SIGNED_IN);
     routes.post("/api/studios/{studio}/reactions", api.reactions()::reactBody, SIGNED_IN);
     routes.get(setup + "/now", pages.now()::show, SIGNED_IN);
+  }
+
+  private void fieldSheets(RouteList routes) {
+    String sheet = "/studios/{studio}/setups/{setup}/sheet";
+    routes.get(sheet, pages.sheets()::show, SIGNED_IN);
+    routes.get(sheet + ".pdf", pages.sheets()::file, SIGNED_IN);
+    routes.get("/api" + sheet + ".pdf", pages.sheets()::file, SIGNED_IN);
   }
 
   private void pagesOfTheDay(RouteList routes) {

@@ -2,6 +2,7 @@ package lampwright.wording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import lampwright.engine.exposure.Ev100;
 import lampwright.engine.unit.Stops;
 import lampwright.language.Notation;
@@ -58,18 +59,33 @@ public record ReactionLines(
    * @param setup as it was before something happened
    */
   public static ReactionLines of(SetupDocument setup, Reaction reaction, Notation notation) {
-    return new Telling(setup, reaction, new Wording(notation)).lines();
+    return of(setup, reaction, setup.numbersInBuildOrder(), notation);
+  }
+
+  /**
+   * The same where lights are called by numbers of their own.
+   *
+   * @param numbers of all the lights
+   */
+  public static ReactionLines of(
+      SetupDocument setup, Reaction reaction, Map<LightId, Integer> numbers, Notation notation) {
+    return new Telling(setup, reaction, numbers, new Wording(notation)).lines();
   }
 
   /** Tells one reaction. */
-  private record Telling(SetupDocument setup, Reaction reaction, Wording words, Figures before) {
+  private record Telling(
+      SetupDocument setup,
+      Reaction reaction,
+      Map<LightId, Integer> numbers,
+      Wording words,
+      Figures before) {
 
-    Telling(SetupDocument setup, Reaction reaction, Wording words) {
-      this(setup, reaction, words, FiguresComputation.of(setup));
+    Telling(SetupDocument setup, Reaction reaction, Map<LightId, Integer> numbers, Wording words) {
+      this(setup, reaction, numbers, words, FiguresComputation.of(setup));
     }
 
     ReactionLines lines() {
-      WayWords ways = new WayWords(setup, before, words);
+      WayWords ways = new WayWords(setup, before, numbers, words);
       String untouched = sentences(untouched(ways, reaction.untouched()));
       return switch (reaction) {
         case Reaction.Turns turns ->
@@ -150,7 +166,7 @@ public record ReactionLines(
     }
 
     private String name(LightId id) {
-      return words.light(setup.numbersInBuildOrder().getOrDefault(id, 0), before.get(id).light());
+      return words.light(numbers.getOrDefault(id, 0), before.get(id).light());
     }
 
     private List<String> cautions() {

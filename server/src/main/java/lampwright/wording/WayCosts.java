@@ -2,6 +2,7 @@ package lampwright.wording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lampwright.engine.Known;
 import lampwright.engine.lens.DepthOfField;
@@ -21,8 +22,9 @@ import lampwright.setup.reacting.Way;
  *
  * @param setup as it was
  * @param before its figures
+ * @param numbers by which its lights are called
  */
-record WayCosts(SetupDocument setup, Figures before, Wording words) {
+record WayCosts(SetupDocument setup, Figures before, Map<LightId, Integer> numbers, Wording words) {
 
   /** Less is not told, in stops: what a dial's smallest step is. */
   private static final double TOLD = 0.15;
@@ -176,6 +178,6 @@ record WayCosts(SetupDocument setup, Figures before, Wording words) {
   }
 
   private String name(LightId id) {
-    return words.light(setup.numbersInBuildOrder().getOrDefault(id, 0), before.get(id).light());
+    return words.light(numbers.getOrDefault(id, 0), before.get(id).light());
   }
 }

@@ -3,6 +3,7 @@ package lampwright.wording;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.engine.unit.Stops;
@@ -24,8 +25,9 @@ import lampwright.setup.reacting.Way;
  *
  * @param setup as it was
  * @param before its figures
+ * @param numbers by which its lights are called
  */
-record WayWords(SetupDocument setup, Figures before, Wording words) {
+record WayWords(SetupDocument setup, Figures before, Map<LightId, Integer> numbers, Wording words) {
 
   private static final char NO_BREAK = '\u00a0';
 
@@ -43,7 +45,7 @@ record WayWords(SetupDocument setup, Figures before, Wording words) {
         way.holdsAll(),
         turns,
         String.join(" ", then(way)),
-        new WayCosts(setup, before, words).of(way));
+        new WayCosts(setup, before, numbers, words).of(way));
   }
 
   private String turn(Turn turn) {
@@ -220,6 +222,6 @@ record WayWords(SetupDocument setup, Figures before, Wording words) {
   }
 
   private String name(LightId id) {
-    return words.light(setup.numbersInBuildOrder().getOrDefault(id, 0), before.get(id).light());
+    return words.light(numbers.getOrDefault(id, 0), before.get(id).light());
   }
 }

@@ -18,14 +18,14 @@ import lampwright.setup.Plan;
 import lampwright.setup.SetupDocument;
 
 /** Computes what the heads draw from the mains, and which gets hottest. */
-final class MainsComputation {
+public final class MainsComputation {
 
   private static final Watts NO_LAMP = new Watts(0);
 
   private MainsComputation() {}
 
   /** Absent without heads on the mains, and where one's time to recycle is not known. */
-  static Optional<MainsFigures> mains(SetupDocument setup) {
+  public static Optional<MainsFigures> mains(SetupDocument setup) {
     List<Light> fed =
         setup.lights().stream().filter(light -> light.head().feed() == Head.Feed.MAINS).toList();
     if (fed.isEmpty() || fed.stream().anyMatch(light -> light.head().recycle().isEmpty())) {

@@ -1,6 +1,7 @@
 package lampwright.setup.figures;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,7 +20,7 @@ import lampwright.setup.Occasion;
 import lampwright.setup.SetupDocument;
 
 /** Computes what the wind does to the lights whose stands are known; nothing indoors. */
-final class WindComputation {
+public final class WindComputation {
 
   /** How a cupped face takes the wind (source nasa-drag; within its range a judgement). */
   private static final double CUPPED = 1.4;
@@ -31,6 +32,11 @@ final class WindComputation {
   private static final double LOWEST_M = 0.05;
 
   private WindComputation() {}
+
+  /** What the wind does to a setup's stands; nothing indoors. */
+  public static List<WindFigures> of(SetupDocument setup) {
+    return of(setup, new LinkedHashSet<>());
+  }
 
   static List<WindFigures> of(SetupDocument setup, Set<String> needs) {
     if (SunComputation.isIndoors(setup)) {

@@ -25,6 +25,7 @@ import lampwright.wording.Figure;
  * @param costs what this adaptation costs, the dearest first
  * @param losses what was lost and by how much, in words
  * @param leftOut what was not taken into account, in words
+ * @param sheetPath to the field sheet of this way; empty where there is none
  * @param save keeps it; absent where this member may not
  */
 public record AdaptedPage(
@@ -49,7 +50,8 @@ public record AdaptedPage(
     List<String> losses,
     List<String> leftOut,
     List<CautionLine> cautions,
-    Optional<SaveForm> save) {
+    Optional<SaveForm> save,
+    String sheetPath) {
 
   public AdaptedPage {
     chips = List.copyOf(chips);
@@ -89,7 +91,8 @@ public record AdaptedPage(
         List.of(),
         List.of(),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        "");
   }
 
   /**

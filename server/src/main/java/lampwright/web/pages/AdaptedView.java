@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lampwright.drawing.Plan;
 import lampwright.drawing.PlanTable;
 import lampwright.engine.unit.Stops;
@@ -89,7 +90,8 @@ final class AdaptedView {
           List.of(),
           List.of(),
           List.of(),
-          Optional.empty());
+          Optional.empty(),
+          "");
     }
     int shown = Math.clamp(around.way(), 0, adaptations.size() - 1);
     return page(around, chips, shown, adaptations.get(shown));
@@ -130,7 +132,10 @@ final class AdaptedView {
         new LightNames(setup, words).say(adaptation.losses()),
         words.say(adaptation.leftOut()),
         CautionLine.all(adaptation.document(), words),
-        around.save());
+        around.save(),
+        asked
+            .with(WishPairs.WAY, Integer.toString(shown + 1))
+            .address(around.setupPath() + SheetPages.SHEET));
   }
 
   /** A light keeps its number when others are given up. */
@@ -139,6 +144,14 @@ final class AdaptedView {
     return PlanView.of(
         Plan.of(adaptation.document(), adaptation.figures(), numbers, words.notation()),
         PlanTable.of(adaptation.document(), adaptation.figures(), numbers, words.notation()));
+  }
+
+  /** What one way is like, and what is lost by it, for paper. */
+  String inShort(Adaptation adaptation) {
+    return Stream.concat(
+            Stream.of(verdict(adaptation)),
+            new LightNames(setup, words).say(adaptation.losses()).stream())
+        .collect(Collectors.joining(" "));
   }
 
   private String verdict(Adaptation adaptation) {

@@ -26,6 +26,12 @@ public final class Assets {
   /** The one style sheet that every page links: {@link #STYLE_PARTS} in their order. */
   public static final String STYLE = "style.css";
 
+  /** How the field sheet looks, on the page and in the file. */
+  static final String PAPER = "field-sheet.css";
+
+  /** How its drawings look. */
+  static final String PAPER_PLAN = "plan-paper.css";
+
   /**
    * What the style sheet is made of. A phone waits for every style sheet before it shows anything,
    * and on a slow line for one no longer than for ten.
@@ -44,7 +50,9 @@ public final class Assets {
           "suggest.css",
           "saved.css",
           "studio.css",
-          "now.css");
+          "now.css",
+          PAPER,
+          PAPER_PLAN);
 
   /** Every other asset there is; nothing else is served. */
   static final List<String> NAMES =

@@ -72,7 +72,8 @@ final class AdaptedPreviews {
         List.of(),
         List.of(),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        "");
   }
 
   /** Nothing was computed: the form says why. */
@@ -141,7 +142,8 @@ final class AdaptedPreviews {
                 "Stands in wind", "The umbrella lifts; ballast it and take it down in gusts.")),
         Optional.of(
             new SaveForm(
-                PATH + "?kit=van&way=1", "c5rf", TITLE + ", with " + kit, Optional.empty())));
+                PATH + "?kit=van&way=1", "c5rf", TITLE + ", with " + kit, Optional.empty())),
+        PATH.replace("/adapted", "/sheet") + "?kit=van&way=1");
   }
 
   private static AdaptedPage.Setting setting(String name, String was, String now, String change) {

@@ -1,0 +1,9 @@
+/**
+ * What the field sheet says that no other figure does: places as one walks to them, and what the
+ * meter gives step by step. It may use the rest of {@code setup}; start with {@link
+ * lampwright.setup.sheet.BuildUp}.
+ */
+@NullMarked
+package lampwright.setup.sheet;
+
+import org.jspecify.annotations.NullMarked;
