@@ -37,9 +37,9 @@ record Sheet(Format format, View view, Extent extent, Notation notation, double 
     /**
      * The plan of the field sheet. Letters stand to its signs as on a page; there is less ground.
      */
-    PAPER(700, 50, 8, 8, 34, 0.06, 4, 21, 19, 16, 14, 112),
+    PAPER(560, 50, 8, 8, 34, 0.06, 4, 21, 19, 16, 14, 112),
     /** An elevation beside it, whose letters are as large. */
-    PAPER_SIDE(430, 50, 8, 8, 34, 0.06, 4, 21, 19, 16, 14, 80),
+    PAPER_SIDE(560, 50, 8, 8, 34, 0.06, 4, 21, 19, 16, 14, 80),
     /** In a list, about 160 pixels wide. */
     LIST(160, 1, 1, 1, 1, 0.13, 1, 9, 9, 5.5, 4, 30);
 

@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -21,7 +22,7 @@ import lampwright.wording.Wording;
  */
 record SheetChanges(SetupDocument setup, Map<LightId, Integer> numbers, Wording words) {
 
-  /** The ambient first, then each light in build order. */
+  /** The ambient first, then each light in build order, those last for which nothing helps. */
   List<SheetPage.Change> all() {
     List<SheetPage.Change> changes = new ArrayList<>();
     if (setup.ambient().isPresent()) {
@@ -32,14 +33,22 @@ record SheetChanges(SetupDocument setup, Map<LightId, Integer> numbers, Wording 
                 new Happening.AmbientFalls(new Stops(stops))));
       }
     }
+    Map<String, List<String>> helpless = new LinkedHashMap<>();
     for (Light light : setup.lightsInBuildOrder()) {
-      changes.add(
-          change(
-              words.say(
-                  light.heads() > 1 ? "sheet.changes.deadOf" : "sheet.changes.dead",
-                  words.light(numbers.getOrDefault(light.id(), 0), light)),
-              new Happening.HeadDead(light.id())));
+      String name = words.light(numbers.getOrDefault(light.id(), 0), light);
+      String key = light.heads() > 1 ? "sheet.changes.deadOf" : "sheet.changes.dead";
+      SheetPage.Change change = change(words.say(key, name), new Happening.HeadDead(light.id()));
+      if (change.turns().isEmpty()) {
+        helpless.computeIfAbsent(change.then(), _ -> new ArrayList<>()).add(name);
+      } else {
+        changes.add(change);
+      }
     }
+    helpless.forEach(
+        (then, names) ->
+            changes.add(
+                new SheetPage.Change(
+                    words.say("sheet.changes.dead", String.join(", ", names)), "", then)));
     return changes;
   }
 
@@ -52,7 +61,7 @@ record SheetChanges(SetupDocument setup, Map<LightId, Integer> numbers, Wording 
             way ->
                 new SheetPage.Change(
                     when,
-                    String.join(", ", way.turns()),
+                    String.join(", ", way.turns()) + ".",
                     Stream.concat(Stream.of(way.then()), way.costs().stream())
                         .filter(said -> !said.isEmpty())
                         .collect(Collectors.joining(" "))))

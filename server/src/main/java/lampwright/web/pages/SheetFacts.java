@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,7 +60,9 @@ record SheetFacts(
                     new SheetPage.Change(
                         change.when(),
                         change.turns(),
-                        SheetRoom.cut(change.then(), room.changeLetters())))
+                        change.turns().isEmpty()
+                            ? change.then()
+                            : SheetRoom.cut(change.then(), room.changeLetters())))
             .toList(),
         room.changes());
   }
@@ -86,6 +89,7 @@ record SheetFacts(
     String each =
         power.lights().stream()
             .filter(light -> light.framesPerCharge().isPresent())
+            .sorted(Comparator.comparing(light -> numbers.getOrDefault(light.light().id(), 0)))
             .map(
                 light ->
                     numbers.getOrDefault(light.light().id(), 0)

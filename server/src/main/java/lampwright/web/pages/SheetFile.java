@@ -25,6 +25,11 @@ public record SheetFile(SheetPage page, Paper paper, String style, String drawin
     return page.title() + " – " + page.words().say("sheet.kind");
   }
 
+  /** What stands at the foot of each side, on one line. */
+  public String foot() {
+    return SheetRoom.cut(page.title(), 64);
+  }
+
   /** Its style sheet, for the paper; ours alone, so it stands in the page as it is. */
   public String styled() {
     return style + "@page { size: " + (paper == Paper.A4 ? "A4" : "letter") + "; }\n";

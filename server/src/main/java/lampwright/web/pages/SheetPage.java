@@ -27,6 +27,7 @@ import lampwright.wording.Wording;
  * @param changes what to change when the light changes
  * @param power batteries and frames, in sentences
  * @param packing what to bring
+ * @param noteLines to write on
  */
 public record SheetPage(
     Layout layout,
@@ -50,7 +51,13 @@ public record SheetPage(
     List<String> power,
     Cut<Piece> packing,
     String weight,
-    Cut<CautionLine> cautions) {
+    Cut<CautionLine> cautions,
+    int noteLines) {
+
+  /** In a column of changes, about. */
+  private static final int LETTERS_OF_A_LINE = 46;
+
+  private static final int LETTERS_OF_A_NAME = 15;
 
   public SheetPage {
     files = List.copyOf(files);
@@ -113,6 +120,19 @@ public record SheetPage(
    * @param weight "2.4 kg"; empty where it is not known
    */
   public record Piece(int count, String name, String weight) {}
+
+  /** Whether the marks stand in the second column, where the first is the longer one. */
+  public boolean isMovementSecond() {
+    int first =
+        changes.items().stream()
+            .mapToInt(
+                of ->
+                    Math.max(
+                        1 + of.when().length() / LETTERS_OF_A_NAME,
+                        1 + (of.turns().length() + of.then().length()) / LETTERS_OF_A_LINE))
+            .sum();
+    return first > power.size() + packing.items().size();
+  }
 
   /** The words of who prints it. */
   public Wording words() {

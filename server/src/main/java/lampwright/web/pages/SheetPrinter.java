@@ -5,6 +5,7 @@ import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -57,6 +58,8 @@ public final class SheetPrinter {
    * @throws IllegalStateException where the program was packed without one of them
    */
   public SheetPrinter(Templates templates) {
+    // It would quote what people wrote, and tell of each font that it loads.
+    XRLog.setLoggingEnabled(false);
     this.templates = templates;
     for (String font : FONTS) {
       fonts.put(SCHEME + ":" + font, bytes(FOLDER + font));
@@ -135,6 +138,7 @@ public final class SheetPrinter {
                 .useFastMode()
                 .usePdfUaAccessibility(true)
                 .useSVGDrawer(drawer)
+                .useUnicodeLineBreaker(new SpaceBreaker())
                 .withProducer("Lampwright")
                 .useUriResolver((_, uri) -> fonts.containsKey(uri) ? uri : null)
                 .useHttpStreamImplementation(this::font)

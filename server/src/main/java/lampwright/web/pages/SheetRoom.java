@@ -16,6 +16,7 @@ import lampwright.setup.SetupDocument;
  * @param packing kinds of gear
  * @param cautions of them
  * @param cautionLetters of each
+ * @param noteLines to write on
  * @param planPt how tall the drawings may be
  */
 record SheetRoom(
@@ -28,17 +29,21 @@ record SheetRoom(
     int packing,
     int cautions,
     int cautionLetters,
+    int noteLines,
     double planPt) {
 
   /** From the roomiest on. */
   private static final List<SheetRoom> ALL =
       List.of(
-          new SheetRoom(3, 220, 12, 240, 14, 200, 40, 12, 400, 340),
-          new SheetRoom(5, 150, 10, 170, 12, 140, 30, 12, 300, 285),
-          new SheetRoom(7, 110, 8, 130, 10, 110, 26, 10, 240, 262),
-          new SheetRoom(12, 0, 8, 100, 14, 90, 22, 8, 180, 262),
-          new SheetRoom(12, 0, 6, 80, 14, 60, 16, 8, 120, 240),
-          new SheetRoom(12, 0, 4, 60, 8, 50, 10, 8, 70, 220));
+          new SheetRoom(3, 220, 12, 240, 14, 200, 40, 12, 400, 2, 340),
+          new SheetRoom(5, 150, 10, 170, 14, 140, 30, 12, 300, 2, 285),
+          new SheetRoom(7, 110, 8, 130, 14, 110, 26, 10, 260, 2, 262),
+          new SheetRoom(12, 0, 8, 100, 14, 90, 26, 8, 240, 2, 262),
+          new SheetRoom(12, 0, 6, 80, 14, 60, 20, 8, 220, 1, 240),
+          new SheetRoom(12, 0, 4, 60, 10, 50, 16, 8, 180, 0, 215),
+          new SheetRoom(12, 0, 4, 60, 8, 50, 12, 8, 160, 0, 205),
+          new SheetRoom(9, 0, 3, 50, 6, 50, 8, 8, 150, 0, 200),
+          new SheetRoom(7, 0, 0, 0, 2, 50, 0, 8, 90, 0, 180));
 
   /** The number of the first that has room for a setup's lights, to be tried first. */
   static int firstFor(SetupDocument setup) {
@@ -60,12 +65,16 @@ record SheetRoom(
     return number >= ALL.size() - 1;
   }
 
-  /** The text, cut at a word with dots where it is longer than that. */
+  /** The text, cut with dots where it is longer than that: after a sentence, or at a word. */
   static String cut(String text, int letters) {
     if (text.length() <= letters) {
       return text;
     }
     String head = text.substring(0, letters);
+    int sentence = head.lastIndexOf(". ");
+    if (sentence > letters / 4) {
+      return head.substring(0, sentence + 1) + " …";
+    }
     int space = head.lastIndexOf(' ');
     return (space > letters / 2 ? head.substring(0, space) : head).stripTrailing() + " …";
   }

@@ -35,6 +35,9 @@ record SheetView(
 
   private static final double CODE_PT = 68;
 
+  /** Three lines of the largest letters. */
+  private static final int LONGEST_TITLE = 130;
+
   SheetView(SetupDocument setup, Figures figures, Wording words) {
     this(setup, figures, setup.numbersInBuildOrder(), words);
   }
@@ -66,7 +69,7 @@ record SheetView(
     int shown = (int) steps.stream().filter(step -> step.light().isPresent()).count();
     return new SheetPage(
         around.layout(),
-        around.from().document().title(),
+        SheetRoom.cut(around.from().document().title(), LONGEST_TITLE),
         around.back(),
         around.files(),
         around.kit(),
@@ -88,7 +91,8 @@ record SheetView(
         facts.power(),
         facts.packing(),
         facts.weight(),
-        cautions(facts, room));
+        cautions(facts, room),
+        room.noteLines());
   }
 
   private boolean isTrue() {
@@ -151,7 +155,7 @@ record SheetView(
       Optional<BuildUp.Step> light = step.light().map(built::get);
       if (light.isEmpty()) {
         step.what()
-            .map(what -> SheetRoom.cut(what, Math.max(room.whyLetters(), 70)))
+            .map(what -> SheetRoom.cut(what, Math.max(room.whyLetters(), 105)))
             .ifPresent(what -> steps.add(new SheetPage.Step(what, Optional.empty())));
       } else if (lights++ < room.lights()) {
         steps.add(step(light.get(), step.what(), room));
