@@ -297,6 +297,7 @@ class OpenApiTest {
       described.mustFit(map, 422, author.post(path + "/reading-maps", "{}"));
     }
     reacting();
+    sheet();
     String document = Documents.json(Documents.setup("Described"));
     described.mustFit(
         "POST " + IN_STUDIO + "/figures", 200, author.post(STUDIO + "/figures", document));
@@ -314,6 +315,18 @@ class OpenApiTest {
     described.mustFit(operation, 422, writer.send("POST", tables, BodyPublishers.ofString("")));
     calibrating();
     mapping(document);
+  }
+
+  private void sheet() {
+    String sheet = "GET " + IN_STUDIO + "/setups/{setup}/sheet.pdf";
+    Object first = Visitor.items(author.get(STUDIO + "/setups?limit=1")).getFirst();
+    String path = STUDIO + "/setups/" + Told.at(first, "id") + "/sheet.pdf";
+    HttpResponse<String> file = described.mustFit(sheet, 200, author.get(path));
+    String etag = file.headers().firstValue("ETag").orElseThrow();
+    described.mustFit(sheet, 304, author.with("If-None-Match", etag).get(path));
+    described.mustFit(sheet, 401, house.visitor().get(path));
+    described.mustFit(sheet, 404, author.get(STUDIO + "/setups/zzzz/sheet.pdf"));
+    described.mustFit(sheet, 422, author.get(path + "?paper=a3"));
   }
 
   private void reacting() {

@@ -3,12 +3,15 @@ package lampwright.web.pages;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
+import lampwright.setup.DemoSeeds;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.Standing;
 import lampwright.setup.figures.FiguresComputation;
 import lampwright.tasks.Catalogued;
 import lampwright.wording.Wording;
+import lampwright.wording.WordsForTests;
 
 /** Field sheets of documents that nobody keeps. */
 final class SheetsForTests {
@@ -18,10 +21,15 @@ final class SheetsForTests {
   private SheetsForTests() {}
 
   /** The sheet of a setup in each room, for a reader's words and units. */
-  static java.util.function.IntFunction<SheetPage> of(SetupDocument setup, Wording words) {
+  static IntFunction<SheetPage> of(SetupDocument setup, Wording words) {
     SheetView view = new SheetView(setup, FiguresComputation.of(setup), words);
     SheetView.Around around = around(setup, words);
     return room -> view.page(around, SheetRoom.of(room));
+  }
+
+  static SheetPage preview() {
+    SetupDocument setup = new DemoSeeds().setup("gate-nine");
+    return of(setup, WordsForTests.usual()).apply(SheetRoom.firstFor(setup));
   }
 
   static SheetPrinter.Printed print(
