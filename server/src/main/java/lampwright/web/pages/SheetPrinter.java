@@ -135,7 +135,6 @@ public final class SheetPrinter {
     try (BatikSVGDrawer drawer = new BatikSVGDrawer();
         PdfBoxRenderer renderer =
             new PdfRendererBuilder()
-                .useFastMode()
                 .usePdfUaAccessibility(true)
                 .useSVGDrawer(drawer)
                 .useUnicodeLineBreaker(new SpaceBreaker())
