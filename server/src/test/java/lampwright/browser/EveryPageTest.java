@@ -137,6 +137,7 @@ class EveryPageTest {
     return route.verb().equals("GET")
         && !route.path().startsWith("/api/")
         && !route.path().startsWith("/assets/")
+        && !route.path().endsWith(".pdf")
         && !route.path().startsWith("/health/");
   }
 
