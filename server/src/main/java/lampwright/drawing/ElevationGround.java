@@ -15,12 +15,9 @@ import lampwright.setup.Surface;
 record ElevationGround(Sheet sheet, SetupDocument setup) {
 
   /**
-   * Eye height as a share of stature, an average of adults standing upright: 0.936 (Drillis and
-   * Contini 1966, as handbooks of biomechanics draw it; from memory).
+   * Half the height of a head as a share of stature, by those of {@link Subject#EYES_SHARE}: 0.130
+   * over 2.
    */
-  static final double EYES_SHARE = 0.936;
-
-  /** Half the height of a head as a share of stature, by the same authors: 0.130 over 2. */
   private static final double HALF_HEAD_SHARE = 0.065;
 
   /** The eye line reaches so far to either side of the head. */
@@ -149,7 +146,7 @@ record ElevationGround(Sheet sheet, SetupDocument setup) {
   }
 
   private Segment eyeLine(Subject subject, double high) {
-    Spot eyes = sheet.spot(raised(subject.place(), high * EYES_SHARE));
+    Spot eyes = sheet.spot(raised(subject.place(), high * Subject.EYES_SHARE));
     double half = sheet.units(EYE_LINE_M);
     return new Segment(eyes.plus(new Spot(-half, 0)), eyes.plus(new Spot(half, 0)));
   }
@@ -252,7 +249,9 @@ record ElevationGround(Sheet sheet, SetupDocument setup) {
 
   private Label eyes(Segment line, double high, double half) {
     String words =
-        sheet.notation().say("drawing.eye_line", sheet.notation().length(high * EYES_SHARE));
+        sheet
+            .notation()
+            .say("drawing.eye_line", sheet.notation().length(high * Subject.EYES_SHARE));
     List<Wish> wishes = new ArrayList<>();
     wishes.add(new Wish(line.to().plus(new Spot(5, 0)), Side.START, 0));
     wishes.add(new Wish(line.from().plus(new Spot(-5, 0)), Side.END, 1));

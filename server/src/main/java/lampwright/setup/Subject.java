@@ -31,6 +31,12 @@ public record Subject(
     Optional<Double> speedMPerS) {
 
   /**
+   * Eye height as a share of stature, an average of adults standing upright: 0.936 (Drillis and
+   * Contini 1966, as handbooks of biomechanics draw it; from memory).
+   */
+  public static final double EYES_SHARE = 0.936;
+
+  /**
    * A named point on the ground.
    *
    * @param cue what the subject does there, where it looks

@@ -149,7 +149,10 @@ class GermanReaderTest {
     for (Element element : page.getAllElements()) {
       look(link, route, element);
     }
-    page.select("main a[href^=/], header a[href^=/]").forEach(a -> open.add(a.attr("href")));
+    page.select("main a[href^=/], header a[href^=/]").stream()
+        .map(a -> a.attr("href"))
+        .filter(to -> !to.contains(".pdf"))
+        .forEach(open::add);
     page.select("main form:not([method=post]) select[name=kit]")
         .forEach(
             kits ->

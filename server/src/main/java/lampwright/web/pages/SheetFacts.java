@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lampwright.engine.unit.Metres;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Subject;
+import lampwright.setup.building.FromHitMark;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.PowerFigures;
 import lampwright.setup.packing.PackingList;
@@ -35,6 +37,11 @@ record SheetFacts(
       String measures =
           Stream.of(
                   subject.height().map(h -> words.say("pages.setup.tall", words.length(h))),
+                  subject
+                      .height()
+                      .map(h -> new Metres(h.value() * Subject.EYES_SHARE))
+                      .map(eyes -> words.say("sheet.movement.eyes", words.length(eyes))),
+                  Optional.of(faces(subject)),
                   subject.speedMPerS().map(v -> words.fixed(v, 1) + " m/s"))
               .flatMap(Optional::stream)
               .collect(Collectors.joining(", "));
@@ -49,6 +56,12 @@ record SheetFacts(
       }
     }
     return cut(marks, room.cues());
+  }
+
+  private String faces(Subject subject) {
+    return subject.facing().value() == 0
+        ? words.say("sheet.movement.facesCamera")
+        : words.say("sheet.movement.faces", SheetPlaces.bearing(FromHitMark.faced(subject, setup)));
   }
 
   /** What to change, of as many happenings as have room. */

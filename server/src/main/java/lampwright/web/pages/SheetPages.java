@@ -137,6 +137,7 @@ public final class SheetPages {
     String path = SetupPages.setupPath(studio, id);
     WishPairs pairs =
         WishPairs.of(context.queryParamMap()).without(pair -> pair.name().equals(PAPER));
+    int chosen = way(pairs);
     if (pairs.find(WishPairs.KIT).isEmpty()) {
       Catalogued setup = cataloguing.get(caller, studio, id);
       return new Sheeted(
@@ -150,7 +151,7 @@ public final class SheetPages {
       throw Refused.invalid(
           "/kit", "Nothing can be made of this setup with that kit. Print it as it was.");
     }
-    Adaptation way = ways.get(Math.min(way(pairs), ways.size()) - 1);
+    Adaptation way = ways.get(Math.min(chosen, ways.size()) - 1);
     SetupDocument original = adapted.setup().document();
     return new Sheeted(
         adapted.setup(),
@@ -178,7 +179,11 @@ public final class SheetPages {
   /** From 1. */
   private static int way(WishPairs pairs) {
     String written = pairs.find(WishPairs.WAY).orElse("1");
-    return written.matches("[1-9]") ? Integer.parseInt(written) : 1;
+    if (!written.matches("[1-9]")) {
+      throw Refused.invalid(
+          "/way", "Way must be 1 to 9, as the adaptation counts them; leave it out for the first.");
+    }
+    return Integer.parseInt(written);
   }
 
   /** Who reads feet prints on Letter, if nothing else is said. */

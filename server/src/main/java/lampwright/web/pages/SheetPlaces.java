@@ -4,7 +4,7 @@ import lampwright.engine.lens.DepthOfField;
 import lampwright.engine.light.Point;
 import lampwright.engine.unit.Degrees;
 import lampwright.setup.SetupDocument;
-import lampwright.setup.sheet.FromHitMark;
+import lampwright.setup.building.FromHitMark;
 import lampwright.wording.Wording;
 
 /** How the field sheet says where something stands: a direction from the hit mark, and a tape. */

@@ -14,8 +14,7 @@ import lampwright.setup.SetupDocument;
  * @param changes for as many happenings
  * @param changeLetters of what is then off, and what it costs
  * @param packing kinds of gear
- * @param cautions of them
- * @param cautionLetters of each
+ * @param cautionLetters of all cautions together; those beyond are named, not explained
  * @param noteLines to write on
  * @param planPt how tall the drawings may be
  */
@@ -27,7 +26,6 @@ record SheetRoom(
     int changes,
     int changeLetters,
     int packing,
-    int cautions,
     int cautionLetters,
     int noteLines,
     double planPt) {
@@ -35,17 +33,17 @@ record SheetRoom(
   /** From the roomiest on. */
   private static final List<SheetRoom> ALL =
       List.of(
-          new SheetRoom(3, 220, 12, 240, 14, 200, 40, 12, 400, 2, 340),
-          new SheetRoom(5, 150, 10, 170, 14, 140, 30, 12, 300, 2, 285),
-          new SheetRoom(7, 110, 8, 130, 14, 110, 26, 10, 260, 2, 262),
-          new SheetRoom(12, 0, 8, 100, 14, 90, 26, 8, 240, 2, 262),
-          new SheetRoom(12, 0, 6, 80, 14, 60, 20, 8, 220, 1, 240),
-          new SheetRoom(12, 0, 4, 60, 10, 50, 16, 8, 180, 0, 215),
-          new SheetRoom(12, 0, 4, 60, 8, 50, 12, 8, 160, 0, 205),
-          new SheetRoom(12, 0, 3, 50, 5, 40, 8, 8, 150, 0, 190),
-          new SheetRoom(12, 0, 2, 40, 3, 40, 4, 8, 120, 0, 180),
-          new SheetRoom(9, 0, 3, 50, 6, 50, 8, 8, 150, 0, 200),
-          new SheetRoom(7, 0, 0, 0, 2, 50, 0, 8, 90, 0, 180));
+          new SheetRoom(3, 220, 12, 240, 14, 200, 40, 9000, 2, 340),
+          new SheetRoom(5, 150, 10, 170, 14, 140, 30, 5000, 2, 285),
+          new SheetRoom(7, 110, 8, 130, 14, 110, 26, 4000, 2, 262),
+          new SheetRoom(12, 0, 8, 100, 14, 90, 26, 4000, 2, 262),
+          new SheetRoom(12, 0, 6, 80, 14, 60, 20, 4000, 1, 240),
+          new SheetRoom(12, 0, 4, 60, 10, 50, 16, 3000, 0, 215),
+          new SheetRoom(12, 0, 4, 60, 8, 50, 12, 3000, 0, 205),
+          new SheetRoom(12, 0, 3, 50, 5, 40, 8, 3000, 0, 190),
+          new SheetRoom(12, 0, 2, 40, 3, 40, 4, 2400, 0, 180),
+          new SheetRoom(9, 0, 3, 50, 6, 50, 8, 2000, 0, 200),
+          new SheetRoom(7, 0, 0, 0, 2, 50, 0, 1200, 0, 180));
 
   /** The number of the first that has room for a setup's lights, to be tried first. */
   static int firstFor(SetupDocument setup) {

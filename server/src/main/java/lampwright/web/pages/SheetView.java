@@ -15,10 +15,11 @@ import lampwright.setup.Camera;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
+import lampwright.setup.Target;
+import lampwright.setup.building.BuildUp;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.LightFigures;
 import lampwright.setup.figures.OpticsFigures;
-import lampwright.setup.sheet.BuildUp;
 import lampwright.tasks.Catalogued;
 import lampwright.wording.CautionLine;
 import lampwright.wording.Figure;
@@ -148,7 +149,7 @@ record SheetView(
   private List<SheetPage.Step> steps(SheetRoom room) {
     Map<LightId, BuildUp.Step> built =
         BuildUp.of(setup, figures).stream()
-            .collect(Collectors.toMap(step -> step.light().id(), step -> step));
+            .collect(Collectors.toMap(step -> step.light().light().id(), step -> step));
     List<SheetPage.Step> steps = new ArrayList<>();
     int lights = 0;
     for (lampwright.setup.BuildStep step : setup.buildOrder()) {
@@ -173,7 +174,7 @@ record SheetView(
   }
 
   private SheetPage.Step step(BuildUp.Step built, Optional<String> what, SheetRoom room) {
-    LightFigures of = figures.get(built.light().id());
+    LightFigures of = built.light();
     Light light = of.light();
     SheetPlaces places = new SheetPlaces(setup, words);
     return new SheetPage.Step(
@@ -196,13 +197,19 @@ record SheetView(
   }
 
   private String aim(Light light, SheetPlaces places) {
-    String at = words.where(light.target());
-    String up = words.notation().tape(light.target().at().z());
-    return light
-        .aim()
-        .filter(aim -> aim.distanceTo(light.target().at()).value() > 0.02)
-        .map(aim -> words.say("sheet.aim.other", places.whole(aim), tape(aim), at))
-        .orElseGet(() -> words.say("sheet.aim", at, up));
+    Target target = light.target();
+    String at = words.where(target);
+    String aimed =
+        light
+            .aim()
+            .filter(aim -> aim.distanceTo(target.at()).value() > 0.02)
+            .map(aim -> words.say("sheet.aim.other", places.whole(aim), tape(aim), at))
+            .orElseGet(() -> words.say("sheet.aim", at, tape(target.at())));
+    return switch (target.held()) {
+      case TOWARD_LIGHT -> aimed;
+      case TOWARD_CAMERA -> aimed + ". " + words.say("sheet.meter.camera");
+      case ON_SURFACE -> aimed + ". " + words.say("sheet.meter.surface");
+    };
   }
 
   private String tape(Point point) {
@@ -262,16 +269,22 @@ record SheetView(
     return new SheetPage.Fact(words.say(key), value);
   }
 
+  /** A caution stands whole or by its name alone: half a warning can mislead. */
   private SheetPage.Cut<CautionLine> cautions(SheetFacts facts, SheetRoom room) {
-    List<CautionLine> all = CautionLine.all(setup, words);
-    List<CautionLine> shown =
-        all.stream()
-            .limit(room.cautions())
-            .map(
-                line ->
-                    new CautionLine(
-                        line.danger(), SheetRoom.cut(line.act(), room.cautionLetters())))
-            .toList();
-    return new SheetPage.Cut<>(shown, facts.more(all.size() - shown.size()));
+    List<CautionLine> shown = new ArrayList<>();
+    int letters = 0;
+    int left = 0;
+    for (CautionLine line : CautionLine.all(setup, words)) {
+      letters += line.act().length();
+      if (letters <= room.cautionLetters()) {
+        shown.add(line);
+      } else {
+        left++;
+        if (!line.danger().isEmpty()) {
+          shown.add(new CautionLine(line.danger(), ""));
+        }
+      }
+    }
+    return new SheetPage.Cut<>(shown, facts.more(left));
   }
 }

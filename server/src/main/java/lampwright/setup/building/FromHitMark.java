@@ -1,4 +1,4 @@
-package lampwright.setup.sheet;
+package lampwright.setup.building;
 
 import java.util.Optional;
 import lampwright.engine.light.Point;
@@ -6,6 +6,7 @@ import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.Metres;
 import lampwright.setup.Camera;
 import lampwright.setup.SetupDocument;
+import lampwright.setup.Subject;
 
 /**
  * Where something stands, as somebody on the hit mark finds it with a tape and a compass: a
@@ -36,6 +37,21 @@ public record FromHitMark(Metres overGround, Degrees fromAxis, Optional<Degrees>
             .camera()
             .flatMap(Camera::bearing)
             .map(of -> new Degrees(withinATurn(of.value() + fromAxis.value()))));
+  }
+
+  /**
+   * The direction in which a subject's face points, as directions of the setup are counted: true
+   * where the camera's bearing is known, else from its axis.
+   */
+  public static Degrees faced(Subject subject, SetupDocument setup) {
+    Point at = subject.place();
+    Optional<Point> camera = setup.camera().flatMap(Camera::place);
+    double toCamera =
+        clockwise(
+            camera.map(place -> place.x() - at.x()).orElse(0.0),
+            camera.map(place -> place.y() - at.y()).orElse(-1.0));
+    double north = setup.camera().flatMap(Camera::bearing).map(Degrees::value).orElse(0.0);
+    return new Degrees(withinATurn(toCamera - subject.facing().value() - axis(setup) + north));
   }
 
   /** Asks whether it stands on the hit mark, so that no direction leads there. */
