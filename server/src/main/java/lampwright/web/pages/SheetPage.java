@@ -1,5 +1,6 @@
 package lampwright.web.pages;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import lampwright.drawing.Svg;
@@ -28,6 +29,7 @@ import lampwright.wording.Wording;
  * @param power batteries and frames, in sentences
  * @param packing what to bring
  * @param noteLines to write on
+ * @param tight a light on two lines instead of three
  */
 public record SheetPage(
     Layout layout,
@@ -52,12 +54,23 @@ public record SheetPage(
     Cut<Piece> packing,
     String weight,
     Cut<CautionLine> cautions,
-    int noteLines) {
+    int noteLines,
+    boolean tight) {
 
   /** In a column of changes, about. */
   private static final int LETTERS_OF_A_LINE = 46;
 
   private static final int LETTERS_OF_A_NAME = 15;
+  private static final int LETTERS_OF_A_CUE = 20;
+
+  /**
+   * Of the figures' own letters and of their names', about, and the space after each, in points.
+   */
+  private static final double LETTER_OF_A_FIGURE_PT = 8.4;
+
+  private static final double LETTER_OF_A_NAME_PT = 4.9;
+  private static final double AFTER_A_FIGURE_PT = 8;
+  private static final double STRIP_PT = 530;
 
   public SheetPage {
     files = List.copyOf(files);
@@ -121,17 +134,47 @@ public record SheetPage(
    */
   public record Piece(int count, String name, String weight) {}
 
-  /** Whether the marks stand in the second column, where the first is the longer one. */
+  /** Whether the marks stand in the second column, so that the longer of the two is shorter. */
   public boolean isMovementSecond() {
-    int first =
+    int left =
         changes.items().stream()
             .mapToInt(
                 of ->
                     Math.max(
-                        1 + of.when().length() / LETTERS_OF_A_NAME,
-                        1 + (of.turns().length() + of.then().length()) / LETTERS_OF_A_LINE))
+                        lines(of.when(), LETTERS_OF_A_NAME),
+                        lines(of.turns() + of.then(), LETTERS_OF_A_LINE)))
             .sum();
-    return first > power.size() + packing.items().size();
+    int right =
+        power.stream().mapToInt(line -> lines(line, LETTERS_OF_A_LINE)).sum()
+            + packing.items().size();
+    int marks =
+        movement.items().stream()
+            .mapToInt(
+                of ->
+                    Math.max(
+                        lines(of.name(), LETTERS_OF_A_NAME), lines(of.cue(), LETTERS_OF_A_CUE)))
+            .sum();
+    return Math.max(left, right + marks) < Math.max(left + marks, right);
+  }
+
+  /** The strip in one row, or in two where that would press the words under its figures. */
+  public List<List<Figure>> stripRows() {
+    if (strip.stream().mapToDouble(SheetPage::widthPt).sum() <= STRIP_PT) {
+      return List.of(strip);
+    }
+    int half = (strip.size() + 1) / 2;
+    return List.of(strip.subList(0, half), strip.subList(half, strip.size()));
+  }
+
+  /** What the figure takes, or its name on two lines, but at least the longest word of that. */
+  private static double widthPt(Figure figure) {
+    int word = Arrays.stream(figure.name().split(" ", -1)).mapToInt(String::length).max().orElse(0);
+    double name = Math.max(word, figure.name().length() / 2.0) * LETTER_OF_A_NAME_PT;
+    return Math.max(figure.value().length() * LETTER_OF_A_FIGURE_PT, name) + AFTER_A_FIGURE_PT;
+  }
+
+  private static int lines(String text, int letters) {
+    return 1 + text.length() / letters;
   }
 
   /** The words of who prints it. */

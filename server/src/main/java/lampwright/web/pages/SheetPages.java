@@ -100,9 +100,12 @@ public final class SheetPages {
     Sheeted sheeted = sheeted(context, studio, words);
     Layout layout =
         layouts.named(context, studio, "sheet.page.of", sheeted.from().document().title());
-    SheetRoom room = SheetRoom.of(SheetRoom.firstFor(sheeted.document()));
-    templates.show(
-        context, "sheet", sheeted.view(words).page(around(context, studio, sheeted, layout), room));
+    SheetFile.Paper paper = paper(context, words);
+    SheetView view = sheeted.view(words);
+    SheetView.Around around = around(context, studio, sheeted, layout);
+    IntFunction<SheetPage> page = room -> view.page(around, SheetRoom.of(room));
+    int room = printer.room(SheetRoom.firstFor(sheeted.document()), page, paper);
+    templates.show(context, "sheet", page.apply(room));
   }
 
   /** Gives it as a PDF; its words and units are the caller's. */

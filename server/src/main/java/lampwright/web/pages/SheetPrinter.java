@@ -1,5 +1,7 @@
 package lampwright.web.pages;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
@@ -11,12 +13,12 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
@@ -34,6 +36,10 @@ public final class SheetPrinter {
 
   private static final int MOST_AT_ONCE = 2;
   private static final int MOST_SIDES = 2;
+
+  /** Of a hundred kilobytes each. */
+  private static final int MOST_ROOMS_KNOWN = 100;
+
   private static final String FOLDER = "/lampwright/sheet-fonts/";
 
   /** Addresses of this scheme lead to our fonts; no other leads anywhere. */
@@ -50,6 +56,11 @@ public final class SheetPrinter {
   private final Map<String, byte[]> fonts = new TreeMap<>();
   private final String style;
   private final String drawingStyle;
+
+  /** By the markup in the first room: a sheet that is looked at is often printed next. */
+  private final Cache<String, Integer> rooms =
+      Caffeine.newBuilder().maximumSize(MOST_ROOMS_KNOWN).build();
+
   private final Semaphore places = new Semaphore(MOST_AT_ONCE, true);
 
   /**
@@ -98,29 +109,49 @@ public final class SheetPrinter {
   }
 
   /**
-   * Prints, in tighter and tighter room until it is on two sides.
+   * Finds the first room, from one to tighter ones, in which a sheet is on two sides.
    *
    * @param first the number of the room to begin with
    * @param page the sheet in the room of a number
    * @throws Refused Unavailable where others print and go on printing
    */
-  Printed print(int first, IntFunction<SheetPage> page, SheetFile.Paper paper) {
-    try {
-      if (!places.tryAcquire(LONGEST_WAIT.toMillis(), TimeUnit.MILLISECONDS)) {
-        throw Refused.unavailable(LONGEST_WAIT);
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw Refused.unavailable(LONGEST_WAIT);
+  int room(int first, IntFunction<SheetPage> page, SheetFile.Paper paper) {
+    String roomiest = markup(page.apply(first), paper);
+    Integer known = rooms.getIfPresent(roomiest);
+    if (known != null) {
+      return known;
     }
+    enter();
     try {
       int room = first;
-      while (true) {
-        Optional<Printed> printed = print(markup(page.apply(room), paper), SheetRoom.isLast(room));
-        if (printed.isPresent()) {
-          return printed.get();
-        }
+      for (String markup = roomiest;
+          !SheetRoom.isLast(room) && sides(markup) > MOST_SIDES;
+          markup = markup(page.apply(room), paper)) {
         room++;
+      }
+      rooms.put(roomiest, room);
+      return room;
+    } finally {
+      places.release();
+    }
+  }
+
+  /**
+   * Prints in the room that {@link #room} finds.
+   *
+   * @throws Refused Unavailable where others print and go on printing
+   */
+  Printed print(int first, IntFunction<SheetPage> page, SheetFile.Paper paper) {
+    String markup = markup(page.apply(room(first, page, paper)), paper);
+    enter();
+    try {
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      try (BatikSVGDrawer drawer = new BatikSVGDrawer();
+          PdfBoxRenderer renderer = renderer(markup, drawer, out)) {
+        renderer.layout();
+        renderer.createPDF();
+        return new Printed(
+            renderer.getRootBox().getLayer().getPages().size(), new Bytes(out.toByteArray()));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -129,37 +160,47 @@ public final class SheetPrinter {
     }
   }
 
-  /** Empty where it would take a third side and may not. */
-  private Optional<Printed> print(String markup, boolean atAnyLength) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (BatikSVGDrawer drawer = new BatikSVGDrawer();
-        PdfBoxRenderer renderer =
-            new PdfRendererBuilder()
-                .usePdfUaAccessibility(true)
-                .useSVGDrawer(drawer)
-                .useUnicodeLineBreaker(new SpaceBreaker())
-                .withProducer("Lampwright")
-                .useUriResolver((_, uri) -> fonts.containsKey(uri) ? uri : null)
-                .useHttpStreamImplementation(this::font)
-                .useProtocolsStreamImplementation(
-                    this::font, SCHEME, "http", "https", "file", "jar", "data")
-                .useExternalResourceAccessControl(
-                    (uri, _) -> fonts.containsKey(uri),
-                    ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI)
-                .useExternalResourceAccessControl(
-                    (uri, _) -> fonts.containsKey(uri),
-                    ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
-                .withHtmlContent(markup, null)
-                .toStream(out)
-                .buildPdfRenderer()) {
-      renderer.layout();
-      int sides = renderer.getRootBox().getLayer().getPages().size();
-      if (sides > MOST_SIDES && !atAnyLength) {
-        return Optional.empty();
+  private void enter() {
+    try {
+      if (!places.tryAcquire(LONGEST_WAIT.toMillis(), TimeUnit.MILLISECONDS)) {
+        throw Refused.unavailable(LONGEST_WAIT);
       }
-      renderer.createPDF();
-      return Optional.of(new Printed(sides, new Bytes(out.toByteArray())));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw Refused.unavailable(LONGEST_WAIT);
     }
+  }
+
+  private int sides(String markup) {
+    try (BatikSVGDrawer drawer = new BatikSVGDrawer();
+        PdfBoxRenderer renderer = renderer(markup, drawer, OutputStream.nullOutputStream())) {
+      renderer.layout();
+      return renderer.getRootBox().getLayer().getPages().size();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private PdfBoxRenderer renderer(String markup, BatikSVGDrawer drawer, OutputStream out)
+      throws IOException {
+    return new PdfRendererBuilder()
+        .usePdfUaAccessibility(true)
+        .useSVGDrawer(drawer)
+        .useUnicodeLineBreaker(new SpaceBreaker())
+        .withProducer("Lampwright")
+        .useUriResolver((_, uri) -> fonts.containsKey(uri) ? uri : null)
+        .useHttpStreamImplementation(this::font)
+        .useProtocolsStreamImplementation(
+            this::font, SCHEME, "http", "https", "file", "jar", "data")
+        .useExternalResourceAccessControl(
+            (uri, _) -> fonts.containsKey(uri),
+            ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI)
+        .useExternalResourceAccessControl(
+            (uri, _) -> fonts.containsKey(uri),
+            ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
+        .withHtmlContent(markup, null)
+        .toStream(out)
+        .buildPdfRenderer();
   }
 
   private FSStream font(String uri) {

@@ -93,7 +93,8 @@ record SheetView(
         facts.packing(),
         facts.weight(),
         cautions(facts, room),
-        room.noteLines());
+        room.noteLines(),
+        room.tight());
   }
 
   private boolean isTrue() {

@@ -13,6 +13,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -163,6 +164,52 @@ class SheetPrinterTest {
     }
   }
 
+  /** The demo's fullest has nine; three more, with a reason each, stand beside some of those. */
+  @Test
+  void twelveLightsFitOnTwoSidesAndEachHasItsRow() throws IOException {
+    Map<String, Object> written =
+        new HashMap<>(SetupDocument.FORM.writeObject(SEEDS.setup("one-chair-too-many")));
+    List<Object> lights = new ArrayList<>((List<?>) written.get("lights"));
+    for (int more = 0; more < 3; more++) {
+      Map<Object, Object> light = new HashMap<>((Map<?, ?>) lights.get(more));
+      light.put("id", "more-" + more);
+      lights.add(light);
+    }
+    written.put("lights", lights);
+    for (SheetFile.Paper paper : SheetFile.Paper.values()) {
+      try (PDDocument read = print(sound(written), WordsForTests.germanFeetAndThirds(), paper)) {
+        assertEquals(2, read.getNumberOfPages());
+        String text = text(read);
+        for (int number = 1; number <= 12; number++) {
+          assertTrue(text.contains(" " + number + " "), number + " in " + text);
+        }
+      }
+    }
+  }
+
+  private static SetupDocument sound(Map<String, Object> written) {
+    return switch (SetupDocument.FORM.read(written)) {
+      case Reading.Sound<SetupDocument>(SetupDocument sound) -> sound;
+      case Reading.Faulty<SetupDocument> faulty -> throw new AssertionError(faulty.problems());
+    };
+  }
+
+  @Test
+  void aCautionStandsWholeOrByItsNameButIsNeverCut() throws IOException {
+    Map<String, Object> written =
+        new HashMap<>(SetupDocument.FORM.writeObject(SEEDS.setup("one-chair-too-many")));
+    String sentence = "Keep the third stand off the wet planks because the tide turns early. ";
+    String last = "Nobody walks there alone.";
+    written.put("cautions", Collections.nCopies(20, (sentence.repeat(8) + last).strip()));
+    try (PDDocument read = print(sound(written), ENGLISH, SheetFile.Paper.A4)) {
+      String text = text(read);
+      int whole = text.split(last, -1).length - 1;
+      assertEquals(text.split(sentence.strip(), -1).length - 1, 8 * whole, text);
+      assertTrue(text.contains("and " + (20 - whole) + " more on the page"), text);
+      assertEquals(2, read.getNumberOfPages());
+    }
+  }
+
   @Test
   void whatPeopleWroteStaysTextAndReachesNothing() throws IOException {
     String evil =
@@ -172,11 +219,7 @@ class SheetPrinterTest {
         new HashMap<>(SetupDocument.FORM.writeObject(SEEDS.setup("the-understudy")));
     written.put("title", evil.substring(0, 100).replace("\u0001", ""));
     written.put("cautions", List.of(evil.replace("\u0001", "")));
-    SetupDocument setup =
-        switch (SetupDocument.FORM.read(written)) {
-          case Reading.Sound<SetupDocument>(SetupDocument sound) -> sound;
-          case Reading.Faulty<SetupDocument> faulty -> throw new AssertionError(faulty.problems());
-        };
+    SetupDocument setup = sound(written);
     try (PDDocument read = print(setup, ENGLISH, SheetFile.Paper.A4)) {
       String text = text(read);
       assertTrue(text.contains("<script>alert(1)</script>"), text);
