@@ -76,7 +76,8 @@ public record BuildLine(
               .orElseGet(() -> withoutLight(step.what().orElse(""))));
     }
     for (Light light : setup.lightsInBuildOrder()) {
-      if (setup.buildOrder().stream().noneMatch(step -> step.light().equals(Optional.of(light.id())))) {
+      if (setup.buildOrder().stream()
+          .noneMatch(step -> step.light().equals(Optional.of(light.id())))) {
         lines.add(steps.of(figures.get(light.id()), Optional.empty()));
       }
     }
@@ -113,9 +114,7 @@ public record BuildLine(
       Light light = figures.light();
       int number = numbers.getOrDefault(light.id(), 0);
       Optional<PlanTable.Row> row =
-          table.rows().stream()
-              .filter(of -> of.number().equals(Optional.of(number)))
-              .findFirst();
+          table.rows().stream().filter(of -> of.number().equals(Optional.of(number))).findFirst();
       Optional<Level> level = figures.level();
       return new BuildLine(
           Optional.of(light.id()),
