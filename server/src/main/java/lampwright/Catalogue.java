@@ -31,6 +31,7 @@ import lampwright.tasks.KitKeeping;
 import lampwright.tasks.LocationKeeping;
 import lampwright.tasks.MeaningUpkeep;
 import lampwright.tasks.NoteKeeping;
+import lampwright.tasks.Proposing;
 import lampwright.tasks.Recording;
 import lampwright.tasks.SearchKeeping;
 import lampwright.tasks.SearchNews;
@@ -63,6 +64,7 @@ final class Catalogue implements AutoCloseable {
   private final Tracing tracing;
   private final Editing editing;
   private final Recording recording;
+  private final Proposing proposing;
   private final Signing signing;
   private final SignatureUpkeep signatures;
   private final Histories histories;
@@ -115,6 +117,7 @@ final class Catalogue implements AutoCloseable {
     tracing = new Tracing(database);
     editing = new Editing(database);
     recording = new Recording(database, cataloguing);
+    proposing = new Proposing(database, cataloguing, ids);
     signing = new Signing(database);
     histories = new Histories(database, cataloguing);
     stating = new Stating(database, cataloguing);
@@ -193,6 +196,10 @@ final class Catalogue implements AutoCloseable {
 
   Recording recording() {
     return recording;
+  }
+
+  Proposing proposing() {
+    return proposing;
   }
 
   Signing signing() {

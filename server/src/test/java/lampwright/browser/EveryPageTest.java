@@ -40,6 +40,7 @@ class EveryPageTest {
           "/studios/{studio}/imports/{import}",
           // A form that was refused shows it again at its own address, and these are such.
           "/studios/{studio}/setups/{setup}/used",
+          "/studios/{studio}/setups/{setup}/proposals/{proposal}",
           "/studios/{studio}/setups/{setup}/takes/{take}",
           "/studios/{studio}/setups/{setup}/notes");
 
@@ -111,6 +112,10 @@ class EveryPageTest {
     while (!open.isEmpty()) {
       visit(open.remove());
     }
+    // Seven lights on a phone: the handles of the drawings lie close together.
+    browser.open(address("/studios/demo/setups/overthecut/edit"));
+    browser.await(() -> !browser.all(".desk-view-plan .handle").isEmpty());
+    look("a crowded setup");
     assertEquals(List.of(), wrong);
     Set<String> missed = new TreeSet<>();
     for (ServedRoute route : house.routes()) {

@@ -21,6 +21,7 @@ record PlacesAndTakesAsDescribed(TestHouse house, Described described, Visitor a
             .orElseThrow();
     takes(setup);
     notes(setup);
+    proposals(setup);
   }
 
   private void takes(String setup) {
@@ -49,6 +50,38 @@ record PlacesAndTakesAsDescribed(TestHouse house, Described described, Visitor a
     patches(one, place);
     described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"3\"").delete(place));
     described.mustFit("GET " + one, 404, author.get(place));
+  }
+
+  private void proposals(String setup) {
+    String all = IN_STUDIO + "/setups/{setup}/proposals";
+    String one = all + "/{proposal}";
+    String accept = "POST " + one + "/acceptance";
+    String path = setup + "/proposals";
+    String proposal = "{\"setup_revision\":1,\"used\":{\"exposure\":{\"iso\":200},\"lights\":[]}}";
+    Visitor crew = house.withToken("crew@demo.example");
+    Visitor reader = house.withToken("reader@demo.example");
+    HttpResponse<String> made = described.mustFit("POST " + all, 201, crew.post(path, proposal));
+    String place = made.headers().firstValue("Location").orElseThrow();
+    described.mustFit("POST " + all, 422, crew.post(path, "{}"));
+    described.mustFit("POST " + all, 403, reader.post(path, proposal));
+    described.mustFit("GET " + all, 200, author.get(path + "?limit=1"));
+    described.mustFit("GET " + all, 422, author.get(path + "?limit=0"));
+    described.mustFit("GET " + all, 403, reader.get(path));
+    described.mustFit("GET " + one, 200, crew.get(place));
+    described.mustFit("GET " + one, 304, crew.with("If-None-Match", "\"1\"").get(place));
+    described.mustFit("GET " + one, 404, author.get(path + "/zzzz"));
+    String acceptance = place + "/acceptance";
+    Visitor current = author.with("If-Match", "*");
+    described.mustFit(accept, 428, author.post(acceptance, ""));
+    described.mustFit(accept, 412, author.with("If-Match", "\"99\"").post(acceptance, ""));
+    described.mustFit(accept, 403, crew.with("If-Match", "*").post(acceptance, ""));
+    described.mustFit(accept, 200, current.post(acceptance, ""));
+    described.mustFit(accept, 409, current.post(acceptance, ""));
+    described.mustFit("GET " + one, 200, author.get(place));
+    described.mustFit("DELETE " + one, 428, author.delete(place));
+    described.mustFit("DELETE " + one, 409, current.delete(place));
+    String other = crew.post(path, proposal).headers().firstValue("Location").orElseThrow();
+    described.mustFit("DELETE " + one, 204, current.delete(other));
   }
 
   private void notes(String setup) {
