@@ -23,6 +23,7 @@ import lampwright.tasks.Finding;
 import lampwright.tasks.GearCalibrating;
 import lampwright.tasks.GearImporting;
 import lampwright.tasks.GearKeeping;
+import lampwright.tasks.GearMetering;
 import lampwright.tasks.Histories;
 import lampwright.tasks.Importing;
 import lampwright.tasks.IndexKeeping;
@@ -60,6 +61,7 @@ final class Catalogue implements AutoCloseable {
   private final GearKeeping gear;
   private final GearImporting gearImporting;
   private final GearCalibrating gearCalibrating;
+  private final GearMetering gearMetering;
   private final PictureTasks pictures;
   private final Tracing tracing;
   private final Editing editing;
@@ -110,6 +112,7 @@ final class Catalogue implements AutoCloseable {
     gear = new GearKeeping(database, ids);
     gearImporting = new GearImporting(database, ids);
     gearCalibrating = new GearCalibrating(database, new Calibrating(database));
+    gearMetering = new GearMetering(database);
     // A folder a database: what has no row in this one may well have one in another.
     pictures =
         PictureTasks.open(
@@ -192,6 +195,10 @@ final class Catalogue implements AutoCloseable {
 
   Editing editing() {
     return editing;
+  }
+
+  GearMetering gearMetering() {
+    return gearMetering;
   }
 
   Recording recording() {

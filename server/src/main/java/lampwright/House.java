@@ -251,7 +251,7 @@ public final class House implements AutoCloseable {
             new HistoryApi(
                 door, catalogue.cataloguing(), catalogue.histories(), catalogue.stating()),
             new LocationApi(door, catalogue.locations(), catalogue.sun()),
-            new TakeApi(door, catalogue.cataloguing(), catalogue.takes()),
+            new TakeApi(door, catalogue.cataloguing(), catalogue.takes(), catalogue.gearMetering()),
             new NoteApi(door, catalogue.notes()),
             new PictureApi(
                 door,
@@ -348,7 +348,11 @@ public final class House implements AutoCloseable {
                 door, catalogue.locations(), catalogue.sun(), clock, templates, studioLayouts),
             new TakePages(
                 door,
-                new TakePages.Tasks(catalogue.cataloguing(), catalogue.takes(), catalogue.notes()),
+                new TakePages.Tasks(
+                    catalogue.cataloguing(),
+                    catalogue.takes(),
+                    catalogue.notes(),
+                    catalogue.gearMetering()),
                 new Ids(random),
                 clock,
                 templates,

@@ -262,6 +262,7 @@ public record Routes(Api api, Pages pages) {
     routes.get(setup + "/takes/{take}", pages.takes()::showLog, SIGNED_IN);
     routes.post(setup + "/takes/{take}", pages.takes()::correct, SIGNED_IN);
     routes.post(setup + "/takes/{take}/withdrawal", pages.takes()::withdraw, SIGNED_IN);
+    routes.post(setup + "/takes/{take}/readings", pages.takes()::keepReadings, SIGNED_IN);
     routes.get(setup + "/notes", pages.takes()::showLog, SIGNED_IN);
     routes.post(setup + "/notes", pages.takes()::note, SIGNED_IN);
   }
@@ -332,6 +333,7 @@ public record Routes(Api api, Pages pages) {
     routes.patch(take, api.takes()::change, SIGNED_IN);
     routes.delete(take, api.takes()::delete, SIGNED_IN);
     routes.post(take + "/calibration", api.takes()::calibrate, SIGNED_IN);
+    routes.post(take + "/gear-readings", api.takes()::keepWithGear, SIGNED_IN);
     String notes = "/api/studios/{studio}/setups/{setup}/notes";
     String note = notes + "/{note}";
     routes.get(notes, api.notes()::list, SIGNED_IN);

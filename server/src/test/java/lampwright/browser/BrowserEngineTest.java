@@ -18,6 +18,7 @@ import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
 import lampwright.wording.WordsForTests;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
  * and number by number. Node stands for the browser. {@code BrowserAnswersTest} has the other half
  * of the setups in each person's notation.
  */
+@Order(1)
 class BrowserEngineTest {
 
   private static final Notation USUAL = WordsForTests.usual().notation();

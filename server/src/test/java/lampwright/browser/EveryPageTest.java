@@ -21,6 +21,7 @@ import lampwright.TestHouse;
 import lampwright.Visitor;
 import lampwright.web.EveryKindOfThing;
 import lampwright.web.http.ServedRoute;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
@@ -28,6 +29,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
  * Every page that links lead to, in a real browser: held against the rules of axe-core in both
  * themes, narrow enough for its window, without a complaint and without a request to anywhere else.
  */
+@Order(1)
 class EveryPageTest {
 
   /** Pages that no link leads to from inside; each has its own test. */

@@ -1,7 +1,9 @@
 package lampwright.web;
 
 import java.net.http.HttpResponse;
+import java.util.Map;
 import lampwright.TestHouse;
+import lampwright.Told;
 import lampwright.Visitor;
 
 /** Holds locations, takes and notes against the API's description of itself. */
@@ -47,9 +49,20 @@ record PlacesAndTakesAsDescribed(TestHouse house, Described described, Visitor a
     described.mustFit("POST " + one + "/calibration", 422, first.post(calibration, "{}"));
     described.mustFit("POST " + one + "/calibration", 200, first.post(calibration, chosen));
     described.mustFit("POST " + one + "/calibration", 412, first.post(calibration, chosen));
+    String gear = place + "/gear-readings";
+    author.post(STUDIO + "/gear", Documents.json(headOf(setup)));
+    described.mustFit("POST " + one + "/gear-readings", 422, author.post(gear, "{}"));
+    described.mustFit("POST " + one + "/gear-readings", 200, author.post(gear, chosen));
     patches(one, place);
     described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"3\"").delete(place));
     described.mustFit("GET " + one, 404, author.get(place));
+  }
+
+  /** A head of the studio's that is called as the setup's is. */
+  private Map<String, Object> headOf(String setup) {
+    Object name =
+        Told.at(Visitor.object(author.get(setup)), "document", "lights", 0, "head", "name");
+    return GearForTests.head(name.toString(), 64);
   }
 
   private void proposals(String setup) {
