@@ -54,6 +54,25 @@ public final class Cautions {
     return List.copyOf(cautions);
   }
 
+  /** Those that one light of a setup calls for, while it is set up. */
+  public static List<Caution> ofLight(SetupDocument setup, Light light) {
+    List<Caution> cautions = new ArrayList<>();
+    boolean outdoors = isOutdoors(setup);
+    if (light.head().feed() == Head.Feed.MAINS && (outdoors || isWet(setup))) {
+      cautions.add(new Caution.Of(Danger.MAINS_OUTDOORS));
+    }
+    if (outdoors && catchesWind(light)) {
+      cautions.add(new Caution.Of(Danger.STANDS_IN_WIND));
+    }
+    if (light.place().z() > HIGH_M) {
+      cautions.add(new Caution.Of(Danger.HEADS_OVERHEAD));
+    }
+    if (isNearEyes(light)) {
+      cautions.add(new Caution.Of(Danger.HEADS_NEAR_EYES));
+    }
+    return List.copyOf(cautions);
+  }
+
   private static boolean isOutdoors(SetupDocument setup) {
     Optional<Boolean> indoors =
         setup.occasion().flatMap(Occasion::place).flatMap(Occasion.Place::indoors);

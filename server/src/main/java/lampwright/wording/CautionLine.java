@@ -3,6 +3,7 @@ package lampwright.wording;
 import java.util.List;
 import lampwright.setup.Caution;
 import lampwright.setup.Cautions;
+import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
 
 /**
@@ -16,6 +17,11 @@ public record CautionLine(String danger, String act) {
   /** All of a setup, the gravest first. */
   public static List<CautionLine> all(SetupDocument setup, Wording words) {
     return Cautions.of(setup).stream().map(caution -> of(caution, words)).toList();
+  }
+
+  /** Those of one light, while it is set up. */
+  public static List<CautionLine> ofLight(SetupDocument setup, Light light, Wording words) {
+    return Cautions.ofLight(setup, light).stream().map(caution -> of(caution, words)).toList();
   }
 
   static CautionLine of(Caution caution, Wording words) {

@@ -10,7 +10,7 @@ final class SecurityHeaders {
   private static final String CONTENT_SECURITY_POLICY =
       "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:;"
           + " font-src 'self'; connect-src 'self'; form-action 'self'; frame-ancestors 'none';"
-          + " base-uri 'none'; manifest-src 'self'";
+          + " base-uri 'none'; manifest-src 'self'; worker-src 'self'";
 
   private final Map<String, String> headers = new LinkedHashMap<>();
 
