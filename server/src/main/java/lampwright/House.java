@@ -81,6 +81,7 @@ import lampwright.web.pages.Assets;
 import lampwright.web.pages.BesidePages;
 import lampwright.web.pages.DrawnSetups;
 import lampwright.web.pages.EditorPages;
+import lampwright.web.pages.FieldPages;
 import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
 import lampwright.web.pages.GearEditPages;
@@ -350,6 +351,12 @@ public final class House implements AutoCloseable {
                 catalogue.cataloguing(),
                 catalogue.adapting(),
                 publicUrl,
+                templates,
+                studioLayouts),
+            new FieldPages(
+                door,
+                new FieldPages.Tasks(catalogue.cataloguing(), catalogue.kits(), catalogue.takes()),
+                assets,
                 templates,
                 studioLayouts),
             new LocationPages(

@@ -16,8 +16,9 @@ import lampwright.setup.SetupDocument;
  * <p>A request has {@code document} (the setup as REST writes it), {@code language}, {@code
  * lengths}, {@code stops}, {@code phrases} (texts by key) and, if not all is wanted, {@code want}
  * (a list of {@link Part}s). Where something happened it has {@code happening}, and may have {@code
- * keep} and {@code kit}: see {@link AskedNow}. An answer has {@code problems} (each a {@code
- * pointer} into the document and a {@code message}) and, where there are none, the parts.
+ * keep} and {@code kit}: see {@link AskedNow}; where something was metered it has {@code metered}:
+ * see {@link AskedMeter}. An answer has {@code problems} (each a {@code pointer} into the document
+ * and a {@code message}) and, where there are none, the parts.
  */
 final class Answers {
 
@@ -47,6 +48,7 @@ final class Answers {
   private static Map<String, Object> parts(Request request, SetupDocument setup) {
     Problems problems = new Problems();
     Optional<AskedNow> now = AskedNow.find(request, setup, problems);
+    Optional<AskedMeter> meter = AskedMeter.find(request, setup, problems);
     if (!problems.isEmpty()) {
       return Map.of("problems", problems(problems.list()));
     }
@@ -57,10 +59,10 @@ final class Answers {
       if (!request.wanted().contains(part)) {
         continue;
       }
-      if (part == Part.NOW) {
-        now.ifPresent(asked -> answer.put(part.key(), asked.answer()));
-      } else {
-        answer.put(part.key(), parts.of(part));
+      switch (part) {
+        case NOW -> now.ifPresent(asked -> answer.put(part.key(), asked.answer()));
+        case METER -> meter.ifPresent(asked -> answer.put(part.key(), asked.answer()));
+        default -> answer.put(part.key(), parts.of(part));
       }
     }
     return answer;

@@ -15,7 +15,9 @@ enum Part {
   NEEDS,
   WORKINGS,
   /** What to change now; only where the request says what happened. */
-  NOW;
+  NOW,
+  /** Readings against what is expected; only where the request has some. */
+  METER;
 
   /** As requests and answers name it. */
   String key() {

@@ -22,13 +22,15 @@ import lampwright.language.StopFraction;
  * @param wanted the parts of the answer; all where the request does not say
  * @param question what happened and what must stay, as plain values, right or wrong
  * @param kit what stands by, as plain values; absent where the request has none
+ * @param metered what the meter gave, as plain values; absent where the request has nothing
  */
 record Request(
     Object document,
     Notation notation,
     Set<Part> wanted,
     Optional<Object> question,
-    Optional<Object> kit) {
+    Optional<Object> kit,
+    Optional<Object> metered) {
 
   Request {
     wanted = Set.copyOf(wanted);
@@ -49,7 +51,8 @@ record Request(
             known(fields, "stops", StopFraction::find)),
         wanted(fields),
         question(fields),
-        Optional.ofNullable(fields.get("kit")));
+        Optional.ofNullable(fields.get("kit")),
+        Optional.ofNullable(fields.get("metered")));
   }
 
   /** A place may stand as three numbers there, which a page has at hand. */

@@ -25,6 +25,7 @@ public final class PhraseFiles {
           "comparing",
           "drawing",
           "editor",
+          "field",
           "figuring",
           "finding",
           "pages",

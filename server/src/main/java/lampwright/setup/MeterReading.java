@@ -85,7 +85,8 @@ public record MeterReading(
           "What the meter took the light with; usually flat. A dome is read with a constant of its"
               + " own.");
 
-  static final ObjectForm<MeterReading> FORM =
+  /** The reading as a document. */
+  public static final ObjectForm<MeterReading> FORM =
       ObjectForm.of(
           "meter_reading",
           "What an incident meter gave for one light alone at its target.",

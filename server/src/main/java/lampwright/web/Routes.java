@@ -41,6 +41,7 @@ import lampwright.web.pages.ArchivePages;
 import lampwright.web.pages.AssetFiles;
 import lampwright.web.pages.BesidePages;
 import lampwright.web.pages.EditorPages;
+import lampwright.web.pages.FieldPages;
 import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
 import lampwright.web.pages.GearEditPages;
@@ -114,6 +115,7 @@ public record Routes(Api api, Pages pages) {
       AdaptedPages adapted,
       NowPages now,
       SheetPages sheets,
+      FieldPages field,
       LocationPages locations,
       TakePages takes,
       LifePages life,
@@ -210,6 +212,7 @@ public record Routes(Api api, Pages pages) {
     proposals(routes);
     archives(routes);
     savedSearches(routes);
+    onLocation(routes);
     fieldSheets(routes);
     pagesOfTheDay(routes);
     pagesOfPictures(routes);
@@ -249,6 +252,13 @@ public record Routes(Api api, Pages pages) {
     routes.post("/api" + setup + "/reactions", api.reactions()::react, SIGNED_IN);
     routes.post("/api/studios/{studio}/reactions", api.reactions()::reactBody, SIGNED_IN);
     routes.get(setup + "/now", pages.now()::show, SIGNED_IN);
+  }
+
+  private void onLocation(RouteList routes) {
+    routes.get("/studios/{studio}/setups/{setup}/field", pages.field()::show, SIGNED_IN);
+    routes.get("/studios/{studio}/field", pages.field()::list, SIGNED_IN);
+    routes.get("/worker.js", pages.field()::worker, ANYONE);
+    routes.get("/manifest.webmanifest", pages.field()::manifest, ANYONE);
   }
 
   private void fieldSheets(RouteList routes) {

@@ -1,10 +1,13 @@
 // The copies of kept pages on this phone: one cache for each build of the server, with the assets that its
 // pages name, so that no page of one build ever meets a script of another.
 
-import { all, BUILDS, ENTRIES, find, KEPT, remove, tellNews } from "./field-store.js";
+import { add, all, clear, DAYS, ENTRIES, find, FORGOTTEN, KEPT, remove, tellNews } from "./field-store.js";
 import { SENT } from "./field-outbox.js";
 
 const PREFIX = "lampwright-kept-";
+
+// Held only while copies are put in or taken out, never while something is fetched.
+const LOCK = "lampwright-copies";
 
 export const cacheOf = (build) => PREFIX + build;
 
@@ -22,26 +25,19 @@ export async function ourCaches() {
   return (await caches.keys()).filter((name) => name.startsWith(PREFIX));
 }
 
+export const holdingCopies = (act) => navigator.locks.request(LOCK, act);
+
 /** The copy of a page; undefined where none is kept. */
 export async function copyOf(path) {
   const [, setup] = OF_SETUP.exec(path) ?? [];
-  if (setup) {
-    const kept = await find(KEPT, setup);
-    return kept && caches.match(path, { ...PLAINLY, cacheName: cacheOf(kept.build) });
-  }
-  for (const name of (await ourCaches()).reverse()) {
-    const copy = await caches.match(path, { ...PLAINLY, cacheName: name });
-    if (copy) {
-      return copy;
-    }
-  }
-  return undefined;
+  const kept = setup ? await find(KEPT, setup) : (await all(KEPT)).find((one) => one.list === path);
+  return kept && caches.match(path, { ...PLAINLY, cacheName: cacheOf(kept.build) });
 }
 
 /** Where the kept pages are listed; undefined where nothing is kept. */
 export async function listPath() {
   const [first] = await all(KEPT);
-  return first?.path.replace(/\/setups\/[^/]+$/, "/field");
+  return first?.list;
 }
 
 /** The bytes of all that is kept. */
@@ -58,14 +54,16 @@ export async function room() {
 
 /** Takes one setup from this phone, and everything with the last. */
 export async function forget(path) {
-  const kept = await find(KEPT, path);
-  await remove(KEPT, path);
-  if ((await all(KEPT)).length === 0) {
-    await Promise.all((await ourCaches()).map((name) => caches.delete(name)));
-  } else if (kept) {
-    const cache = await caches.open(cacheOf(kept.build));
-    await Promise.all(["field", "sheet"].map((page) => cache.delete(`${path}/${page}`, PLAINLY)));
-  }
+  await holdingCopies(async () => {
+    const kept = await find(KEPT, path);
+    await remove(KEPT, path);
+    if ((await all(KEPT)).length === 0) {
+      await Promise.all((await ourCaches()).map((name) => caches.delete(name)));
+    } else if (kept) {
+      const cache = await caches.open(cacheOf(kept.build));
+      await Promise.all(["field", "sheet"].map((page) => cache.delete(`${path}/${page}`, PLAINLY)));
+    }
+  });
   tellNews();
 }
 
@@ -74,23 +72,24 @@ export async function forget(path) {
  * sight until the same person signs in again.
  */
 export async function forgetAll() {
-  await Promise.all((await ourCaches()).map((name) => caches.delete(name)));
-  for (const store of [KEPT, BUILDS]) {
-    for (const { path } of await all(store)) {
-      await remove(store, path);
+  await holdingCopies(async () => {
+    await add(FORGOTTEN, true);
+    await Promise.all((await ourCaches()).map((name) => caches.delete(name)));
+    await clear(KEPT);
+    await clear(DAYS);
+    for (const entry of await all(ENTRIES)) {
+      if (entry.state === SENT) {
+        await remove(ENTRIES, entry.place);
+      }
     }
-  }
-  for (const entry of await all(ENTRIES)) {
-    if (entry.state === SENT) {
-      await remove(ENTRIES, entry.place);
-    }
-  }
+  });
   tellNews();
 }
 
 /** Leaves nothing of anybody else to whoever is signed in now. */
 export async function leaveOnlyTo(person) {
-  if ((await all(KEPT)).some((kept) => kept.person !== person)) {
+  const others = (await Promise.all([KEPT, DAYS].map(all))).flat().some((one) => one.person !== person);
+  if (others) {
     await forgetAll();
   }
 }

@@ -168,7 +168,8 @@ async function sendAll(tell) {
     if (entry === undefined) {
       return { state: "of-another" };
     }
-    tell({ state: "sending", left: waiting.length });
+    const left = waiting.filter((one) => one.person === who.person).length;
+    tell({ state: "sending", left });
     const came = await outcome(entry, who.csrfToken);
     if (came === "signed-out" || (came === "again" && provenAgain)) {
       return { state: "signed-out" };

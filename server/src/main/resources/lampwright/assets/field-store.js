@@ -1,12 +1,15 @@
 // What a phone keeps on location, in IndexedDB: entries that wait to be sent, which setups are kept, how
-// far each build is. Pages and the service worker share it.
+// far each day is. Pages and the service worker share it.
 
 const NAME = "lampwright-field";
 const VERSION = 1;
 
 export const ENTRIES = "entries";
 export const KEPT = "kept";
-export const BUILDS = "builds";
+export const DAYS = "days";
+
+// Counts how often everything was forgotten, so that what is still being fetched knows.
+export const FORGOTTEN = "forgotten";
 
 // Tells every tab and the worker that something here is another.
 export const NEWS = "lampwright-field";
@@ -20,7 +23,8 @@ function open() {
       const entries = request.result.createObjectStore(ENTRIES, { keyPath: "place", autoIncrement: true });
       entries.createIndex("key", "take.client_key", { unique: true });
       request.result.createObjectStore(KEPT, { keyPath: "path" });
-      request.result.createObjectStore(BUILDS, { keyPath: "path" });
+      request.result.createObjectStore(DAYS, { keyPath: "path" });
+      request.result.createObjectStore(FORGOTTEN, { autoIncrement: true });
     };
     request.onsuccess = () => {
       // Another version of the page wants to change the shape: let it.
@@ -56,7 +60,11 @@ export const put = (store, value) => within(store, "readwrite", (of) => of.put(v
 
 export const remove = (store, key) => within(store, "readwrite", (of) => of.delete(key));
 
+export const clear = (store) => within(store, "readwrite", (of) => of.clear());
+
 export const find = (store, key) => within(store, "readonly", (of) => of.get(key));
+
+export const count = (store) => within(store, "readonly", (of) => of.count());
 
 // In the order of their keys.
 export const all = (store) => within(store, "readonly", (of) => of.getAll());
@@ -65,4 +73,8 @@ export function tellNews() {
   const channel = new BroadcastChannel(NEWS);
   channel.postMessage("changed");
   channel.close();
+}
+
+export function onNews(act) {
+  new BroadcastChannel(NEWS).addEventListener("message", act);
 }

@@ -54,7 +54,7 @@ async function page(request, path) {
   try {
     return await fetchFor(request, copy ? PATIENCE_MS : undefined);
   } catch {
-    return copy ?? away("");
+    return copy ?? away("page");
   }
 }
 

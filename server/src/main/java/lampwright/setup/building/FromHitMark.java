@@ -28,7 +28,7 @@ public record FromHitMark(Metres overGround, Degrees fromAxis, Optional<Degrees>
   public static FromHitMark of(Point place, SetupDocument setup) {
     double x = place.x();
     double y = place.y();
-    double turned = clockwise(x, y) - axis(setup);
+    double turned = clockwise(x, y) - axis(setup).value();
     Degrees fromAxis = new Degrees(withinATurn(turned));
     return new FromHitMark(
         new Metres(Math.sqrt(x * x + y * y)),
@@ -51,7 +51,8 @@ public record FromHitMark(Metres overGround, Degrees fromAxis, Optional<Degrees>
             camera.map(place -> place.x() - at.x()).orElse(0.0),
             camera.map(place -> place.y() - at.y()).orElse(-1.0));
     double north = setup.camera().flatMap(Camera::bearing).map(Degrees::value).orElse(0.0);
-    return new Degrees(withinATurn(toCamera - subject.facing().value() - axis(setup) + north));
+    return new Degrees(
+        withinATurn(toCamera - subject.facing().value() - axis(setup).value() + north));
   }
 
   /** Asks whether it stands on the hit mark, so that no direction leads there. */
@@ -65,13 +66,13 @@ public record FromHitMark(Metres overGround, Degrees fromAxis, Optional<Degrees>
   }
 
   /** Where the camera looks, clockwise from the document's y axis; along it where nothing tells. */
-  private static double axis(SetupDocument setup) {
+  public static Degrees axis(SetupDocument setup) {
     Optional<Point> from = setup.camera().flatMap(Camera::place);
     if (from.isEmpty()) {
-      return 0;
+      return new Degrees(0);
     }
     Point to = setup.camera().flatMap(Camera::aim).orElse(new Point(0, 0, 0));
-    return clockwise(to.x() - from.get().x(), to.y() - from.get().y());
+    return new Degrees(clockwise(to.x() - from.get().x(), to.y() - from.get().y()));
   }
 
   private static double clockwise(double right, double away) {

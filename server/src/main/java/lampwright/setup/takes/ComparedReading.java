@@ -40,8 +40,13 @@ public record ComparedReading(
 
   /** Every reading of a take, in its order. */
   public static List<ComparedReading> of(Take take, SetupDocument shot) {
+    return of(take.readings(), shot);
+  }
+
+  /** Readings that nobody has logged yet. */
+  public static List<ComparedReading> of(List<TakeReading> readings, SetupDocument shot) {
     Figures figures = FiguresComputation.of(shot);
-    return take.readings().stream().map(reading -> of(reading, shot, figures)).toList();
+    return readings.stream().map(reading -> of(reading, shot, figures)).toList();
   }
 
   private static ComparedReading of(TakeReading reading, SetupDocument shot, Figures figures) {

@@ -55,7 +55,8 @@ public record TakeReading(LightId light, MeterReading meter) {
           reading -> reading.meter().receptor(),
           "What the meter took the light with; usually flat.");
 
-  static final ObjectForm<TakeReading> FORM =
+  /** The reading as a document. */
+  public static final ObjectForm<TakeReading> FORM =
       ObjectForm.of(
           "take_reading",
           "What the meter gave for one light alone at its target, on the day.",

@@ -3,6 +3,7 @@ package lampwright.web.pages;
 /**
  * A light on the field sheet, as it is set up on its stand.
  *
+ * @param id in the document
  * @param number on the plan
  * @param gear head, modifier, gels
  * @param direction "242°"; empty on the hit mark
@@ -14,6 +15,7 @@ package lampwright.web.pages;
  * @param together what the meter gives with all lights before it; "–" where that is not known
  */
 public record SheetLight(
+    String id,
     int number,
     String role,
     String gear,

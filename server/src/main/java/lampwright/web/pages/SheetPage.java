@@ -22,7 +22,6 @@ import lampwright.wording.Wording;
  * @param bearings what directions are counted from
  * @param drawings absent on a sheet of nothing
  * @param steps lights and what else is done, in build order
- * @param moreSteps how many lights stand on the page only, in words; may be empty
  * @param camera facts, the distance that is focused on first
  * @param movement whom or what it is of, then each mark with its cue
  * @param changes what to change when the light changes
@@ -46,7 +45,6 @@ public record SheetPage(
     String bearings,
     Drawings drawings,
     List<Step> steps,
-    String moreSteps,
     List<Fact> camera,
     Cut<Mark> movement,
     Cut<Change> changes,

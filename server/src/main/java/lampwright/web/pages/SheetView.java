@@ -12,13 +12,9 @@ import lampwright.drawing.Elevation;
 import lampwright.drawing.Plan;
 import lampwright.engine.light.Point;
 import lampwright.setup.Camera;
-import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
-import lampwright.setup.Target;
-import lampwright.setup.building.BuildUp;
 import lampwright.setup.figures.Figures;
-import lampwright.setup.figures.LightFigures;
 import lampwright.setup.figures.OpticsFigures;
 import lampwright.tasks.Catalogued;
 import lampwright.wording.CautionLine;
@@ -66,8 +62,6 @@ record SheetView(
 
   SheetPage page(Around around, SheetRoom room) {
     SheetFacts facts = new SheetFacts(setup, figures, numbers, words, room);
-    List<SheetPage.Step> steps = steps(room);
-    int shown = (int) steps.stream().filter(step -> step.light().isPresent()).count();
     return new SheetPage(
         around.layout(),
         SheetRoom.cut(around.from().document().title(), LONGEST_TITLE),
@@ -84,8 +78,7 @@ record SheetView(
         new SheetPage.Drawings(
             Plan.onPaper(setup, figures, numbers, words.notation(), room.planPt()),
             Elevation.onPaper(setup, figures, numbers, words.notation(), room.planPt())),
-        steps,
-        facts.more(setup.lights().size() - shown),
+        new BuildSteps(setup, figures, numbers, words).all(room.whyLetters()),
         camera(),
         facts.movement(),
         facts.changes(around),
@@ -145,72 +138,6 @@ record SheetView(
                         words.say("pages.unit.ev"),
                         words.say("sheet.ambientReads"))));
     return strip;
-  }
-
-  private List<SheetPage.Step> steps(SheetRoom room) {
-    Map<LightId, BuildUp.Step> built =
-        BuildUp.of(setup, figures).stream()
-            .collect(Collectors.toMap(step -> step.light().light().id(), step -> step));
-    List<SheetPage.Step> steps = new ArrayList<>();
-    int lights = 0;
-    for (lampwright.setup.BuildStep step : setup.buildOrder()) {
-      Optional<BuildUp.Step> light = step.light().map(built::get);
-      if (light.isEmpty()) {
-        step.what()
-            .map(what -> SheetRoom.cut(what, Math.max(room.whyLetters(), 105)))
-            .ifPresent(what -> steps.add(new SheetPage.Step(what, Optional.empty())));
-      } else if (lights++ < room.lights()) {
-        steps.add(step(light.get(), step.what(), room));
-      }
-    }
-    for (Light light : setup.lightsInBuildOrder()) {
-      boolean named =
-          setup.buildOrder().stream()
-              .anyMatch(step -> step.light().equals(Optional.of(light.id())));
-      if (!named && lights++ < room.lights() && built.containsKey(light.id())) {
-        steps.add(step(built.get(light.id()), Optional.empty(), room));
-      }
-    }
-    return steps;
-  }
-
-  private SheetPage.Step step(BuildUp.Step built, Optional<String> what, SheetRoom room) {
-    LightFigures of = built.light();
-    Light light = of.light();
-    SheetPlaces places = new SheetPlaces(setup, words);
-    return new SheetPage.Step(
-        room.whyLetters() == 0
-            ? ""
-            : SheetRoom.cut(what.or(light::reason).orElse(""), room.whyLetters()),
-        Optional.of(
-            new SheetLight(
-                numbers.getOrDefault(light.id(), 0),
-                words.role(light.role()),
-                words.gear(light.heads(), light.head(), light.modifier(), light.gels())
-                    + (light.pops() > 1 ? ", " + words.say("sheet.pops", light.pops()) : ""),
-                places.direction(light.place()),
-                places.distance(light.place()),
-                words.notation().tape(light.place().z()),
-                aim(light, places),
-                words.power(light.head(), light.stopsDown()),
-                of.level().map(level -> words.reading(level.reading())).orElse("–"),
-                built.together().map(all -> words.reading(all.reading())).orElse("–"))));
-  }
-
-  private String aim(Light light, SheetPlaces places) {
-    Target target = light.target();
-    String at = words.where(target);
-    String aimed =
-        light
-            .aim()
-            .filter(aim -> aim.distanceTo(target.at()).value() > 0.02)
-            .map(aim -> words.say("sheet.aim.other", places.whole(aim), tape(aim), at))
-            .orElseGet(() -> words.say("sheet.aim", at, tape(target.at())));
-    return switch (target.held()) {
-      case TOWARD_LIGHT -> aimed;
-      case TOWARD_CAMERA -> aimed + ". " + words.say("sheet.meter.camera");
-      case ON_SURFACE -> aimed + ". " + words.say("sheet.meter.surface");
-    };
   }
 
   private String tape(Point point) {

@@ -3,11 +3,9 @@ package lampwright.web.pages;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import lampwright.drawing.StopRuler;
-import lampwright.setup.takes.ComparedReading;
+import lampwright.drawing.MeteredLine;
 import lampwright.setup.takes.Take;
 import lampwright.tasks.LoggedTake;
-import lampwright.wording.Deviation;
 import lampwright.wording.Wording;
 
 /** Takes as the log of the day shows them. */
@@ -37,7 +35,7 @@ final class TakeCards {
         document.kept() == Take.Kept.YES,
         document.why().orElse(""),
         document.changed().orElse(""),
-        take.readings().stream().map(this::line).toList(),
+        take.readings().stream().map(reading -> MeteredLine.of(reading, words)).toList(),
         correction,
         keeping);
   }
@@ -75,24 +73,6 @@ final class TakeCards {
         mayWithdraw ? action + "/withdrawal" : "",
         !errors.isEmpty(),
         errors);
-  }
-
-  private TakesPage.ReadingLine line(ComparedReading of) {
-    String name = TakeFields.name(of.reading().light());
-    StopRuler ruler =
-        StopRuler.of(name, words.notation())
-            .withNames(words.say("pages.takes.isMetered"), words.say("pages.takes.isExpected"));
-    ruler = of.metered().map(at -> at.fromShooting().value()).map(ruler::withDot).orElse(ruler);
-    ruler = of.expected().map(at -> at.fromShooting().value()).map(ruler::withBar).orElse(ruler);
-    ruler = of.uncertainty().map(stops -> stops.value()).map(ruler::withBand).orElse(ruler);
-    return new TakesPage.ReadingLine(
-        name,
-        words.reading(of.reading().meter().fNumber()),
-        of.expected().map(level -> words.reading(level.reading())).orElseGet(words::notKnown),
-        of.uncertainty().map(words::giveOrTake).orElse(""),
-        of.over().map(over -> Deviation.of(over, words)),
-        ruler.svg(),
-        of.over().isPresent() && of.remedy().isEmpty() ? "" : words.say(of.sentence()));
   }
 
   String when(OffsetDateTime at) {

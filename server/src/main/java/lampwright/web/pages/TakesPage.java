@@ -2,8 +2,7 @@ package lampwright.web.pages;
 
 import java.util.List;
 import java.util.Optional;
-import lampwright.drawing.Svg;
-import lampwright.wording.Deviation;
+import lampwright.drawing.MeteredLine;
 
 /**
  * The log of the day of one setup, for one thumb.
@@ -53,7 +52,7 @@ public record TakesPage(
       boolean isKept,
       String why,
       String changed,
-      List<ReadingLine> readings,
+      List<MeteredLine> readings,
       Optional<Correction> correction,
       Optional<KeepingForm> keeping) {
 
@@ -61,23 +60,6 @@ public record TakesPage(
       readings = List.copyOf(readings);
     }
   }
-
-  /**
-   * One reading beside what was expected.
-   *
-   * @param uncertainty "±0.3"; empty where none is known
-   * @param off by how much it is off; absent where that cannot be said
-   * @param ruler an open dot where it was metered, a bar where it was expected
-   * @param sentence what is off, and what helps; empty where nothing is off
-   */
-  public record ReadingLine(
-      String light,
-      String metered,
-      String expected,
-      String uncertainty,
-      Optional<Deviation> off,
-      Svg ruler,
-      String sentence) {}
 
   /**
    * Where one take is corrected, or taken back.

@@ -2,6 +2,7 @@ package lampwright.web.pages;
 
 import java.util.List;
 import java.util.Optional;
+import lampwright.drawing.MeteredLine;
 import lampwright.drawing.StopRuler;
 import lampwright.engine.unit.Stops;
 import lampwright.wording.Deviation;
@@ -42,7 +43,7 @@ final class DayPreviews {
         "The best of the hands." + words,
         "Rim a step to the left." + words,
         List.of(
-            new TakesPage.ReadingLine(
+            new MeteredLine(
                 "Key" + words,
                 "f/8",
                 "f/11",
