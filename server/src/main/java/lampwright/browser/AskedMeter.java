@@ -36,7 +36,7 @@ import lampwright.wording.Wording;
 record AskedMeter(SetupDocument setup, Metered metered, Notation notation) {
 
   /** A reading on a mark, toward the camera. */
-  private record OnMark(int mark, MeterReading reading) {
+  record OnMark(int mark, MeterReading reading) {
 
     private static final Field<OnMark, Integer> MARK =
         required("mark", Forms.count(0, 999), OnMark::mark, "Which mark, from 0.");
