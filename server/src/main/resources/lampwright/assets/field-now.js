@@ -14,7 +14,7 @@ export class Now {
   }
 
   start() {
-    const form = this.box.querySelector(".now-form:not(.moved)");
+    const form = this.box.querySelector(".now-form:not(.now-moved)");
     form.addEventListener("submit", (event) => {
       event.preventDefault();
       this.ask(happening(form, event.submitter?.value), form);

@@ -65,7 +65,7 @@ export class Waiting {
       return "";
     }
     return this.state.state === "signed-out"
-      ? element("a", { class: "way", href: "/sign-in" }, this.words.say("waiting.signIn"))
+      ? element("a", { class: "way", href: `/sign-in?next=${location.pathname}` }, this.words.say("waiting.signIn"))
       : button(this.words.say("waiting.send"), () => this.sender.go());
   }
 }

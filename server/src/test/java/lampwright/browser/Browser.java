@@ -72,6 +72,11 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
         Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER),
         "No Chromium here: apt-get install chromium chromium-driver");
     profile = Files.createTempDirectory("lampwright-browser");
+    begin();
+  }
+
+  /** Starts it, with what it kept where it was killed before. */
+  void begin() {
     ChromeOptions options = new ChromeOptions();
     options.setBinary(CHROMIUM.toFile());
     options.addArguments(
@@ -125,6 +130,21 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
           Files.deleteIfExists(path);
         }
       }
+    }
+  }
+
+  /** Kills it with all its processes, as a phone does that has no memory left. */
+  void kill() {
+    String own = "--user-data-dir=" + profile;
+    for (ProcessHandle process : ProcessHandle.current().descendants().toList()) {
+      if (process.info().commandLine().filter(line -> line.contains(own)).isPresent()) {
+        process.destroyForcibly();
+      }
+    }
+    try {
+      driver().quit();
+    } catch (WebDriverException _) {
+      // There is nobody to say goodbye to.
     }
   }
 
@@ -317,6 +337,11 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
     return driver().executeScript(script, arguments) instanceof List<?> list
         ? list.stream().map(String::valueOf).toList()
         : List.of();
+  }
+
+  /** Forgets who has signed in. */
+  void loseCookies() {
+    driver().manage().deleteAllCookies();
   }
 
   /** Lets the browser be somebody who has signed in already. */

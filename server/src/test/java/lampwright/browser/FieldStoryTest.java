@@ -1,0 +1,174 @@
+package lampwright.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.OffsetDateTime;
+import java.util.HashSet;
+import java.util.List;
+import java.util.stream.IntStream;
+import lampwright.TestHouse;
+import lampwright.Told;
+import lampwright.Visitor;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
+
+/**
+ * A day on location with two phones whose signal is cut in the middle: one loses it while it sends,
+ * and its browser is killed; the other has none from the beginning.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Order(2)
+class FieldStoryTest {
+
+  private static final int EACH = 25;
+  private static final int WITH_SIGNAL = 8;
+  private static final String SETUP = "/studios/demo/setups/overthecut";
+  private static final String READY = "[data-field][data-ready=yes]";
+
+  /**
+   * Taps "Kept" with a word for each, and waits each time until the page says that it is logged.
+   */
+  private static final String LOG =
+      """
+      const [first, last, phone] = arguments;
+      const form = document.querySelector("[data-take-now]");
+      const latest = () => document.querySelector("[data-entries] .said")?.textContent ?? "";
+      const become = (text) => new Promise((resolve) => {
+        const look = () => latest() === text ? resolve() : requestAnimationFrame(look);
+        look();
+      });
+      return (async () => {
+        for (let i = first; i < last; i += 1) {
+          form.elements.words.value = `${phone} ${i}`;
+          form.querySelector("[value=yes]").click();
+          await become(`${phone} ${i}`);
+        }
+        return [];
+      })();
+      """;
+
+  @RegisterExtension static final TestHouse house = TestHouse.withDemo();
+  @RegisterExtension static final Signal signal = new Signal();
+  @RegisterExtension static final Browser one = Browser.smallPhone();
+  @RegisterExtension static final Browser two = Browser.smallPhone();
+
+  @BeforeAll
+  void bothPhonesKeepTheSetup() {
+    signal.leadTo(house.port());
+    keep(one, "crew@demo.example");
+    keep(two, "author@demo.example");
+  }
+
+  private static void keep(Browser phone, String email) {
+    phone.open(signal.address("/sign-in"));
+    String[] cookie = house.signedIn(email).header("Cookie").split("=", 2);
+    phone.takeCookie(cookie[0], cookie[1]);
+    phone.open(signal.address(SETUP + "/field"));
+    phone.see(READY);
+    assertTrue(copy(phone).startsWith("With drawings, sheet, kits"), copy(phone));
+    phone.press(phone.see("[data-copy] button"));
+    phone.await(() -> copy(phone).startsWith("Copy of "));
+  }
+
+  private static String copy(Browser phone) {
+    return phone.see("[data-copy] p").getText();
+  }
+
+  private static String waiting(Browser phone) {
+    return phone.see("[data-waiting] p").getText();
+  }
+
+  @Test
+  void aDayWithoutSignalArrivesWholeAndOnce() {
+    one.list(LOG, 0, WITH_SIGNAL, "one");
+    one.await(() -> !one.all(".entry").isEmpty() && one.all(".entry-waiting").isEmpty());
+    signal.become(Signal.State.LOSES_ANSWERS);
+    one.list(LOG, WITH_SIGNAL, WITH_SIGNAL + 1, "one");
+    one.await(() -> waiting(one).startsWith("One entry waits on this phone. No signal."));
+    signal.become(Signal.State.NONE);
+
+    itOpensAndComputes(two);
+    two.list(LOG, 0, EACH, "two");
+    one.list(LOG, WITH_SIGNAL + 1, EACH, "one");
+    one.kill();
+    one.begin();
+    itOpensAndComputes(one);
+    assertTrue(waiting(one).startsWith((EACH - WITH_SIGNAL) + " entries wait"), waiting(one));
+    assertEquals(WITH_SIGNAL + 1, logged().size(), "the server has no more than it could get");
+
+    signal.become(Signal.State.THERE);
+    two.press(two.see("[data-waiting] button"));
+    signInAgain(one);
+    for (Browser phone : List.of(one, two)) {
+      phone.await(() -> phone.all(".entry-waiting").isEmpty());
+    }
+    eachIsThereOnceAndInItsOrder();
+  }
+
+  /** A session may go with the browser that had it; what waits stays. */
+  private static void signInAgain(Browser phone) {
+    phone.loseCookies();
+    phone.press(phone.see("[data-waiting] button"));
+    phone.await(() -> waiting(phone).contains("Sign in to send it"));
+    phone.follow(phone.see("[data-waiting] a"));
+    phone.see("input[name=email]").sendKeys("crew@demo.example");
+    phone.see("input[name=password]").sendKeys(TestHouse.PASSWORD);
+    phone.follow(phone.see("main form button"));
+    phone.see(READY);
+  }
+
+  /** The copy opens without signal, says so, and its engine answers. */
+  private static void itOpensAndComputes(Browser phone) {
+    phone.open(signal.address(SETUP + "/field"));
+    phone.see(READY);
+    phone.await(() -> copy(phone).endsWith("revision 1. No signal."));
+    phone.press(phone.see("[data-now] [value=falls-1]"));
+    phone.await(
+        () ->
+            phone.all("[data-now-answer] .now-turns").stream()
+                .anyMatch(turns -> turns.getText().equals("Shutter 1/500 → 1/250")));
+    phone.open(signal.address("/studios/demo/kits"));
+    assertEquals(
+        "There is no signal, and that page is not kept on this phone. These are.",
+        phone.see("[data-away]").getText());
+    phone.follow(phone.see(".kept-list a"));
+    phone.see(READY);
+    phone.press(phone.see("[data-next]"));
+    phone.open(signal.address(SETUP + "/sheet"));
+    assertTrue(phone.see(".fs-kind").getText().equals("Field sheet"));
+    phone.open(signal.address(SETUP + "/field"));
+    phone.see(READY);
+  }
+
+  private static void eachIsThereOnceAndInItsOrder() {
+    List<?> takes = logged();
+    assertEquals(2 * EACH, takes.size());
+    assertEquals(
+        2 * EACH,
+        new HashSet<>(takes.stream().map(t -> Told.at(t, "document", "client_key")).toList())
+            .size());
+    List<OffsetDateTime> times =
+        takes.stream()
+            .map(t -> OffsetDateTime.parse(Told.at(t, "document", "at").toString()))
+            .toList();
+    assertEquals(times.stream().sorted().toList(), times, "in the order of the taps");
+    for (String phone : List.of("one", "two")) {
+      assertEquals(
+          IntStream.range(0, EACH).mapToObj(i -> phone + " " + i).toList(),
+          takes.stream()
+              .map(t -> Told.at(t, "document", "why").toString())
+              .filter(why -> why.startsWith(phone))
+              .toList());
+    }
+  }
+
+  /** The first on top of the list. */
+  private static List<?> logged() {
+    Visitor programs = house.withToken("author@demo.example");
+    return List.copyOf(Visitor.items(programs.get("/api" + SETUP + "/takes?limit=100"))).reversed();
+  }
+}
