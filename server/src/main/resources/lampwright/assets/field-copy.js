@@ -78,7 +78,13 @@ export class Copy {
     }
   }
 
+  // A button that is under a thumb stays where nothing changed.
   tell(sentence, ...acts) {
+    const told = [sentence, ...acts.map((act) => act.textContent ?? "")].join("|");
+    if (told === this.told) {
+      return;
+    }
+    this.told = told;
     this.box.replaceChildren(element("p", { role: "status" }, sentence),
       element("p", { class: "acts" }, ...acts));
   }

@@ -1,6 +1,7 @@
 // A setup on location. The page reads well without this; with it the build goes step by step, readings are
 // compared, takes are logged, and all of that also without signal.
 
+import { leaveOnlyTo } from "./field-caches.js";
 import { Copy } from "./field-copy.js";
 import { Day } from "./field-day.js";
 import { Engine } from "./field-engine.js";
@@ -25,10 +26,13 @@ function wrong(sentence) {
   box.textContent = sentence;
 }
 
-// A copy has the token of the session that it was kept in.
-async function renewForms() {
+// A copy is of the person and has the token of the session that it was kept in.
+async function renew() {
   const who = await session().catch(() => undefined);
-  if (who?.person === data.person) {
+  if (who && who.person !== data.person) {
+    await leaveOnlyTo(who.person);
+    location.reload();
+  } else if (who) {
     document.querySelectorAll("input[name=csrf]").forEach((field) => {
       field.value = who.csrfToken;
     });
@@ -48,4 +52,4 @@ if (data.may_log) {
 page.dataset.ready = "yes";
 await waiting.start();
 await new Copy(page.querySelector("[data-copy]"), data, words).start();
-await renewForms();
+await renew();

@@ -47,7 +47,13 @@ export class Waiting {
       waiting === 0 && this.state.state !== "of-another" ? "" : this.how(),
       refused ? this.words.say("waiting.refused") : "",
     ].filter((sentence) => sentence !== "");
-    this.box.replaceChildren(element("p", { role: "status" }, says.join(" ")), this.way(waiting));
+    const way = this.way(waiting);
+    const told = [says.join(" "), way.textContent ?? ""].join("|");
+    // A button that is under a thumb stays where nothing changed.
+    if (told !== this.told) {
+      this.told = told;
+      this.box.replaceChildren(element("p", { role: "status" }, says.join(" ")), way);
+    }
   }
 
   how() {

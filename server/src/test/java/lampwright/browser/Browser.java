@@ -339,6 +339,14 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
         : List.of();
   }
 
+  /** Forgets all that the site of its page keeps in it. */
+  void forget() {
+    driver()
+        .executeCdpCommand(
+            "Storage.clearDataForOrigin",
+            Map.of("origin", address().replaceFirst("(//[^/]+).*", "$1"), "storageTypes", "all"));
+  }
+
   /** Forgets who has signed in. */
   void loseCookies() {
     driver().manage().deleteAllCookies();

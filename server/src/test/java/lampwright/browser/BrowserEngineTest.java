@@ -33,6 +33,11 @@ class BrowserEngineTest {
   private static final Notation USUAL = WordsForTests.usual().notation();
   private static final Notation OTHER = WordsForTests.germanFeetAndThirds().notation();
 
+  /** The rooms that a page has to send for a part: no other says a word in it. */
+  private static final List<String> HAPPENED = List.of("reacting.", "wording.");
+
+  private static final List<String> METERED = List.of("drawing.", "taking.", "wording.");
+
   private static EngineOnNode engine;
 
   @BeforeAll
@@ -80,19 +85,44 @@ class BrowserEngineTest {
     assertTrue(turns > some.size() / 2, () -> "only " + turns + " have ways");
   }
 
+  @Test
+  void everyReadingIsComparedAsOnTheJvm() throws Exception {
+    List<Map<String, Object>> requests = new ArrayList<>();
+    for (SetupDocument setup : new DemoSeeds().setups().values()) {
+      int turn = requests.size();
+      Map<String, Object> request =
+          Requests.ofPlain(
+              SetupDocument.FORM.write(setup), turn % 2 == 0 ? OTHER : USUAL, Part.METER);
+      double mark = List.of(2.0, 4.0, 5.6, 8.0, 11.0).get(turn % 5);
+      request.put(
+          "metered",
+          Map.of(
+              "lights",
+              setup.lights().stream()
+                  .map(of -> Map.of("light", of.id().text(), "f_number", mark, "tenths", turn % 10))
+                  .toList(),
+              "marks",
+              List.of(Map.of("mark", turn % 4, "reading", Map.of("f_number", mark)))));
+      request.put("phrases", phrases(turn % 2 == 0 ? OTHER : USUAL, METERED));
+      requests.add(request);
+    }
+    assertEquals(List.of(), engine.differences(requests));
+    assertTrue(
+        requests.stream().noneMatch(BrowserEngineTest::hasProblems), "all could be compared");
+  }
+
   private static Map<String, Object> happened(
       SetupDocument setup, Notation notation, Map<String, Object> happening) {
     Map<String, Object> request =
         Requests.ofPlain(SetupDocument.FORM.write(setup), notation, Part.NOW);
     request.put("happening", happening);
-    request.put("phrases", phrases(notation));
+    request.put("phrases", phrases(notation, HAPPENED));
     return request;
   }
 
-  /** The rooms that a page has to send for this part: no other says a word in it. */
-  private static Map<String, String> phrases(Notation notation) {
+  private static Map<String, String> phrases(Notation notation, List<String> rooms) {
     Map<String, String> sent = new HashMap<>(notation.phrases().byKey());
-    sent.keySet().removeIf(key -> !key.startsWith("reacting.") && !key.startsWith("wording."));
+    sent.keySet().removeIf(key -> rooms.stream().noneMatch(key::startsWith));
     return sent;
   }
 

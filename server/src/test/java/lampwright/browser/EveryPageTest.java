@@ -137,7 +137,7 @@ class EveryPageTest {
     return route.verb().equals("GET")
         && !route.path().startsWith("/api/")
         && !route.path().startsWith("/assets/")
-        && !route.path().endsWith(".pdf")
+        && !route.path().matches(".*\\.(pdf|js|webmanifest)")
         && !route.path().startsWith("/health/");
   }
 

@@ -11,6 +11,7 @@ import lampwright.TestHouse;
 import lampwright.Told;
 import lampwright.Visitor;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -51,16 +52,80 @@ class FieldStoryTest {
       })();
       """;
 
+  /** Logs one more, which nobody sends. */
+  private static final String LOG_ONLY =
+      """
+      const data = JSON.parse(document.querySelector("[data-field]").dataset.field);
+      const { log } = await import(data.assets[0].replace(/[^/]*$/, "field-outbox.js"));
+      await log(data, { kind: "take", setup_revision: data.revision, kept: "yes" });
+      return [];
+      """;
+
+  /** Begins to keep, and forgets everything while an answer is on its way. */
+  private static final String KEEP_AND_FORGET =
+      """
+      const [setup] = arguments;
+      const from = document.querySelector("[data-field]").dataset.field;
+      const folder = JSON.parse(from).assets[0].replace(/[^/]*$/, "");
+      const usual = window.fetch;
+      return (async () => {
+        const { keep } = await import(`${folder}field-keeping.js`);
+        const { forgetAll, ourCaches } = await import(`${folder}field-caches.js`);
+        let isAsked;
+        const asked = new Promise((resolve) => { isAsked = resolve; });
+        let goOn;
+        const held = new Promise((resolve) => { goOn = resolve; });
+        window.fetch = async (address, request) => {
+          isAsked();
+          await held;
+          return usual(address, request);
+        };
+        const kept = keep([setup], JSON.parse(from).person).then(() => "kept", (failure) => failure.reason);
+        await asked;
+        await forgetAll();
+        goOn();
+        const reason = await kept;
+        window.fetch = usual;
+        return [reason, (await ourCaches()).length];
+      })();
+      """;
+
+  /** How many caches, kept setups and entries are left. */
+  private static final String LEFT =
+      """
+      return (async () => {
+        const names = (await caches.keys()).filter((name) => name.startsWith("lampwright-kept-"));
+        const database = await new Promise((resolve) => {
+          const request = indexedDB.open("lampwright-field");
+          request.onsuccess = () => resolve(request.result);
+        });
+        const count = (store) => new Promise((resolve) => {
+          const request = database.transaction(store).objectStore(store).count();
+          request.onsuccess = () => resolve(request.result);
+        });
+        const left = [names.length, await count("kept"), await count("entries")];
+        database.close();
+        return left;
+      })();
+      """;
+
   @RegisterExtension static final TestHouse house = TestHouse.withDemo();
   @RegisterExtension static final Signal signal = new Signal();
   @RegisterExtension static final Browser one = Browser.smallPhone();
   @RegisterExtension static final Browser two = Browser.smallPhone();
 
   @BeforeAll
-  void bothPhonesKeepTheSetup() {
+  void theSignalLeadsToTheHouse() {
     signal.leadTo(house.port());
-    keep(one, "crew@demo.example");
-    keep(two, "author@demo.example");
+  }
+
+  @BeforeEach
+  void thePhonesAreNew() {
+    signal.become(Signal.State.THERE);
+    for (Browser phone : List.of(one, two)) {
+      phone.open(signal.address("/sign-in"));
+      phone.forget();
+    }
   }
 
   private static void keep(Browser phone, String email) {
@@ -84,6 +149,8 @@ class FieldStoryTest {
 
   @Test
   void aDayWithoutSignalArrivesWholeAndOnce() {
+    keep(one, "crew@demo.example");
+    keep(two, "author@demo.example");
     one.list(LOG, 0, WITH_SIGNAL, "one");
     one.await(() -> !one.all(".entry").isEmpty() && one.all(".entry-waiting").isEmpty());
     signal.become(Signal.State.LOSES_ANSWERS);
@@ -107,6 +174,20 @@ class FieldStoryTest {
       phone.await(() -> phone.all(".entry-waiting").isEmpty());
     }
     eachIsThereOnceAndInItsOrder();
+  }
+
+  @Test
+  void whoeverSignsOutLeavesNothingButWhatNobodyElseHas() {
+    keep(one, "crew@demo.example");
+    // What is kept while somebody signs out is not kept.
+    assertEquals(List.of("copy.signedOut", "0"), one.list(KEEP_AND_FORGET, SETUP));
+    keep(one, "crew@demo.example");
+    one.list(LOG_ONLY);
+    one.follow(one.see(".head-member button"));
+    assertEquals(List.of("0", "0", "1"), one.list(LEFT));
+    keep(one, "author@demo.example");
+    assertTrue(waiting(one).startsWith("Entries of somebody else wait"), waiting(one));
+    assertEquals(List.of(), one.all(".entry"));
   }
 
   /** A session may go with the browser that had it; what waits stays. */

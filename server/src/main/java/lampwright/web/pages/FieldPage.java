@@ -18,6 +18,7 @@ public record FieldPage(
     String title,
     String setupPath,
     String sheetPath,
+    String listPath,
     String placeAndDate,
     String data,
     Svg plan,

@@ -68,15 +68,17 @@ public final class FieldPages {
         "field",
         new FieldView(document, FiguresComputation.of(document), words)
             .page(
-                layout,
-                path,
-                data(caller, studio, words).ofSetup(setup, path, kits, mayLog),
-                mayLog,
-                NowPages.form(
-                    NowPages.path(studio, id),
-                    document,
-                    NowPages.names(tasks.kits(), caller, studio),
-                    words)));
+                new FieldView.Around(
+                    layout,
+                    path,
+                    listPath(studio),
+                    data(caller, studio, words).ofSetup(setup, path, kits, mayLog),
+                    mayLog,
+                    NowPages.form(
+                        NowPages.path(studio, id),
+                        document,
+                        NowPages.names(tasks.kits(), caller, studio),
+                        words))));
   }
 
   /** Shows what is kept on this phone. */

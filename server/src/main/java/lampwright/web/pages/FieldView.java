@@ -32,14 +32,25 @@ final class FieldView {
     this.places = new SheetPlaces(setup, words);
   }
 
-  FieldPage page(Layout layout, String path, String data, boolean mayLog, NowForm now) {
+  /**
+   * What stands around it.
+   *
+   * @param path of the setup's page
+   * @param data see {@link FieldPage#data}
+   */
+  record Around(
+      Layout layout, String path, String listPath, String data, boolean mayLog, NowForm now) {}
+
+  FieldPage page(Around around) {
+    String path = around.path();
     return new FieldPage(
-        layout,
+        around.layout(),
         setup.title(),
         path,
         path + SheetPages.SHEET,
+        around.listPath(),
         SetupView.placeAndDate(setup, words),
-        data,
+        around.data(),
         Plan.of(setup, figures, words.notation()),
         new BuildSteps(setup, figures, numbers, words)
             .all(BuildSteps.ALL_WORDS).stream().map(this::step).toList(),
@@ -49,14 +60,14 @@ final class FieldView {
                 : "sheet.bearings.camera"),
         marks(),
         focus(),
-        mayLog
+        around.mayLog()
             ? Optional.of(
                 new FieldPage.Day(
                     path + "/takes",
                     TakeReason.choices(true, _ -> "", words),
                     TakeReason.choices(false, _ -> "", words)))
             : Optional.empty(),
-        now,
+        around.now(),
         setup.lightsInBuildOrder().stream().map(this::mover).toList());
   }
 

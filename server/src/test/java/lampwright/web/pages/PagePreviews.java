@@ -53,6 +53,8 @@ final class PagePreviews {
         new Preview("now-nothing", "now.jte", NowPreviews.nothingHelps()),
         new Preview("now-wrong", "now.jte", NowPreviews.wrong()),
         new Preview("sheet", "sheet.jte", SheetsForTests.preview()),
+        new Preview("field", "field.jte", FieldPreviews.full()),
+        new Preview("field-list", "fieldList.jte", FieldPreviews.list()),
         new Preview("adapted", "adapted.jte", AdaptedPreviews.full()),
         new Preview("adapted-short", "adapted.jte", AdaptedPreviews.notEnough()),
         new Preview("adapted-none", "adapted.jte", AdaptedPreviews.nothingFits()),
