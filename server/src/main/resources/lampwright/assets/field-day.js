@@ -46,8 +46,8 @@ export class Day {
     return this.change({ walked: isWalked ? [...others, mark].sort((one, other) => one - other) : others });
   }
 
-  // After it was logged the next run-through begins; where one stands in the build stays.
+  // After it was logged the next run-through begins; where one stands on the page stays.
   begin() {
-    return this.change({ ...fresh(this.data), step: this.facts.step });
+    return this.change({ ...fresh(this.data), step: this.facts.step, part: this.facts.part });
   }
 }

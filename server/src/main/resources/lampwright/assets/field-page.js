@@ -8,6 +8,7 @@ import { Engine } from "./field-engine.js";
 import { dataOf } from "./field-keeping.js";
 import { Now } from "./field-now.js";
 import { session } from "./field-outbox.js";
+import { Parts } from "./field-parts.js";
 import { Steps } from "./field-steps.js";
 import { Takes } from "./field-takes.js";
 import { Waiting } from "./field-waiting.js";
@@ -49,6 +50,7 @@ const waiting = new Waiting(page.querySelector("[data-waiting]"), data.person, w
 if (data.may_log) {
   await new Takes(page, data, day, words, waiting).start();
 }
+new Parts(page, day).start();
 page.dataset.ready = "yes";
 await waiting.start();
 await new Copy(page.querySelector("[data-copy]"), data, words).start();

@@ -137,6 +137,7 @@ class FieldStoryTest {
     assertTrue(copy(phone).startsWith("With drawings, sheet, kits"), copy(phone));
     phone.press(phone.see("[data-copy] button"));
     phone.await(() -> copy(phone).startsWith("Copy of "));
+    phone.press(phone.see("a[href='#takes']"));
   }
 
   private static String copy(Browser phone) {
@@ -207,6 +208,7 @@ class FieldStoryTest {
     phone.open(signal.address(SETUP + "/field"));
     phone.see(READY);
     phone.await(() -> copy(phone).endsWith("revision 1. No signal."));
+    phone.press(phone.see("a[href='#now']"));
     phone.press(phone.see("[data-now] [value=falls-1]"));
     phone.await(
         () ->
@@ -218,10 +220,11 @@ class FieldStoryTest {
         phone.see("[data-away]").getText());
     phone.follow(phone.see(".kept-list a"));
     phone.see(READY);
+    phone.press(phone.see("a[href='#build']"));
     phone.press(phone.see("[data-next]"));
     phone.open(signal.address(SETUP + "/sheet"));
     assertTrue(phone.see(".fs-kind").getText().equals("Field sheet"));
-    phone.open(signal.address(SETUP + "/field"));
+    phone.open(signal.address(SETUP + "/field#takes"));
     phone.see(READY);
   }
 

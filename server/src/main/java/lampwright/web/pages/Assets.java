@@ -96,6 +96,7 @@ public final class Assets {
           "field-now.js",
           "field-outbox.js",
           "field-page.js",
+          "field-parts.js",
           "field-steps.js",
           "field-store.js",
           "field-takes.js",

@@ -37,6 +37,7 @@ record FieldData(Notation notation, PersonId person, String list, Assets assets)
           "field-now.js",
           "field-outbox.js",
           "field-page.js",
+          "field-parts.js",
           "field-steps.js",
           "field-store.js",
           "field-takes.js",
