@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import lampwright.TestHouse;
 import lampwright.Told;
 import lampwright.Visitor;
+import lampwright.document.Json;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
@@ -178,6 +179,46 @@ class FieldStoryTest {
   }
 
   @Test
+  void aRunThroughIsMeteredWalkedAndLoggedThoughItsTabIsLost() {
+    keep(two, "crew@demo.example");
+    signal.become(Signal.State.NONE);
+    two.press(two.see("a[href='#build']"));
+    two.press(two.see("[data-next]"));
+    two.press(two.see("[data-next]"));
+    two.see("#reading-face-of-stone").sendKeys("2");
+    two.see("[name=tenths-face-of-stone]").sendKeys("2");
+    two.press(two.see("[data-step]:not([hidden]) [data-meter] button"));
+    String says = two.see("[data-step]:not([hidden]) .met-says").getText();
+    two.press(two.see("a[href='#walk']"));
+    two.press(two.see("[data-focus]"));
+    two.press(two.see("[data-mark] .walk-checked"));
+    two.see("#mark-1").sendKeys("4");
+    two.press(two.see("[data-mark]:nth-child(2) [data-on-mark] button"));
+    two.await(() -> two.see("[data-mark]:nth-child(2) .met-off").getText().equals("−0.5 under"));
+
+    two.loseTheTab();
+    two.open(signal.address(SETUP + "/field"));
+    two.await(() -> two.see("[data-mark] [name=walked]").isSelected());
+    two.press(two.see("a[href='#build']"));
+    assertEquals("Step 3 of 10", two.see("[data-at]").getText());
+    two.await(() -> two.see("[data-step]:not([hidden]) .met-says").getText().equals(says));
+    two.press(two.see("a[href='#takes']"));
+    two.press(two.see("[data-run-through]"));
+    two.see(".entry-waiting");
+    signal.become(Signal.State.THERE);
+    two.press(two.see("[data-waiting] button"));
+    two.see(".entry-sent");
+
+    Object logged =
+        Json.parse(
+            house.withToken("author@demo.example").get("/api" + SETUP + "/takes?limit=1").body());
+    Object take = Told.at(logged, "items", 0);
+    assertEquals("run_through", Told.at(take, "document", "kind"));
+    assertEquals("Walked: start; cue: f/4. Focus checked.", Told.at(take, "document", "why"));
+    assertEquals(says, Told.at(take, "readings", 0, "sentence"), "in the server's words");
+  }
+
+  @Test
   void whoeverSignsOutLeavesNothingButWhatNobodyElseHas() {
     keep(one, "crew@demo.example");
     // What is kept while somebody signs out is not kept.
@@ -250,9 +291,12 @@ class FieldStoryTest {
     }
   }
 
-  /** The first on top of the list. */
+  /** What the two phones logged on that day; the last is on top of the server's list. */
   private static List<?> logged() {
     Visitor programs = house.withToken("author@demo.example");
-    return List.copyOf(Visitor.items(programs.get("/api" + SETUP + "/takes?limit=100"))).reversed();
+    return Visitor.items(programs.get("/api" + SETUP + "/takes?limit=100")).stream()
+        .filter(take -> Told.at(take, "document", "why").toString().matches("(one|two) \\d+"))
+        .toList()
+        .reversed();
   }
 }
