@@ -23,6 +23,7 @@ import lampwright.tasks.Finding;
 import lampwright.tasks.GearCalibrating;
 import lampwright.tasks.GearImporting;
 import lampwright.tasks.GearKeeping;
+import lampwright.tasks.GearMetering;
 import lampwright.tasks.Histories;
 import lampwright.tasks.Importing;
 import lampwright.tasks.IndexKeeping;
@@ -31,6 +32,7 @@ import lampwright.tasks.KitKeeping;
 import lampwright.tasks.LocationKeeping;
 import lampwright.tasks.MeaningUpkeep;
 import lampwright.tasks.NoteKeeping;
+import lampwright.tasks.Proposing;
 import lampwright.tasks.Recording;
 import lampwright.tasks.SearchKeeping;
 import lampwright.tasks.SearchNews;
@@ -59,10 +61,12 @@ final class Catalogue implements AutoCloseable {
   private final GearKeeping gear;
   private final GearImporting gearImporting;
   private final GearCalibrating gearCalibrating;
+  private final GearMetering gearMetering;
   private final PictureTasks pictures;
   private final Tracing tracing;
   private final Editing editing;
   private final Recording recording;
+  private final Proposing proposing;
   private final Signing signing;
   private final SignatureUpkeep signatures;
   private final Histories histories;
@@ -108,6 +112,7 @@ final class Catalogue implements AutoCloseable {
     gear = new GearKeeping(database, ids);
     gearImporting = new GearImporting(database, ids);
     gearCalibrating = new GearCalibrating(database, new Calibrating(database));
+    gearMetering = new GearMetering(database);
     // A folder a database: what has no row in this one may well have one in another.
     pictures =
         PictureTasks.open(
@@ -115,6 +120,7 @@ final class Catalogue implements AutoCloseable {
     tracing = new Tracing(database);
     editing = new Editing(database);
     recording = new Recording(database, cataloguing);
+    proposing = new Proposing(database, cataloguing, ids);
     signing = new Signing(database);
     histories = new Histories(database, cataloguing);
     stating = new Stating(database, cataloguing);
@@ -191,8 +197,16 @@ final class Catalogue implements AutoCloseable {
     return editing;
   }
 
+  GearMetering gearMetering() {
+    return gearMetering;
+  }
+
   Recording recording() {
     return recording;
+  }
+
+  Proposing proposing() {
+    return proposing;
   }
 
   Signing signing() {

@@ -28,6 +28,7 @@ import lampwright.tasks.MemberListing;
 import lampwright.tasks.Passwords;
 import lampwright.tasks.PhotometricFiles;
 import lampwright.tasks.Preferring;
+import lampwright.tasks.Reacting;
 import lampwright.tasks.SigningIn;
 import lampwright.tasks.Studios;
 import lampwright.tasks.Tokens;
@@ -49,6 +50,8 @@ import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.PictureApi;
 import lampwright.web.api.PreferencesApi;
+import lampwright.web.api.ProposalApi;
+import lampwright.web.api.ReactionApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
@@ -89,10 +92,12 @@ import lampwright.web.pages.Layouts;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.Notations;
+import lampwright.web.pages.NowPages;
 import lampwright.web.pages.PeoplePages;
 import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.PreferencesPages;
 import lampwright.web.pages.ProblemPages;
+import lampwright.web.pages.ProposalPages;
 import lampwright.web.pages.SavedSearchPages;
 import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.ShownPicturePages;
@@ -210,6 +215,7 @@ public final class House implements AutoCloseable {
     Studios studios = new Studios(database);
     Preferring preferring = new Preferring(database);
     StudioLayouts studioLayouts = new StudioLayouts(door, studios, layouts, catalogue.searchNews());
+    Reacting reacting = new Reacting(database);
     Routes.Api api =
         new Routes.Api(
             new HealthApi(
@@ -236,14 +242,16 @@ public final class House implements AutoCloseable {
             new KitApi(door, catalogue.kits()),
             new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()),
             new ReadingMapApi(door, catalogue.adapting()),
+            new ReactionApi(door, reacting),
             new SunApi(door, catalogue.sun()),
             new CandelaTableApi(door, new PhotometricFiles(database)),
             new CalibrationApi(door, catalogue.calibrating()),
             new UsedApi(door, catalogue.cataloguing(), catalogue.recording()),
+            new ProposalApi(door, catalogue.cataloguing(), catalogue.proposing()),
             new HistoryApi(
                 door, catalogue.cataloguing(), catalogue.histories(), catalogue.stating()),
             new LocationApi(door, catalogue.locations(), catalogue.sun()),
-            new TakeApi(door, catalogue.cataloguing(), catalogue.takes()),
+            new TakeApi(door, catalogue.cataloguing(), catalogue.takes(), catalogue.gearMetering()),
             new NoteApi(door, catalogue.notes()),
             new PictureApi(
                 door,
@@ -311,6 +319,7 @@ public final class House implements AutoCloseable {
                 catalogue.cataloguing(),
                 catalogue.tracing(),
                 catalogue.recording(),
+                catalogue.proposing(),
                 catalogue.signing(),
                 catalogue.kits(),
                 templates,
@@ -318,6 +327,7 @@ public final class House implements AutoCloseable {
                 life,
                 picturePages,
                 drawings),
+            new ProposalPages(door, catalogue.proposing()),
             new AdaptedPages(
                 door,
                 new AdaptedPages.Tasks(
@@ -327,11 +337,22 @@ public final class House implements AutoCloseable {
                     catalogue.adapting()),
                 templates,
                 studioLayouts),
+            new NowPages(
+                door,
+                catalogue.cataloguing(),
+                catalogue.kits(),
+                reacting,
+                templates,
+                studioLayouts),
             new LocationPages(
                 door, catalogue.locations(), catalogue.sun(), clock, templates, studioLayouts),
             new TakePages(
                 door,
-                new TakePages.Tasks(catalogue.cataloguing(), catalogue.takes(), catalogue.notes()),
+                new TakePages.Tasks(
+                    catalogue.cataloguing(),
+                    catalogue.takes(),
+                    catalogue.notes(),
+                    catalogue.gearMetering()),
                 new Ids(random),
                 clock,
                 templates,

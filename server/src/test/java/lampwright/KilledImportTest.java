@@ -17,9 +17,11 @@ import lampwright.web.Documents;
 import lampwright.web.ManyPictures;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
 /** Kills the server while it brings an archive in, and starts it again. */
+@Order(1)
 class KilledImportTest {
 
   private static final String SETUPS = "/api/studios/demo/setups";

@@ -24,9 +24,11 @@ import lampwright.picture.Drawn;
 import lampwright.web.Documents;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
 /** Kills the server, its PostgreSQL, or both while four writers write, and starts it again. */
+@Order(1)
 class KilledServerTest {
 
   private static final String SETUPS = "/api/studios/demo/setups";

@@ -75,6 +75,9 @@ final class ServerProcess implements AutoCloseable {
         new ArrayList<>(
             List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                // It lives for seconds: its best compiler would cost more than it gives.
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
                 "-cp",
                 System.getProperty(
                     "surefire.test.class.path", System.getProperty("java.class.path", "")),

@@ -21,9 +21,11 @@ import lampwright.picture.Drawn;
 import lampwright.web.Documents;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
 /** A server process with little memory, and several large pictures at once. */
+@Order(1)
 class SmallServerTest {
 
   private static final String HEAP = "-Xmx192m";

@@ -24,9 +24,11 @@ import lampwright.web.Documents;
 import lampwright.web.TwentyWriters;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
 /** Two servers, each a process with a data folder of its own, on one PostgreSQL. */
+@Order(1)
 class TwoServersTest {
 
   private static final String SETUPS = "/api/studios/demo/setups";

@@ -47,6 +47,7 @@ final class AnswerParts {
           new MissingWords(setup, words)
               .of(figures.needs()).stream().map(AnswerParts::need).toList();
       case WORKINGS -> Workings.of(figures);
+      case NOW -> throw new IllegalArgumentException("What happened is not about the setup alone.");
     };
   }
 

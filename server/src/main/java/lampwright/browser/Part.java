@@ -13,7 +13,9 @@ enum Part {
   FRONT,
   CAUTIONS,
   NEEDS,
-  WORKINGS;
+  WORKINGS,
+  /** What to change now; only where the request says what happened. */
+  NOW;
 
   /** As requests and answers name it. */
   String key() {

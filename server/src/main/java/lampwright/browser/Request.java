@@ -20,8 +20,15 @@ import lampwright.language.StopFraction;
  * @param document the setup as plain values, right or wrong
  * @param notation how the person reads
  * @param wanted the parts of the answer; all where the request does not say
+ * @param question what happened and what must stay, as plain values, right or wrong
+ * @param kit what stands by, as plain values; absent where the request has none
  */
-record Request(Object document, Notation notation, Set<Part> wanted) {
+record Request(
+    Object document,
+    Notation notation,
+    Set<Part> wanted,
+    Optional<Object> question,
+    Optional<Object> kit) {
 
   Request {
     wanted = Set.copyOf(wanted);
@@ -40,7 +47,35 @@ record Request(Object document, Notation notation, Set<Part> wanted) {
             phrases(fields),
             known(fields, "lengths", LengthUnit::find),
             known(fields, "stops", StopFraction::find)),
-        wanted(fields));
+        wanted(fields),
+        question(fields),
+        Optional.ofNullable(fields.get("kit")));
+  }
+
+  /** A place may stand as three numbers there, which a page has at hand. */
+  private static Optional<Object> question(Map<?, ?> fields) {
+    if (!fields.containsKey("happening")) {
+      return Optional.empty();
+    }
+    Map<String, Object> question = new HashMap<>();
+    question.put("happening", happening(get(fields, "happening")));
+    Optional.ofNullable(fields.get("keep")).ifPresent(keep -> question.put("keep", keep));
+    return Optional.of(question);
+  }
+
+  private static Object happening(Object plain) {
+    if (plain instanceof Map<?, ?> happening
+        && happening.get("moved") instanceof Map<?, ?> moved
+        && moved.get("place") instanceof List<?> numbers
+        && numbers.size() == 3) {
+      Map<String, Object> place =
+          Map.of("x_m", numbers.get(0), "y_m", numbers.get(1), "z_m", numbers.get(2));
+      Map<String, Object> there = new HashMap<>();
+      moved.forEach((key, value) -> there.put(key.toString(), value));
+      there.put("place", place);
+      return Map.of("moved", there);
+    }
+    return plain;
   }
 
   private static Phrases phrases(Map<?, ?> fields) {

@@ -30,6 +30,7 @@ public final class PhraseFiles {
           "pages",
           "picture",
           "problem",
+          "reacting",
           "signature",
           "studio",
           "taking",

@@ -7,6 +7,7 @@ import static lampwright.document.Field.usually;
 import java.util.List;
 import java.util.Optional;
 import lampwright.document.Field;
+import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.engine.Known;
@@ -155,6 +156,11 @@ public record Light(
                   STOPS_DOWN,
                   READING))
           .checked(LightChecks::check);
+
+  /** Where a light can stand. */
+  public static Form<Point> placeForm() {
+    return SetupForms.point();
+  }
 
   /** The modifier, or the head's standard reflector where none is named. */
   public Modifier modifierOrStandard() {

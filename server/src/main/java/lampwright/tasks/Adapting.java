@@ -132,7 +132,7 @@ public final class Adapting {
     return FiguresComputation.of(setup);
   }
 
-  private static KeptKit kit(StudioTransaction in, String id) {
+  static KeptKit kit(StudioTransaction in, String id) {
     Optional<KeptKit> found = Ids.isId(id) ? KitKeeping.find(in, new KitId(id)) : Optional.empty();
     return found.orElseThrow(
         () -> Refused.invalid("/kit", "Kit must be the id of one of the studio's kits."));

@@ -52,24 +52,29 @@ public final class Recording {
             caller.person().id(),
             in -> {
               Leave.ask(in, Permission.WRITE_SETUPS);
-              Setups setups = new Setups(in);
-              StoredSetup current = setups.find(id).orElseThrow(Refused::notFound);
-              if (current.revision() != basedOn) {
-                throw Refused.stale(current.revision());
-              }
-              SetupDocument document = used(read(current.document()), used);
-              Saving saving =
-                  setups.replaceByUsed(
-                      id,
-                      basedOn,
-                      setups.findPlanned(id, basedOn).orElse(basedOn),
-                      document.title(),
-                      StoredDocuments.print(SetupDocument.FORM, document),
-                      used.note().orElse(message.text()));
-              return last(in, id, Cataloguing.mustBeSaved(saving)).orElseThrow(Refused::notFound);
+              return record(in, id, basedOn, used, used.note().orElse(message.text()));
             });
     cataloguing.awaitIndex(studio, id, recorded.revision());
     return recorded;
+  }
+
+  /** The same inside a transaction, by whoever was asked for leave. */
+  static Recorded record(StudioTransaction in, SetupId id, int basedOn, Used used, String message) {
+    Setups setups = new Setups(in);
+    StoredSetup current = setups.find(id).orElseThrow(Refused::notFound);
+    if (current.revision() != basedOn) {
+      throw Refused.stale(current.revision());
+    }
+    SetupDocument document = used(read(current.document()), used);
+    Saving saving =
+        setups.replaceByUsed(
+            id,
+            basedOn,
+            setups.findPlanned(id, basedOn).orElse(basedOn),
+            document.title(),
+            StoredDocuments.print(SetupDocument.FORM, document),
+            message);
+    return last(in, id, Cataloguing.mustBeSaved(saving)).orElseThrow(Refused::notFound);
   }
 
   /** What was told last; empty where nothing was. */

@@ -315,7 +315,8 @@ public final class TakeLogging {
     };
   }
 
-  private static SetupDocument shot(StudioTransaction in, SetupId setup, int revision) {
+  /** The revision of a setup that a take is of. */
+  static SetupDocument shot(StudioTransaction in, SetupId setup, int revision) {
     return new Setups(in)
         .findRevision(setup, revision)
         .map(found -> StoredDocuments.read(SetupDocument.FORM, found.document()))

@@ -20,6 +20,8 @@ import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.PictureApi;
 import lampwright.web.api.PreferencesApi;
+import lampwright.web.api.ProposalApi;
+import lampwright.web.api.ReactionApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
@@ -48,10 +50,12 @@ import lampwright.web.pages.IndexPages;
 import lampwright.web.pages.KitPages;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
+import lampwright.web.pages.NowPages;
 import lampwright.web.pages.PeoplePages;
 import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.PreferencesPages;
 import lampwright.web.pages.ProblemPages;
+import lampwright.web.pages.ProposalPages;
 import lampwright.web.pages.SavedSearchPages;
 import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.ShownPicturePages;
@@ -73,10 +77,12 @@ public record Routes(Api api, Pages pages) {
       KitApi kits,
       ComputingApi computing,
       ReadingMapApi readingMaps,
+      ReactionApi reactions,
       SunApi sun,
       CandelaTableApi candelaTables,
       CalibrationApi calibrations,
       UsedApi used,
+      ProposalApi proposals,
       HistoryApi histories,
       LocationApi locations,
       TakeApi takes,
@@ -103,7 +109,9 @@ public record Routes(Api api, Pages pages) {
       AssetFiles assets,
       FindPages find,
       SetupPages setups,
+      ProposalPages proposals,
       AdaptedPages adapted,
+      NowPages now,
       LocationPages locations,
       TakePages takes,
       LifePages life,
@@ -194,8 +202,10 @@ public record Routes(Api api, Pages pages) {
     routes.delete("/api/studios/{studio}/kits/{kit}", api.kits()::delete, SIGNED_IN);
 
     gear(routes);
+    reactions(routes);
     places(routes);
     takesAndNotes(routes);
+    proposals(routes);
     archives(routes);
     savedSearches(routes);
     pagesOfTheDay(routes);
@@ -231,6 +241,13 @@ public record Routes(Api api, Pages pages) {
     routes.get("/assets/{hash}/<name>", pages.assets()::show, ANYONE);
   }
 
+  private void reactions(RouteList routes) {
+    String setup = "/studios/{studio}/setups/{setup}";
+    routes.post("/api" + setup + "/reactions", api.reactions()::react, SIGNED_IN);
+    routes.post("/api/studios/{studio}/reactions", api.reactions()::reactBody, SIGNED_IN);
+    routes.get(setup + "/now", pages.now()::show, SIGNED_IN);
+  }
+
   private void pagesOfTheDay(RouteList routes) {
     String locations = "/studios/{studio}/locations";
     routes.get(locations, pages.locations()::list, SIGNED_IN);
@@ -245,6 +262,7 @@ public record Routes(Api api, Pages pages) {
     routes.get(setup + "/takes/{take}", pages.takes()::showLog, SIGNED_IN);
     routes.post(setup + "/takes/{take}", pages.takes()::correct, SIGNED_IN);
     routes.post(setup + "/takes/{take}/withdrawal", pages.takes()::withdraw, SIGNED_IN);
+    routes.post(setup + "/takes/{take}/readings", pages.takes()::keepReadings, SIGNED_IN);
     routes.get(setup + "/notes", pages.takes()::showLog, SIGNED_IN);
     routes.post(setup + "/notes", pages.takes()::note, SIGNED_IN);
   }
@@ -291,6 +309,20 @@ public record Routes(Api api, Pages pages) {
     routes.post(imports + "/removal", pages.archives()::discard, SIGNED_IN);
   }
 
+  private void proposals(RouteList routes) {
+    String proposals = "/api/studios/{studio}/setups/{setup}/proposals";
+    String proposal = proposals + "/{proposal}";
+    routes.get(proposals, api.proposals()::list, SIGNED_IN);
+    routes.post(proposals, api.proposals()::create, SIGNED_IN);
+    routes.get(proposal, api.proposals()::get, SIGNED_IN);
+    routes.delete(proposal, api.proposals()::decline, SIGNED_IN);
+    routes.post(proposal + "/acceptance", api.proposals()::accept, SIGNED_IN);
+    String shown = "/studios/{studio}/setups/{setup}/proposals/{proposal}";
+    routes.get(shown, pages.proposals()::leadBack, SIGNED_IN);
+    routes.post(shown, pages.proposals()::accept, SIGNED_IN);
+    routes.post(shown + "/withdrawal", pages.proposals()::decline, SIGNED_IN);
+  }
+
   private void takesAndNotes(RouteList routes) {
     String takes = "/api/studios/{studio}/setups/{setup}/takes";
     String take = takes + "/{take}";
@@ -301,6 +333,7 @@ public record Routes(Api api, Pages pages) {
     routes.patch(take, api.takes()::change, SIGNED_IN);
     routes.delete(take, api.takes()::delete, SIGNED_IN);
     routes.post(take + "/calibration", api.takes()::calibrate, SIGNED_IN);
+    routes.post(take + "/gear-readings", api.takes()::keepWithGear, SIGNED_IN);
     String notes = "/api/studios/{studio}/setups/{setup}/notes";
     String note = notes + "/{note}";
     routes.get(notes, api.notes()::list, SIGNED_IN);

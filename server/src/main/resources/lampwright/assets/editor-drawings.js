@@ -104,6 +104,7 @@ export class Drawing {
   lay(pieces, chosen, reached) {
     const gone = new Set(this.handles.keys());
     const sizes = this.sizes(pieces);
+    const stops = reached ? this.apart(pieces, chosen) : new Set();
     let before = null;
     for (const piece of pieces) {
       const handle = this.handles.get(piece.key) ?? this.handle(piece.key);
@@ -111,7 +112,7 @@ export class Drawing {
       write(handle, "class", `handle handle-${piece.kind}`);
       write(handle, "aria-label", piece.words);
       write(handle, "aria-pressed", String(piece.key === chosen));
-      write(handle, "tabindex", reached ? "0" : "-1");
+      write(handle, "tabindex", stops.has(piece.key) ? "0" : "-1");
       const at = this.spot(piece.place);
       carry(this.svg, piece.key, this.drawn.get(piece.key), at, this.order);
       // What lies off the sheet is held at its edge.
@@ -130,15 +131,33 @@ export class Drawing {
     });
   }
 
+  // At which handles the keyboard stops: the chosen one, and each that lies apart from all before it.
+  // What lies too near is chosen from the list of all pieces, as a finger that misses it does.
+  apart(pieces, chosen) {
+    const far = this.far();
+    const stops = [];
+    for (const piece of [...pieces].sort((one, other) => (other.key === chosen) - (one.key === chosen))) {
+      if (stops.every((other) => far(piece, other) >= SMALLEST_PX)) {
+        stops.push(piece);
+      }
+    }
+    return new Set(stops.map((piece) => piece.key));
+  }
+
+  // Tells how large squares over two pieces may be in this view until they touch, in pixels.
+  far() {
+    const pixel = 1 / this.metresAPixel();
+    return (one, other) => pixel * Math.max(
+      Math.abs(one.place[this.axes.across] - other.place[this.axes.across]),
+      Math.abs(one.place[this.axes.up] - other.place[this.axes.up]));
+  }
+
   // Handles that would lie on one another are smaller. Nothing shrinks under a hand.
   sizes(pieces) {
     if (this.grip?.moved && this.lastSizes && pieces.every((piece) => this.lastSizes.has(piece.key))) {
       return this.lastSizes;
     }
-    const pixel = 1 / this.metresAPixel();
-    const far = (one, other) => pixel * Math.hypot(
-      one.place[this.axes.across] - other.place[this.axes.across],
-      one.place[this.axes.up] - other.place[this.axes.up]);
+    const far = this.far();
     this.lastSizes = new Map(pieces.map((piece) => {
       const near = Math.min(...pieces.filter((other) => other !== piece).map((other) => far(piece, other)));
       return [piece.key, Math.min(LARGEST_PX, Math.max(SMALLEST_PX, near))];

@@ -15,12 +15,14 @@ import lampwright.Visitor;
 import lampwright.web.Documents;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** A photographer changes a setup at a desk: by mouse, by keyboard alone, and not alone. */
+@Order(1)
 class EditorStoryTest {
 
   private static final String KEY = ".desk-view-plan .handle[data-piece='light/key']";

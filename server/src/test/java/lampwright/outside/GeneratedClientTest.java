@@ -11,6 +11,7 @@ import lampwright.Visitor;
 import lampwright.outside.NodeTools.Said;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestMethodOrder;
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
  * request and reply against the description, and openapi-typescript with openapi-fetch, from which
  * {@code src/test/npm/client.ts} is made.
  */
+@Order(1)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @TestMethodOrder(MethodOrderer.MethodName.class)
 class GeneratedClientTest {

@@ -48,6 +48,7 @@ class DescribedRefusalsTest {
     String below = setup.substring(STUDIO.length());
     made("search", "/saved-searches", "{\"name\":\"Refusing\",\"question\":\"q=a\"}");
     made("note", below + "/notes", "{\"text\":\"Refusing\"}");
+    made("proposal", below + "/proposals", "{\"setup_revision\":1,\"used\":{}}");
     made("take", below + "/takes", Documents.json(TakesOverRestTest.take("refusing", 8)));
     HttpResponse<String> picture =
         owner

@@ -210,7 +210,7 @@ class GearFormsTest {
     Element mine = form(place + "/change");
     assertEquals(303, send(form(place + "/change"), Map.of("piece-note", "Theirs")).statusCode());
     HttpResponse<String> late = send(mine, Map.of("piece-note", "Mine"));
-    assertEquals(409, late.statusCode());
+    assertEquals(412, late.statusCode());
     Document again = Jsoup.parse(late.body());
     assertTrue(again.select(".errors").text().contains("since you opened it"));
     assertEquals("Mine", again.expectFirst("#piece-note").val());

@@ -296,6 +296,7 @@ class OpenApiTest {
       described.mustFit(map, 200, author.post(path + "/reading-maps", wish));
       described.mustFit(map, 422, author.post(path + "/reading-maps", "{}"));
     }
+    reacting();
     String document = Documents.json(Documents.setup("Described"));
     described.mustFit(
         "POST " + IN_STUDIO + "/figures", 200, author.post(STUDIO + "/figures", document));
@@ -313,6 +314,22 @@ class OpenApiTest {
     described.mustFit(operation, 422, writer.send("POST", tables, BodyPublishers.ofString("")));
     calibrating();
     mapping(document);
+  }
+
+  private void reacting() {
+    Object setup = Visitor.items(author.get(STUDIO + "/setups?limit=1")).getFirst();
+    String path = STUDIO + "/setups/" + Told.at(setup, "id") + "/reactions";
+    String stored = "POST " + IN_STUDIO + "/setups/{setup}/reactions";
+    String falls = "\"happening\":{\"ambient_falls_stops\":1}";
+    described.mustFit(stored, 200, author.post(path, "{" + falls + "}"));
+    described.mustFit(stored, 422, author.post(path, "{}"));
+    String own = "POST " + IN_STUDIO + "/reactions";
+    String document = Documents.json(Documents.setup("Described"));
+    described.mustFit(
+        own,
+        200,
+        author.post(STUDIO + "/reactions", "{\"document\":" + document + "," + falls + "}"));
+    described.mustFit(own, 422, author.post(STUDIO + "/reactions", "{}"));
   }
 
   private void mapping(String document) {

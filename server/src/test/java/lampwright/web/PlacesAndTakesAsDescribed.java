@@ -1,7 +1,9 @@
 package lampwright.web;
 
 import java.net.http.HttpResponse;
+import java.util.Map;
 import lampwright.TestHouse;
+import lampwright.Told;
 import lampwright.Visitor;
 
 /** Holds locations, takes and notes against the API's description of itself. */
@@ -21,6 +23,7 @@ record PlacesAndTakesAsDescribed(TestHouse house, Described described, Visitor a
             .orElseThrow();
     takes(setup);
     notes(setup);
+    proposals(setup);
   }
 
   private void takes(String setup) {
@@ -46,9 +49,52 @@ record PlacesAndTakesAsDescribed(TestHouse house, Described described, Visitor a
     described.mustFit("POST " + one + "/calibration", 422, first.post(calibration, "{}"));
     described.mustFit("POST " + one + "/calibration", 200, first.post(calibration, chosen));
     described.mustFit("POST " + one + "/calibration", 412, first.post(calibration, chosen));
+    String gear = place + "/gear-readings";
+    author.post(STUDIO + "/gear", Documents.json(headOf(setup)));
+    described.mustFit("POST " + one + "/gear-readings", 422, author.post(gear, "{}"));
+    described.mustFit("POST " + one + "/gear-readings", 200, author.post(gear, chosen));
     patches(one, place);
     described.mustFit("DELETE " + one, 204, author.with("If-Match", "\"3\"").delete(place));
     described.mustFit("GET " + one, 404, author.get(place));
+  }
+
+  /** A head of the studio's that is called as the setup's is. */
+  private Map<String, Object> headOf(String setup) {
+    Object name =
+        Told.at(Visitor.object(author.get(setup)), "document", "lights", 0, "head", "name");
+    return GearForTests.head(name.toString(), 64);
+  }
+
+  private void proposals(String setup) {
+    String all = IN_STUDIO + "/setups/{setup}/proposals";
+    String one = all + "/{proposal}";
+    String accept = "POST " + one + "/acceptance";
+    String path = setup + "/proposals";
+    String proposal = "{\"setup_revision\":1,\"used\":{\"exposure\":{\"iso\":200},\"lights\":[]}}";
+    Visitor crew = house.withToken("crew@demo.example");
+    Visitor reader = house.withToken("reader@demo.example");
+    HttpResponse<String> made = described.mustFit("POST " + all, 201, crew.post(path, proposal));
+    String place = made.headers().firstValue("Location").orElseThrow();
+    described.mustFit("POST " + all, 422, crew.post(path, "{}"));
+    described.mustFit("POST " + all, 403, reader.post(path, proposal));
+    described.mustFit("GET " + all, 200, author.get(path + "?limit=1"));
+    described.mustFit("GET " + all, 422, author.get(path + "?limit=0"));
+    described.mustFit("GET " + all, 403, reader.get(path));
+    described.mustFit("GET " + one, 200, crew.get(place));
+    described.mustFit("GET " + one, 304, crew.with("If-None-Match", "\"1\"").get(place));
+    described.mustFit("GET " + one, 404, author.get(path + "/zzzz"));
+    String acceptance = place + "/acceptance";
+    Visitor current = author.with("If-Match", "*");
+    described.mustFit(accept, 428, author.post(acceptance, ""));
+    described.mustFit(accept, 412, author.with("If-Match", "\"99\"").post(acceptance, ""));
+    described.mustFit(accept, 403, crew.with("If-Match", "*").post(acceptance, ""));
+    described.mustFit(accept, 200, current.post(acceptance, ""));
+    described.mustFit(accept, 409, current.post(acceptance, ""));
+    described.mustFit("GET " + one, 200, author.get(place));
+    described.mustFit("DELETE " + one, 428, author.delete(place));
+    described.mustFit("DELETE " + one, 409, current.delete(place));
+    String other = crew.post(path, proposal).headers().firstValue("Location").orElseThrow();
+    described.mustFit("DELETE " + one, 204, current.delete(other));
   }
 
   private void notes(String setup) {

@@ -187,9 +187,15 @@ class UsedPageTest {
     String unproven = filled(page(id), Map.of("csrf", "AAAA"));
     assertEquals(403, browser.postForm(path(id) + "/used", unproven).statusCode());
     assertEquals(1.0, revision(id));
-    Visitor crew = house.signedIn("crew@demo.example");
-    assertTrue(Jsoup.parse(crew.get(path(id)).body()).select(".telling").isEmpty());
-    assertEquals(403, crew.postForm(path(id) + "/used", "revision=1").statusCode());
+    author
+        .with("If-Match", "\"1\"")
+        .put(
+            "/api/studios/demo/setups/" + id + "/state",
+            "{\"state\":\"proven\",\"archived\":false}");
+    Visitor reader = house.signedIn("reader@demo.example");
+    assertEquals(200, reader.get(path(id)).statusCode());
+    assertTrue(Jsoup.parse(reader.get(path(id)).body()).select(".telling").isEmpty());
+    assertEquals(403, reader.postForm(path(id) + "/used", "revision=1").statusCode());
   }
 
   @Test

@@ -5,7 +5,9 @@ import static lampwright.document.Field.required;
 import static lampwright.document.Field.usually;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
@@ -167,6 +169,13 @@ public record GearItem(
   /** How many of it can be used now. */
   public int inOrder() {
     return count - outOfOrder;
+  }
+
+  /** The same gear with more readings; what it has already it does not get twice. */
+  public GearItem withReadings(List<CalibrationReading> more) {
+    Set<CalibrationReading> all = new LinkedHashSet<>(readings);
+    all.addAll(more);
+    return new GearItem(piece, count, outOfOrder, condition, List.copyOf(all));
   }
 
   /** The same gear as another piece of its kind, such as a head with another output. */

@@ -23,9 +23,6 @@ record CameraCost(
     Weights weights,
     double sum) {
 
-  /** A moving subject makes the shutter time part of the look. */
-  private static final double TIME_MATTERS_MORE_WITH_MOVEMENT = 3;
-
   static CameraCost of(
       double ambientStops,
       double depthStops,
@@ -51,7 +48,7 @@ record CameraCost(
   }
 
   static double movement(double timeStops, boolean moving, Weights weights) {
-    return weights.time() * (moving ? TIME_MATTERS_MORE_WITH_MOVEMENT : 1) * Math.abs(timeStops);
+    return weights.ofTime(moving) * Math.abs(timeStops);
   }
 
   static double framing(double doublings, Weights weights) {

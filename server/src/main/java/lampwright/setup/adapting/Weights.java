@@ -90,13 +90,21 @@ public record Weights(
   private static final double USUAL_GIVEN_UP = 8;
 
   /** For a stop by which a light of this role misses its level. */
-  static double ofRole(Role role) {
+  public static double ofRole(Role role) {
     return switch (role) {
       case KEY -> 3;
       case FILL -> 1.5;
       case BACK, RIM, KICKER, HAIR, BACKGROUND -> 1;
       case ACCENT -> 0.75;
     };
+  }
+
+  /** A moving subject makes the shutter time part of the look. */
+  private static final double TIME_MATTERS_MORE_WITH_MOVEMENT = 3;
+
+  /** For a stop by which the shutter time differs, where a subject moves or none does. */
+  public double ofTime(boolean moving) {
+    return time * (moving ? TIME_MATTERS_MORE_WITH_MOVEMENT : 1);
   }
 
   /** Up to so many stops the ambient makes the same picture with another sky. */
@@ -109,7 +117,7 @@ public record Weights(
    *
    * @param missStops by how much the offset differs, of either sign
    */
-  static double ambientCount(double missStops) {
+  public static double ambientCount(double missStops) {
     double miss = Math.abs(missStops);
     return miss + Math.max(0, miss - SAME_PICTURE_STOPS);
   }

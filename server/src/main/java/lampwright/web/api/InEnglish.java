@@ -12,9 +12,10 @@ import lampwright.wording.Wording;
 /** Says sentences to programs: always in English, in metres and tenths of a stop. */
 final class InEnglish {
 
-  private static final Wording WORDS =
-      new Wording(
-          new Notation(PhraseFiles.read(Language.ENGLISH), LengthUnit.METRES, StopFraction.TENTHS));
+  static final Notation NOTATION =
+      new Notation(PhraseFiles.read(Language.ENGLISH), LengthUnit.METRES, StopFraction.TENTHS);
+
+  private static final Wording WORDS = new Wording(NOTATION);
 
   private InEnglish() {}
 

@@ -41,6 +41,7 @@ public final class OpenApi {
           "signature",
           "reading-maps",
           "adapting",
+          "reacting",
           "kits",
           "gear",
           "calibration",
@@ -60,6 +61,7 @@ public final class OpenApi {
         new ArrayList<>(List.of(SetupDocument.FORM, Kit.FORM, Limits.FORM, CalibrationSheet.FORM));
     forms.addAll(ComputingApi.forms());
     forms.addAll(ReadingMapApi.forms());
+    forms.addAll(ReactionApi.forms());
     forms.add(SessionApi.credentialsForm());
     forms.add(TokenApi.wishForm());
     forms.add(PreferencesApi.form());
@@ -68,6 +70,7 @@ public final class OpenApi {
     forms.add(LocationApi.form());
     forms.addAll(TakeApi.forms());
     forms.add(NoteApi.form());
+    forms.add(ProposalApi.form());
     forms.add(SavedSearchApi.form());
     forms.add(PictureApi.form());
     forms.addAll(GearApi.forms());

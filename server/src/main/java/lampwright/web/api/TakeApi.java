@@ -17,6 +17,7 @@ import lampwright.setup.takes.Take;
 import lampwright.setup.takes.TakeId;
 import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
+import lampwright.tasks.GearMetering;
 import lampwright.tasks.Listed;
 import lampwright.tasks.LoggedTake;
 import lampwright.tasks.TakeLogging;
@@ -32,11 +33,13 @@ public final class TakeApi {
   private final Door door;
   private final Cataloguing cataloguing;
   private final TakeLogging takes;
+  private final GearMetering metering;
 
-  public TakeApi(Door door, Cataloguing cataloguing, TakeLogging takes) {
+  public TakeApi(Door door, Cataloguing cataloguing, TakeLogging takes, GearMetering metering) {
     this.door = door;
     this.cataloguing = cataloguing;
     this.takes = takes;
+    this.metering = metering;
   }
 
   /** Whose readings are taken over. */
@@ -47,12 +50,12 @@ public final class TakeApi {
             "readings",
             Forms.list(LightId.FORM, 1, 40),
             Chosen::readings,
-            "The lights whose readings the setup takes over.");
+            "The lights whose readings are taken over.");
 
     private static final ObjectForm<Chosen> FORM =
         ObjectForm.of(
             "chosen_readings",
-            "Readings of a take that the setup takes over.",
+            "Readings of a take that the setup takes over, or its heads.",
             values -> new Chosen(values.get(READINGS)),
             List.of(READINGS));
   }
@@ -157,6 +160,25 @@ public final class TakeApi {
             chosen.readings());
     Preconditions.show(context, changed.revision());
     context.json(SetupApi.json(changed));
+  }
+
+  private record Heads(List<GearJson.One> items) {}
+
+  /** Keeps readings with the heads that gave them, for their calibration. */
+  public void keepWithGear(Context context) {
+    Chosen chosen = Documents.read(context, Chosen.FORM);
+    context.json(
+        new Heads(
+            metering
+                .keep(
+                    door.caller(context),
+                    SetupApi.studio(context),
+                    SetupApi.setup(context),
+                    take(context),
+                    chosen.readings())
+                .stream()
+                .map(GearJson.One::of)
+                .toList()));
   }
 
   private LoggedTake current(Context context) {

@@ -43,7 +43,8 @@ public final class Assets {
           "pictures.css",
           "suggest.css",
           "saved.css",
-          "studio.css");
+          "studio.css",
+          "now.css");
 
   /** Every other asset there is; nothing else is served. */
   static final List<String> NAMES =

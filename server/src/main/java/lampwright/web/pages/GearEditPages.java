@@ -186,15 +186,21 @@ public final class GearEditPages {
       context.redirect(GearPages.path(form.studio()), HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
       switch (refused.refusal()) {
-        case Refusal.Clash(String what) -> conflict(context, form, form.fields()::filled, what);
-        case Refusal.Stale _ -> conflict(context, form, form.fields()::filled, stale(context));
+        case Refusal.Clash(String what) ->
+            again(context, HttpStatus.CONFLICT, form, form.fields()::filled, what);
+        case Refusal.Stale _ -> changedSince(context, form, form.fields()::filled);
         default -> throw refused;
       }
     }
   }
 
-  private String stale(Context context) {
-    return layouts.words(context).notation().say("studio.gear.form.changed_since");
+  private void changedSince(Context context, Form form, UnaryOperator<String> typed) {
+    again(
+        context,
+        HttpStatus.PRECONDITION_FAILED,
+        form,
+        typed,
+        layouts.words(context).notation().say("studio.gear.form.changed_since"));
   }
 
   private void again(Context context, Form form, FormFields sent, Refused refused) {
@@ -204,14 +210,15 @@ public final class GearEditPages {
         show(context, form, sent::get, form.fields().errors(problems, sent::get));
       }
       // What was typed stands, and may then be kept over what is new.
-      case Refusal.Stale _ -> conflict(context, form, sent::get, stale(context));
-      case Refusal.Clash(String what) -> conflict(context, form, sent::get, what);
+      case Refusal.Stale _ -> changedSince(context, form, sent::get);
+      case Refusal.Clash(String what) -> again(context, HttpStatus.CONFLICT, form, sent::get, what);
       default -> throw refused;
     }
   }
 
-  private void conflict(Context context, Form form, UnaryOperator<String> typed, String message) {
-    context.status(HttpStatus.CONFLICT);
+  private void again(
+      Context context, HttpStatus status, Form form, UnaryOperator<String> typed, String message) {
+    context.status(status);
     show(context, form, typed, new FormErrors(List.of(new FormErrors.FormError("", message))));
   }
 

@@ -19,9 +19,11 @@ import lampwright.wording.Wording;
  * @param plan the plan; absent where no place is known
  * @param signature how its light is
  * @param used what was really used; absent where nobody told
+ * @param proposed what the crew proposes, the first told first; may be empty
  * @param usedForm where one tells it; absent for who may not
  * @param offHeading what the lights' {@code off} compares ("Off the model"), where any has it
  * @param buildOrder may be empty
+ * @param now what to ask when something changes
  * @param figuresPath to every figure in full; empty where there is no such page
  * @param dials what a stop on each dial does
  * @param lines the other figures in short; may be empty
@@ -49,6 +51,7 @@ public record SetupPage(
     SignaturePart signature,
     List<SetupLight> lights,
     Optional<UsedPart> used,
+    List<ProposedPart> proposed,
     Optional<UsedForm> usedForm,
     String offHeading,
     List<BuildStep> buildOrder,
@@ -65,6 +68,7 @@ public record SetupPage(
     List<MissingInput> missing,
     List<String> leftOut,
     KitForm kitForm,
+    NowForm now,
     LifePart life,
     String revision,
     List<Link> actions) {
@@ -73,6 +77,7 @@ public record SetupPage(
     moods = List.copyOf(moods);
     figures = List.copyOf(figures);
     lights = List.copyOf(lights);
+    proposed = List.copyOf(proposed);
     buildOrder = List.copyOf(buildOrder);
     lines = List.copyOf(lines);
     movement = List.copyOf(movement);

@@ -14,12 +14,15 @@ import lampwright.setup.SetupId;
 import lampwright.setup.Used;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
+import lampwright.setup.used.Proposal;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.KitKeeping;
 import lampwright.tasks.Leave;
 import lampwright.tasks.Message;
+import lampwright.tasks.Once;
+import lampwright.tasks.Proposing;
 import lampwright.tasks.Recorded;
 import lampwright.tasks.Recording;
 import lampwright.tasks.Refusal;
@@ -41,6 +44,7 @@ public final class SetupPages {
   private final Cataloguing cataloguing;
   private final Tracing tracing;
   private final Recording recording;
+  private final Proposing proposing;
   private final Signing signing;
   private final KitKeeping kits;
   private final Templates templates;
@@ -54,6 +58,7 @@ public final class SetupPages {
       Cataloguing cataloguing,
       Tracing tracing,
       Recording recording,
+      Proposing proposing,
       Signing signing,
       KitKeeping kits,
       Templates templates,
@@ -65,6 +70,7 @@ public final class SetupPages {
     this.cataloguing = cataloguing;
     this.tracing = tracing;
     this.recording = recording;
+    this.proposing = proposing;
     this.signing = signing;
     this.kits = kits;
     this.templates = templates;
@@ -93,6 +99,7 @@ public final class SetupPages {
     Caller caller = door.caller(context);
     Figures figures = FiguresComputation.of(setup.document());
     Recording.State state = recording.state(caller, studio, setup);
+    Proposing.State proposed = proposing.state(caller, studio, setup.id());
     Layout layout = layouts.of(context, studio, setup.document().title());
     Wording words = layout.words();
     templates.show(
@@ -107,12 +114,19 @@ public final class SetupPages {
                     SignatureView.part(
                         signing.get(caller, studio, setup.id()),
                         new LightNames(setup.document(), words)),
-                    state.last().map(last -> new UsedView(last, words).part()),
-                    state.mayRecord()
+                    state.last().map(last -> UsedView.recorded(last, words)),
+                    new ProposedView(setupPath(studio, setup.id()), setup.revision(), words)
+                        .parts(proposed.waiting(), door.csrfToken(context)),
+                    proposed.mayPropose()
                         ? Optional.of(
-                            usedForm(context, studio, setup, figures, state.last(), typed, words))
+                            usedForm(context, studio, setup, figures, state, typed, words))
                         : Optional.empty(),
                     kitForm(caller, studio, setup.id()),
+                    NowPages.form(
+                        NowPages.path(studio, setup.id()),
+                        setup.document(),
+                        NowPages.names(kits, caller, studio),
+                        words),
                     actions(studio, setup, state.mayRecord(), words),
                     pictures.part(caller, studio, setup.id(), words),
                     life.part(context, studio, setup, state.mayRecord()),
@@ -172,24 +186,28 @@ public final class SetupPages {
       StudioId studio,
       Catalogued setup,
       Figures figures,
-      Optional<Recorded> last,
+      Recording.State state,
       Typed typed,
       Wording words) {
     String action = setupPath(studio, setup.id()) + USED;
-    Optional<Recorded> now = now(setup, last);
+    Optional<Recorded> now = now(setup, state.last());
     UsedFields fields = fields(setup, figures, now, words);
     if (typed.fields().isEmpty()) {
       String note = now.map(Recorded::note).orElse("");
-      return fields.form(action, door.csrfToken(context), setup.revision(), note);
+      return fields
+          .form(action, door.csrfToken(context), setup.revision(), note)
+          .proposing(!state.mayRecord());
     }
     FormFields sent = typed.fields().get();
-    return fields.form(
-        action,
-        door.csrfToken(context),
-        setup.revision(),
-        sent.get(UsedForm.NOTE),
-        sent::get,
-        typed.errors());
+    return fields
+        .form(
+            action,
+            door.csrfToken(context),
+            setup.revision(),
+            sent.get(UsedForm.NOTE),
+            sent::get,
+            typed.errors())
+        .proposing(!state.mayRecord());
   }
 
   /** What was told last, where that is what the setup says now. */
@@ -213,7 +231,10 @@ public final class SetupPages {
     context.redirect(setupPath(studio, id) + "#used", HttpStatus.SEE_OTHER);
   }
 
-  /** Takes what was really used: a form to {@code /studios/{studio}/setups/{setup}/used}. */
+  /**
+   * Takes what was really used, or proposed by the crew: a form to {@code
+   * /studios/{studio}/setups/{setup}/used}.
+   */
   public void recordUsed(Context context) {
     StudioId studio = Leave.studio(context.pathParam("studio"));
     SetupId id = Cataloguing.id(context.pathParam("setup"));
@@ -230,7 +251,11 @@ public final class SetupPages {
             case Reading.Sound<Used>(Used value) -> value;
             case Reading.Faulty<Used> faulty -> throw Refused.invalid(faulty.problems());
           };
-      recording.record(caller, studio, id, revision(sent), used, Message.none());
+      if (recording.state(caller, studio, setup).mayRecord()) {
+        recording.record(caller, studio, id, revision(sent), used, Message.none());
+      } else {
+        proposing.propose(caller, studio, id, new Proposal(revision(sent), used), Once.unkeyed());
+      }
       context.redirect(setupPath(studio, id) + "#used", HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
       FormErrors errors =
@@ -252,7 +277,7 @@ public final class SetupPages {
   }
 
   /** The one that was looked at; where the form does not say, none that there is. */
-  private static int revision(FormFields sent) {
+  static int revision(FormFields sent) {
     String written = sent.get(UsedForm.REVISION);
     return written.matches("[1-9]\\d{0,8}") ? Integer.parseInt(written) : 0;
   }

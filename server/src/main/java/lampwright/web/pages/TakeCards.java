@@ -19,7 +19,8 @@ final class TakeCards {
     this.words = words;
   }
 
-  TakesPage.TakeCard card(LoggedTake take, Optional<TakesPage.Correction> correction) {
+  TakesPage.TakeCard card(
+      LoggedTake take, Optional<TakesPage.Correction> correction, Optional<KeepingForm> keeping) {
     Take document = take.document();
     boolean isRunThrough = document.kind() == Take.Kind.RUN_THROUGH;
     return new TakesPage.TakeCard(
@@ -37,7 +38,8 @@ final class TakeCards {
         document.why().orElse(""),
         document.changed().orElse(""),
         take.readings().stream().map(this::line).toList(),
-        correction);
+        correction,
+        keeping);
   }
 
   /** Where it stands on its page. */

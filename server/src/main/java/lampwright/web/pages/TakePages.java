@@ -9,12 +9,16 @@ import lampwright.document.Problem;
 import lampwright.document.Reading;
 import lampwright.people.Ids;
 import lampwright.people.StudioId;
+import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.figures.FiguresComputation;
 import lampwright.setup.notes.Note;
 import lampwright.setup.takes.Take;
+import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
+import lampwright.tasks.GearMetering;
+import lampwright.tasks.KeptGear;
 import lampwright.tasks.Leave;
 import lampwright.tasks.LoggedTake;
 import lampwright.tasks.NoteKeeping;
@@ -38,7 +42,8 @@ public final class TakePages {
   private final TakesView view;
 
   /** What a page of the day asks. */
-  public record Tasks(Cataloguing cataloguing, TakeLogging takes, NoteKeeping notes) {}
+  public record Tasks(
+      Cataloguing cataloguing, TakeLogging takes, NoteKeeping notes, GearMetering metering) {}
 
   /**
    * @param ids makes the key by which a form that is sent twice is one take
@@ -153,8 +158,78 @@ public final class TakePages {
         Address.of(asked.path()).with(TakesView.WITHDRAWN, Integer.toString(take.number())).text());
   }
 
+  /**
+   * Keeps readings of a take with the setup, or with its heads: a form to {@code
+   * …/takes/{take}/readings}.
+   */
+  public void keepReadings(Context context) {
+    TakesView.Asked asked = asked(context);
+    FormFields sent = Body.form(context);
+    LoggedTake take =
+        tasks.takes().get(asked.caller(), asked.studio(), asked.setup(), asked.take());
+    List<LightId> chosen = KeepingForm.chosen(take, field -> !sent.get(field).isEmpty());
+    if (chosen.isEmpty()) {
+      again(asked, refused(take, chosen, KeepingForm.nothingChosen(asked.words())));
+      return;
+    }
+    try {
+      asked.lead(
+          sent.get(KeepingForm.INTO).equals(KeepingForm.GEAR)
+              ? intoGear(asked, take, chosen)
+              : intoSetup(asked, take, chosen, sent));
+    } catch (Refused refused) {
+      if (refused.refusal() instanceof Refusal.Stale) {
+        asked.context().status(HttpStatus.PRECONDITION_FAILED);
+        show(
+            asked,
+            refused(
+                take, chosen, FormErrors.of("", asked.words().say("pages.setup.changedSince"))));
+        return;
+      }
+      again(
+          asked,
+          refused(
+              take,
+              chosen,
+              new FormErrors(
+                  problems(refused).stream()
+                      .map(of -> new FormErrors.FormError("", of.message()))
+                      .toList())));
+    }
+  }
+
+  private static TakesView.Typed refused(LoggedTake take, List<LightId> chosen, FormErrors errors) {
+    return new TakesView.Typed.AKeeping(take.id(), new KeepingForm.Refusal(chosen, errors));
+  }
+
+  private String intoSetup(
+      TakesView.Asked asked, LoggedTake take, List<LightId> chosen, FormFields sent) {
+    Catalogued changed =
+        tasks
+            .takes()
+            .calibrate(
+                asked.caller(),
+                asked.studio(),
+                asked.setup(),
+                take.id(),
+                revision(sent, KeepingForm.SETUP_REVISION),
+                chosen);
+    return SetupPages.setupPath(asked.studio(), changed.id()) + "#lights";
+  }
+
+  private String intoGear(TakesView.Asked asked, LoggedTake take, List<LightId> chosen) {
+    List<KeptGear> heads =
+        tasks.metering().keep(asked.caller(), asked.studio(), asked.setup(), take.id(), chosen);
+    String gear = GearPages.path(asked.studio());
+    return heads.size() == 1 ? gear + "/" + heads.getFirst().id() : gear;
+  }
+
   private static int basedOn(FormFields sent) {
-    String revision = sent.get(TakeForm.REVISION);
+    return revision(sent, TakeForm.REVISION);
+  }
+
+  private static int revision(FormFields sent, String field) {
+    String revision = sent.get(field);
     return revision.matches("[1-9]\\d{0,8}") ? Integer.parseInt(revision) : 0;
   }
 

@@ -43,6 +43,7 @@ public record TakesPage(
    * @param kept "Kept", "Not kept", "Not judged yet"; empty for a run-through, which is not judged
    * @param isKept whether it is marked as what counts
    * @param correction where one corrects it; absent for who may not
+   * @param keeping where its readings are kept; absent for who may not, and where there are none
    */
   public record TakeCard(
       String id,
@@ -53,7 +54,8 @@ public record TakesPage(
       String why,
       String changed,
       List<ReadingLine> readings,
-      Optional<Correction> correction) {
+      Optional<Correction> correction,
+      Optional<KeepingForm> keeping) {
 
     public TakeCard {
       readings = List.copyOf(readings);

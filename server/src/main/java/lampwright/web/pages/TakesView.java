@@ -64,6 +64,8 @@ final class TakesView {
 
     record ACorrection(TakeId take, FormFields sent, FormErrors errors) implements Typed {}
 
+    record AKeeping(TakeId take, KeepingForm.Refusal refusal) implements Typed {}
+
     record ANote(String text, FormErrors errors) implements Typed {}
   }
 
@@ -101,7 +103,9 @@ final class TakesView {
                 new TakeLogging.Wish(
                     Optional.empty(), Optional.empty(), new Listed.Wish(cursor, MOST_ON_A_PAGE)));
     List<TakesPage.TakeCard> cards =
-        takes.items().stream().map(take -> card(asked, may, take, typed)).toList();
+        takes.items().stream()
+            .map(take -> card(asked, may, take, typed, setup.revision()))
+            .toList();
     int first = cursor.isEmpty() ? Math.min(1, cards.size()) : 0;
     return new TakesPage(
         layouts.of(context, asked.studio(), words.say("pages.takes.of", setup.document().title())),
@@ -162,10 +166,25 @@ final class TakesView {
         .atOffset(setup.occasion().flatMap(Occasion::utcOffset).orElse(ZoneOffset.UTC));
   }
 
-  private TakesPage.TakeCard card(Asked asked, TakeLogging.May may, LoggedTake take, Typed typed) {
+  private TakesPage.TakeCard card(
+      Asked asked, TakeLogging.May may, LoggedTake take, Typed typed, int setupRevision) {
+    boolean mayKeep = may.deleteAny() && !take.document().readings().isEmpty();
     return new TakeCards(asked.words())
         .card(
-            take, may.log() ? Optional.of(correction(asked, may, take, typed)) : Optional.empty());
+            take,
+            may.log() ? Optional.of(correction(asked, may, take, typed)) : Optional.empty(),
+            mayKeep ? Optional.of(keeping(asked, take, typed, setupRevision)) : Optional.empty());
+  }
+
+  private KeepingForm keeping(Asked asked, LoggedTake take, Typed typed, int setupRevision) {
+    return KeepingForm.of(
+        take,
+        asked.path() + "/" + take.id() + "/readings",
+        door.csrfToken(asked.context()),
+        setupRevision,
+        typed instanceof Typed.AKeeping of && of.take().equals(take.id())
+            ? Optional.of(of.refusal())
+            : Optional.empty());
   }
 
   private TakesPage.Correction correction(

@@ -120,6 +120,7 @@ final class UsedFields {
         csrfToken,
         revision,
         isAgain,
+        false,
         setup.lightsInBuildOrder().stream()
             .map(
                 light ->

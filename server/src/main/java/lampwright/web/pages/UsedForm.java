@@ -8,6 +8,7 @@ import java.util.List;
  * @param csrfToken what it must carry
  * @param revision that is looked at
  * @param isAgain whether something was told already
+ * @param isProposal whether it waits for an author
  * @param camera its fields
  */
 public record UsedForm(
@@ -15,6 +16,7 @@ public record UsedForm(
     String csrfToken,
     int revision,
     boolean isAgain,
+    boolean isProposal,
     List<LightFields> lights,
     List<TypedField> camera,
     String note,
@@ -26,6 +28,11 @@ public record UsedForm(
   public UsedForm {
     lights = List.copyOf(lights);
     camera = List.copyOf(camera);
+  }
+
+  /** The same form for somebody whose telling waits for an author, or not. */
+  UsedForm proposing(boolean waits) {
+    return new UsedForm(action, csrfToken, revision, isAgain, waits, lights, camera, note, errors);
   }
 
   /** What is told of one light. */

@@ -14,6 +14,7 @@ import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
+import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Level;
 import lampwright.setup.used.ComparedLight;
 import lampwright.setup.used.PlannedAgainstUsed;
@@ -25,29 +26,40 @@ import lampwright.wording.Wording;
 /** Puts what was really used, against what was planned, on the setup page. */
 final class UsedView {
 
-  private final Recorded recorded;
   private final Wording words;
   private final PlannedAgainstUsed both;
   private final Map<LightId, Integer> numbers;
 
-  UsedView(Recorded recorded, Wording words) {
-    this.recorded = recorded;
+  private UsedView(SetupDocument planned, SetupDocument used, Wording words) {
     this.words = words;
-    this.both = PlannedAgainstUsed.of(recorded.planned(), recorded.used());
-    this.numbers = recorded.planned().numbersInBuildOrder();
+    this.both = PlannedAgainstUsed.of(planned, used);
+    this.numbers = planned.numbersInBuildOrder();
   }
 
-  UsedPart part() {
+  /** What was recorded. */
+  static UsedPart recorded(Recorded recorded, Wording words) {
+    return new UsedView(recorded.planned(), recorded.used(), words)
+        .part(
+            words.say(
+                "pages.used.told",
+                recorded.revision(),
+                recorded.plannedRevision(),
+                recorded.changedBy(),
+                new DayWords(words).day(recorded.changedAt().atZone(ZoneOffset.UTC).toLocalDate())),
+            recorded.note());
+  }
+
+  /** What is proposed, against the setup as it is now. */
+  static UsedPart proposed(SetupDocument planned, SetupDocument used, String note, Wording words) {
+    return new UsedView(planned, used, words).part("", note);
+  }
+
+  private UsedPart part(String told, String note) {
     List<ComparedLight> asPlanned =
         both.lights().stream().filter(ComparedLight::isAsPlanned).toList();
     return new UsedPart(
-        words.say(
-            "pages.used.told",
-            recorded.revision(),
-            recorded.plannedRevision(),
-            recorded.changedBy(),
-            new DayWords(words).day(recorded.changedAt().atZone(ZoneOffset.UTC).toLocalDate())),
-        recorded.note(),
+        told,
+        note,
         both.lights().stream().filter(light -> !light.isAsPlanned()).map(this::light).toList(),
         asPlanned.isEmpty() ? "" : words.say("pages.used.asPlanned", names(asPlanned)),
         camera());

@@ -11,9 +11,11 @@ import lampwright.gear.Kit;
 import lampwright.setup.Documents;
 import lampwright.setup.RandomDocuments;
 import lampwright.setup.SetupDocument;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
 /** Random valid setups and kits at the ends of all bounds give an answer, never an error. */
+@Order(1)
 class AdaptationSweepTest {
 
   private static final int CASES = 200;

@@ -59,6 +59,16 @@ final class DayPreviews {
                 meters("-take-" + id),
                 "/demo/takes/" + id + "/withdrawal",
                 !errors.isEmpty(),
+                errors)),
+        Optional.of(
+            new KeepingForm(
+                "/demo/takes/" + id + "/readings",
+                "c5rf",
+                4,
+                List.of(
+                    new KeepingForm.Chosen("reading-of-key", "Key" + words, true),
+                    new KeepingForm.Chosen("reading-of-rim-left", "Rim left", false)),
+                !errors.isEmpty(),
                 errors)));
   }
 

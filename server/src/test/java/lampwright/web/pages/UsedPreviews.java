@@ -67,6 +67,32 @@ final class UsedPreviews {
         notes);
   }
 
+  static ProposedPart proposed() {
+    return new ProposedPart(
+        "proposal-p1",
+        "Proposed by Tam Orrin, 15 October 2030",
+        Optional.of(part()),
+        "/demo/setups/k3v9/proposals/p1",
+        "/demo/setups/k3v9/proposals/p1/withdrawal",
+        "Decline it",
+        "c5rf",
+        4,
+        "Told of revision 3; here it stands against revision 4.");
+  }
+
+  static ProposedPart proposedToo() {
+    return new ProposedPart(
+        "proposal-p2",
+        "Proposed by Tam Orrin, 16 October 2030",
+        Optional.empty(),
+        "",
+        "/demo/setups/k3v9/proposals/p2/withdrawal",
+        "Take it back",
+        "c5rf",
+        4,
+        "The setup was changed since, and this does not fit it any more.");
+  }
+
   static UsedForm form() {
     return form(FormErrors.none());
   }
@@ -88,6 +114,7 @@ final class UsedPreviews {
         "c5rf",
         4,
         true,
+        false,
         List.of(fields(1, "Key", "key"), fields(2, "Fill", "fill")),
         List.of(
             new UsedForm.TypedField("used-aperture", "Aperture, f/", "5.6", "", true),
