@@ -29,11 +29,12 @@ class DayPlanTest {
   void oneLightAndManyHandsTakeTheLongestChainByHand() {
     SetupDocument setup = oneLight();
     Stage build = plan(List.of(setup), 4, Optional.of(DUSK)).stages().getFirst();
-    int steps = (int) setup.buildOrder().stream().filter(s -> s.light().isEmpty()).count();
-    int metered = setup.buildOrder().getLast().light().isPresent() ? steps * 3 : 0;
-    int chain = 5 + 3 + (setup.lights().getFirst().stand().isPresent() ? 3 : 0) + 4 + 2;
-    int least = Math.max(chain, 5 + metered) + 2 + 8 + 3;
-    assertTrue(build.minutes() >= least, build.minutes() + " min against " + least);
+    int at =
+        setup.buildOrder().stream().map(step -> step.light().isPresent()).toList().indexOf(true);
+    int stepsAfter = setup.buildOrder().size() - 1 - at;
+    int stand = setup.lights().getFirst().stand().isPresent() ? 3 : 0;
+    int aimed = 5 + 3 + stand + 4 + 2;
+    assertEquals(Math.max(aimed, 5 + 3 * at) + 2 + 3 * stepsAfter + 8 + 3, build.minutes());
     assertTrue(build.isShortest());
   }
 
