@@ -42,6 +42,7 @@ public final class OpenApi {
           "reading-maps",
           "adapting",
           "reacting",
+          "packing",
           "kits",
           "gear",
           "calibration",
