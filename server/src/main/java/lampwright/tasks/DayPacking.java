@@ -171,6 +171,10 @@ public final class DayPacking {
           "Setups (%d) must be 1 to %d. Name each as setup=ID."
               .formatted(asked.setups().size(), MOST_SETUPS));
     }
+    if (asked.isAdapted() && asked.kits().isEmpty()) {
+      throw Refused.invalid(
+          "/kit", "Kit must be named where setups are adapted. Name each as kit=ID.");
+    }
     if (asked.kits().size() > MOST_KITS) {
       throw Refused.invalid(
           "/kit",

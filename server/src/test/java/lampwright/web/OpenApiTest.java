@@ -342,6 +342,7 @@ class OpenApiTest {
     described.mustFit(operation, 200, author.get(day + "&kit=" + Told.at(kit, "id")));
     described.mustFit(operation, 200, author.get(day + "&setup=" + id + "&not_before=19:00"));
     described.mustFit(operation, 422, author.get(STUDIO + "/packing"));
+    described.mustFit(operation, 422, author.get(day + "&adapted=true"));
     described.mustFit(operation, 404, author.get(STUDIO + "/packing?setup=zzzz"));
   }
 
