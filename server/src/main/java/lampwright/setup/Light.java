@@ -162,6 +162,27 @@ public record Light(
     return SetupForms.point();
   }
 
+  /** The same light somewhere else; its reading is not looked at. */
+  public Light withPlace(Point other) {
+    return new Light(
+        id,
+        role,
+        reason,
+        head,
+        heads,
+        pops,
+        modifier,
+        output,
+        gels,
+        other,
+        placeKnown,
+        aim,
+        target,
+        stand,
+        stopsDown,
+        reading);
+  }
+
   /** The modifier, or the head's standard reflector where none is named. */
   public Modifier modifierOrStandard() {
     return modifier.orElseGet(Modifier::standardReflector);

@@ -170,8 +170,9 @@ public final class TakeLogging {
    *
    * @param log them, and write notes
    * @param deleteAny not only their own
+   * @param keepReadings with the setup and with gear
    */
-  public record May(boolean log, boolean deleteAny) {}
+  public record May(boolean log, boolean deleteAny, boolean keepReadings) {}
 
   /** What a member may do with takes. */
   public May may(Caller caller, StudioId studio) {
@@ -180,7 +181,10 @@ public final class TakeLogging {
         caller.person().id(),
         in -> {
           Role role = Leave.ask(in, Permission.READ_SETUPS);
-          return new May(role.may(Permission.LOG_TAKES), role.may(Permission.WRITE_SETUPS));
+          return new May(
+              role.may(Permission.LOG_TAKES),
+              role.may(Permission.WRITE_SETUPS),
+              role.may(Permission.WRITE_SETUPS) && role.may(Permission.WRITE_KITS));
         });
   }
 

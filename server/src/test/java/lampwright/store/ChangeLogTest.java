@@ -25,8 +25,10 @@ import lampwright.setup.PictureId;
 import lampwright.setup.SetupId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** What the search index is told, and that nothing is ever kept from it. */
+@Isolated("An open transaction of any database of the same server holds every log back.")
 class ChangeLogTest {
 
   @RegisterExtension static final TestDatabase database = new TestDatabase();

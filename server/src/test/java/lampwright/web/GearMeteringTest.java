@@ -65,6 +65,11 @@ class GearMeteringTest {
     return made(setup + "/takes", TakesOverRestTest.take("take-" + setup.hashCode(), fNumber));
   }
 
+  private void keep(String setup, double fNumber) {
+    HttpResponse<String> kept = author.post(take(setup, fNumber) + "/gear-readings", KEY);
+    assertEquals(200, kept.statusCode(), kept.body());
+  }
+
   private List<?> readings(String gear) {
     return Visitor.object(author.get(gear)).get("document") instanceof Map<?, ?> document
             && document.get("readings") instanceof List<?> readings
@@ -73,8 +78,9 @@ class GearMeteringTest {
   }
 
   /**
-   * f/11 at 2 m, three stops below full, is f/32 at full power and so guide number 64 m: guide
-   * number = distance times f-number (ISO 1230:1992, from memory).
+   * f/11 at 2 m, three stops below full, is f/32 at full power and so guide number 64 m, as are f/8
+   * at 4 m two stops below and f/22 at 2 m one below: guide number = distance times f-number (ISO
+   * 1230:1992, from memory).
    */
   @Test
   void aReadingOfTheDayStandsWithItsHeadAndGivesItsGuideNumber() {
@@ -88,7 +94,19 @@ class GearMeteringTest {
             "head", "Metered on the quay", "f_number", 11.0, "distance_m", 2.0, "stops_down", 3.0),
         readings(gear).getFirst());
     assertTrue(author.get(gear + "/revisions").body().contains("Readings of Take 1"));
+    Map<String, Object> farther = Map.of("x_m", -2.4, "y_m", -3.2, "z_m", 1.6);
+    keep(setup("Metered on the quay", Map.of("place", farther, "stops_down", 2)), 8);
+    keep(setup("Metered on the quay", Map.of("stops_down", 1)), 22);
+    Map<?, ?> calibrated = Visitor.object(author.post(gear + "/calibration", ""));
+    assertEquals(
+        64, Told.number(calibrated, "calibration", "heads", 0, "guide_number_m"), 1, "not 50 m");
+  }
 
+  @Test
+  void whatAHeadHasAlreadyItDoesNotGetTwice() {
+    String gear = made(GEAR, GearForTests.head("Told twice", 64));
+    String take = take(setup("Told twice", Map.of()), 8);
+    assertEquals(200, author.post(take + "/gear-readings", KEY).statusCode());
     assertEquals(200, author.post(take + "/gear-readings", KEY).statusCode());
     assertEquals(1, readings(gear).size(), "it has it already");
     assertEquals(2, Told.number(Visitor.object(author.get(gear)), "revision"));

@@ -108,7 +108,7 @@ final class LightMakings {
   }
 
   private Place moved(Point place) {
-    return new Place(Moves.moved(light, place), place.distanceTo(light.target().at()), true);
+    return new Place(light.withPlace(place), place.distanceTo(light.target().at()), true);
   }
 
   private Found find() {

@@ -53,24 +53,4 @@ final class Moves {
         .angleTo(UnitVector.between(target, place))
         .value();
   }
-
-  static Light moved(Light light, Point place) {
-    return new Light(
-        light.id(),
-        light.role(),
-        light.reason(),
-        light.head(),
-        light.heads(),
-        light.pops(),
-        light.modifier(),
-        light.output(),
-        light.gels(),
-        place,
-        light.placeKnown(),
-        light.aim(),
-        light.target(),
-        light.stand(),
-        light.stopsDown(),
-        light.reading());
-  }
 }

@@ -9,7 +9,6 @@ import lampwright.engine.exposure.Ev100;
 import lampwright.engine.exposure.FNumber;
 import lampwright.engine.exposure.MarkedScale;
 import lampwright.engine.exposure.MeterConstant;
-import lampwright.engine.light.Point;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Head;
@@ -59,32 +58,13 @@ final class Changed {
         List.of());
   }
 
-  /** The light somewhere else. */
-  static Light place(Light light, Point place) {
-    return copy(
-        light,
-        light.head(),
-        light.heads(),
-        light.output(),
-        place,
-        light.stopsDown(),
-        light.reading());
-  }
-
   /** The light with another power; its reading follows. */
   static Light power(Light light, Stops down) {
     Optional<MeterReading> reading =
         light
             .reading()
             .flatMap(read -> light.stopsDown().map(now -> turned(read, now.minus(down))));
-    return copy(
-        light,
-        light.head(),
-        light.heads(),
-        light.output(),
-        light.place(),
-        Optional.of(down),
-        reading);
+    return copy(light, light.head(), light.heads(), light.output(), Optional.of(down), reading);
   }
 
   /** The light with so many of its heads; its reading follows. */
@@ -95,7 +75,6 @@ final class Changed {
         light.head(),
         left,
         light.output(),
-        light.place(),
         light.stopsDown(),
         light.reading().map(read -> turned(read, change)));
   }
@@ -103,25 +82,12 @@ final class Changed {
   /** The light with another head at full power. Its readings were the old head's, so they go. */
   static Light head(Light light, Head head) {
     return copy(
-        light,
-        head,
-        light.heads(),
-        Optional.empty(),
-        light.place(),
-        Optional.of(Stops.ZERO),
-        Optional.empty());
+        light, head, light.heads(), Optional.empty(), Optional.of(Stops.ZERO), Optional.empty());
   }
 
   /** The light with another reading, or none. */
   static Light reading(Light light, Optional<MeterReading> reading) {
-    return copy(
-        light,
-        light.head(),
-        light.heads(),
-        light.output(),
-        light.place(),
-        light.stopsDown(),
-        reading);
+    return copy(light, light.head(), light.heads(), light.output(), light.stopsDown(), reading);
   }
 
   /** What a flat meter would give for one flash of the light alone. */
@@ -175,7 +141,6 @@ final class Changed {
       Head head,
       int heads,
       Optional<Output.ByReading> output,
-      Point place,
       Optional<Stops> stopsDown,
       Optional<MeterReading> reading) {
     return new Light(
@@ -188,7 +153,7 @@ final class Changed {
         light.modifier(),
         output,
         light.gels(),
-        place,
+        light.place(),
         light.placeKnown(),
         light.aim(),
         light.target(),

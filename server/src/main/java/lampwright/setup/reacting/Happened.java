@@ -109,7 +109,7 @@ final class Happened {
 
   /** A reading goes along as the model says; one that the model cannot follow is let go. */
   private Light moved(Light light, Point place) {
-    Light there = Changed.place(light, place);
+    Light there = light.withPlace(place);
     if (light.reading().isEmpty()) {
       return there;
     }

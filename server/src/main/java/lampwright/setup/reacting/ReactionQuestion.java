@@ -7,6 +7,7 @@ import static lampwright.document.Field.required;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import lampwright.document.Field;
 import lampwright.document.Form;
@@ -131,14 +132,9 @@ public record ReactionQuestion(Happening happening, List<CameraDial> keep) {
   }
 
   private static final Field<ReactionQuestion, Happening> HAPPENING =
-      required("happening", happeningForm(), ReactionQuestion::happening, "What happened.");
+      happeningField(Function.identity());
   private static final Field<ReactionQuestion, List<CameraDial>> KEEP =
-      list(
-          "keep",
-          Forms.choice(CameraDial.values()),
-          CameraDial.values().length,
-          ReactionQuestion::keep,
-          "Dials of the camera that must stay, such as the time where it is held by hand.");
+      keepField(Function.identity());
 
   /** The question as it stands in a body. */
   public static final ObjectForm<ReactionQuestion> FORM =
@@ -152,9 +148,23 @@ public record ReactionQuestion(Happening happening, List<CameraDial> keep) {
     keep = List.copyOf(keep);
   }
 
-  /** What can have happened, as it stands in a body: an object with exactly one thing. */
-  public static Form<Happening> happeningForm() {
-    return Told.FORM.as(Told::happening, Told::of);
+  /** The field for what happened, in whatever has a question: an object with exactly one thing. */
+  public static <T> Field<T, Happening> happeningField(Function<T, ReactionQuestion> question) {
+    return required(
+        "happening",
+        Told.FORM.as(Told::happening, Told::of),
+        of -> question.apply(of).happening(),
+        "What happened.");
+  }
+
+  /** The field for what must stay, in whatever has a question. */
+  public static <T> Field<T, List<CameraDial>> keepField(Function<T, ReactionQuestion> question) {
+    return list(
+        "keep",
+        Forms.choice(CameraDial.values()),
+        CameraDial.values().length,
+        of -> question.apply(of).keep(),
+        "Dials of the camera that must stay, such as the time where it is held by hand.");
   }
 
   /** The means with the dials kept that must stay. */

@@ -16,8 +16,8 @@ import lampwright.setup.SetupDocument;
  * A setup whose lights carry the readings of a take, so that its figures follow the meter. A
  * reading is taken over only where it is still of the same light: the same heads, modifier, gels,
  * place, aim, target and power as in the revision that was shot, and for one that saw the ambient
- * the same time and ambient too. Readings of gear alone are another matter: those come from a
- * calibration sheet.
+ * the same time and ambient too. What tells of gear alone is another matter: {@link
+ * ReadingsOfGear}.
  */
 public final class MeteredSetup {
 

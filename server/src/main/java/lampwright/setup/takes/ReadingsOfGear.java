@@ -58,15 +58,6 @@ public final class ReadingsOfGear {
         : new Reading.Faulty<>(problems.list());
   }
 
-  /** The lights of a take whose readings tell of their gear alone. */
-  public static List<LightId> fit(Take take, SetupDocument shot) {
-    return take.readings().stream()
-        .map(TakeReading::light)
-        .distinct()
-        .filter(light -> of(take, List.of(light), shot) instanceof Reading.Sound<?>)
-        .toList();
-  }
-
   private static Optional<String> trouble(TakeReading reading, Light light) {
     if (reading.meter().includesAmbient()) {
       return Optional.of("saw the ambient too");

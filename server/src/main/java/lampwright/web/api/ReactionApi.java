@@ -1,13 +1,11 @@
 package lampwright.web.api;
 
-import static lampwright.document.Field.list;
 import static lampwright.document.Field.optional;
 import static lampwright.document.Field.required;
 
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
@@ -34,8 +32,10 @@ public final class ReactionApi {
   /** What happened to a setup of the catalogue, and which kit stands by. */
   private record Stored(ReactionQuestion question, Optional<String> kit) {
 
-    private static final Field<Stored, Happening> HAPPENING = happening(Stored::question);
-    private static final Field<Stored, List<CameraDial>> KEEP = keep(Stored::question);
+    private static final Field<Stored, Happening> HAPPENING =
+        ReactionQuestion.happeningField(Stored::question);
+    private static final Field<Stored, List<CameraDial>> KEEP =
+        ReactionQuestion.keepField(Stored::question);
     private static final Field<Stored, Optional<String>> KIT =
         optional(
             "kit",
@@ -58,8 +58,10 @@ public final class ReactionApi {
 
     private static final Field<Own, SetupDocument> DOCUMENT =
         required("document", SetupDocument.FORM, Own::document, "The setup.");
-    private static final Field<Own, Happening> HAPPENING = happening(Own::question);
-    private static final Field<Own, List<CameraDial>> KEEP = keep(Own::question);
+    private static final Field<Own, Happening> HAPPENING =
+        ReactionQuestion.happeningField(Own::question);
+    private static final Field<Own, List<CameraDial>> KEEP =
+        ReactionQuestion.keepField(Own::question);
     private static final Field<Own, Optional<Kit>> KIT =
         optional("kit", Kit.FORM, Own::kit, "The kit whose spare heads and filters stand by.");
 
@@ -73,23 +75,6 @@ public final class ReactionApi {
                     new ReactionQuestion(values.get(HAPPENING), values.get(KEEP)),
                     values.get(KIT)),
             List.of(DOCUMENT, HAPPENING, KEEP, KIT));
-  }
-
-  private static <T> Field<T, Happening> happening(Function<T, ReactionQuestion> question) {
-    return required(
-        "happening",
-        ReactionQuestion.happeningForm(),
-        of -> question.apply(of).happening(),
-        "What happened.");
-  }
-
-  private static <T> Field<T, List<CameraDial>> keep(Function<T, ReactionQuestion> question) {
-    return list(
-        "keep",
-        Forms.choice(CameraDial.values()),
-        CameraDial.values().length,
-        of -> question.apply(of).keep(),
-        "Dials of the camera that must stay, such as the time where it is held by hand.");
   }
 
   /** What is read here beside the documents themselves. */

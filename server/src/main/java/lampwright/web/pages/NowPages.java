@@ -34,6 +34,8 @@ public final class NowPages {
 
   private static final String LIGHT_FIELD = "now-light";
 
+  private static final String KIT_FIELD = "now-kit";
+
   private final Door door;
   private final Cataloguing cataloguing;
   private final KitKeeping kits;
@@ -110,7 +112,10 @@ public final class NowPages {
       return Optional.of(kit).filter(id -> !id.isEmpty());
     }
 
-    String field() {
+    String field(Problem problem) {
+      if (problem.pointer().equals("/kit")) {
+        return KIT_FIELD;
+      }
       return ask.equals(NowForm.DEAD) ? LIGHT_FIELD : AMBIENT_FIELD;
     }
   }
@@ -160,7 +165,7 @@ public final class NowPages {
       FormErrors errors =
           new FormErrors(
               problems.stream()
-                  .map(of -> new FormErrors.FormError(typed.field(), of.message()))
+                  .map(of -> new FormErrors.FormError(typed.field(of), of.message()))
                   .toList());
       show(context, studio, setup, typed, errors, Optional.empty());
     }

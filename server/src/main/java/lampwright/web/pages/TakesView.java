@@ -168,7 +168,7 @@ final class TakesView {
 
   private TakesPage.TakeCard card(
       Asked asked, TakeLogging.May may, LoggedTake take, Typed typed, int setupRevision) {
-    boolean mayKeep = may.deleteAny() && !take.document().readings().isEmpty();
+    boolean mayKeep = may.keepReadings() && !take.document().readings().isEmpty();
     return new TakeCards(asked.words())
         .card(
             take,
