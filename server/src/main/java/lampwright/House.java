@@ -20,6 +20,7 @@ import lampwright.setup.SetupDocument;
 import lampwright.store.Database;
 import lampwright.store.DatabaseUnavailable;
 import lampwright.tasks.Closed;
+import lampwright.tasks.DayPacking;
 import lampwright.tasks.DemoLoader;
 import lampwright.tasks.DemoStudio;
 import lampwright.tasks.FailedSignIns;
@@ -48,6 +49,7 @@ import lampwright.web.api.KitApi;
 import lampwright.web.api.LocationApi;
 import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
+import lampwright.web.api.PackingApi;
 import lampwright.web.api.PictureApi;
 import lampwright.web.api.PreferencesApi;
 import lampwright.web.api.ProposalApi;
@@ -245,6 +247,7 @@ public final class House implements AutoCloseable {
             new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()),
             new ReadingMapApi(door, catalogue.adapting()),
             new ReactionApi(door, reacting),
+            new PackingApi(door, new DayPacking(database, catalogue.adapting(), clock)),
             new SunApi(door, catalogue.sun()),
             new CandelaTableApi(door, new PhotometricFiles(database)),
             new CalibrationApi(door, catalogue.calibrating()),

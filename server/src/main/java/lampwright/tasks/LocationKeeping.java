@@ -86,7 +86,7 @@ public final class LocationKeeping {
     return find(in, id).orElseThrow(Refused::notFound);
   }
 
-  private static Optional<KeptLocation> find(StudioTransaction in, LocationId id) {
+  static Optional<KeptLocation> find(StudioTransaction in, LocationId id) {
     return new Locations(in).find(id).map(stored -> kept(in, stored));
   }
 

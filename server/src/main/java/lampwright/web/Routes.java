@@ -18,6 +18,7 @@ import lampwright.web.api.KitApi;
 import lampwright.web.api.LocationApi;
 import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
+import lampwright.web.api.PackingApi;
 import lampwright.web.api.PictureApi;
 import lampwright.web.api.PreferencesApi;
 import lampwright.web.api.ProposalApi;
@@ -80,6 +81,7 @@ public record Routes(Api api, Pages pages) {
       ComputingApi computing,
       ReadingMapApi readingMaps,
       ReactionApi reactions,
+      PackingApi packing,
       SunApi sun,
       CandelaTableApi candelaTables,
       CalibrationApi calibrations,
@@ -207,6 +209,7 @@ public record Routes(Api api, Pages pages) {
 
     gear(routes);
     reactions(routes);
+    routes.get("/api/studios/{studio}/packing", api.packing()::show, SIGNED_IN);
     places(routes);
     takesAndNotes(routes);
     proposals(routes);

@@ -298,6 +298,7 @@ class OpenApiTest {
     }
     reacting();
     sheet();
+    packing();
     String document = Documents.json(Documents.setup("Described"));
     described.mustFit(
         "POST " + IN_STUDIO + "/figures", 200, author.post(STUDIO + "/figures", document));
@@ -343,6 +344,19 @@ class OpenApiTest {
         200,
         author.post(STUDIO + "/reactions", "{\"document\":" + document + "," + falls + "}"));
     described.mustFit(own, 422, author.post(STUDIO + "/reactions", "{}"));
+  }
+
+  private void packing() {
+    Object setup = Visitor.items(author.get(STUDIO + "/setups?limit=1")).getFirst();
+    Object kit = Visitor.items(author.get(STUDIO + "/kits?limit=1")).getFirst();
+    String id = String.valueOf(Told.at(setup, "id"));
+    String day = STUDIO + "/packing?hands=3&ready_by=19:20&setup=" + id;
+    String operation = "GET " + IN_STUDIO + "/packing";
+    described.mustFit(operation, 200, author.get(day + "&kit=" + Told.at(kit, "id")));
+    described.mustFit(operation, 200, author.get(day + "&setup=" + id + "&not_before=19:00"));
+    described.mustFit(operation, 422, author.get(STUDIO + "/packing"));
+    described.mustFit(operation, 422, author.get(day + "&adapted=true"));
+    described.mustFit(operation, 404, author.get(STUDIO + "/packing?setup=zzzz"));
   }
 
   private void mapping(String document) {

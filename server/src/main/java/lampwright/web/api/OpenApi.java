@@ -43,6 +43,7 @@ public final class OpenApi {
           "adapting",
           "reacting",
           "sheet",
+          "packing",
           "kits",
           "gear",
           "calibration",
