@@ -96,6 +96,7 @@ import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.Notations;
 import lampwright.web.pages.NowPages;
+import lampwright.web.pages.PackPages;
 import lampwright.web.pages.PeoplePages;
 import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.PreferencesPages;
@@ -220,6 +221,7 @@ public final class House implements AutoCloseable {
     Preferring preferring = new Preferring(database);
     StudioLayouts studioLayouts = new StudioLayouts(door, studios, layouts, catalogue.searchNews());
     Reacting reacting = new Reacting(database);
+    DayPacking packing = new DayPacking(database, catalogue.adapting(), clock);
     Routes.Api api =
         new Routes.Api(
             new HealthApi(
@@ -247,7 +249,7 @@ public final class House implements AutoCloseable {
             new ComputingApi(door, catalogue.cataloguing(), catalogue.adapting()),
             new ReadingMapApi(door, catalogue.adapting()),
             new ReactionApi(door, reacting),
-            new PackingApi(door, new DayPacking(database, catalogue.adapting(), clock)),
+            new PackingApi(door, packing),
             new SunApi(door, catalogue.sun()),
             new CandelaTableApi(door, new PhotometricFiles(database)),
             new CalibrationApi(door, catalogue.calibrating()),
@@ -360,6 +362,12 @@ public final class House implements AutoCloseable {
                 door,
                 new FieldPages.Tasks(catalogue.cataloguing(), catalogue.kits(), catalogue.takes()),
                 assets,
+                templates,
+                studioLayouts),
+            new PackPages(
+                door,
+                new PackPages.Tasks(
+                    packing, catalogue.cataloguing(), catalogue.kits(), catalogue.finding()),
                 templates,
                 studioLayouts),
             new LocationPages(

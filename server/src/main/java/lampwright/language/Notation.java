@@ -18,6 +18,9 @@ public record Notation(Phrases phrases, LengthUnit lengths, StopFraction stops) 
 
   private static final double INCHES_A_FOOT = 12;
 
+  /** Exactly, by NIST SP 811. */
+  private static final double KG_A_POUND = 0.45359237;
+
   public Language language() {
     return phrases.language();
   }
@@ -65,6 +68,14 @@ public record Notation(Phrases phrases, LengthUnit lengths, StopFraction stops) 
   /** A length to be set with a tape: to a centimetre or an inch, "3.42 m", "11′ 3″". */
   public String tape(Metres length) {
     return tape(length.value());
+  }
+
+  /** A mass as scales show it: "2.4 kg", and in pounds for who reads feet: "5.3 lb". */
+  public String weight(double kg) {
+    return switch (lengths) {
+      case METRES -> fixed(kg, 1) + " kg";
+      case FEET -> fixed(kg / KG_A_POUND, 1) + " lb";
+    };
   }
 
   /** The same of a length with a direction. */

@@ -28,6 +28,7 @@ public final class PhraseFiles {
           "field",
           "figuring",
           "finding",
+          "packing",
           "pages",
           "picture",
           "problem",

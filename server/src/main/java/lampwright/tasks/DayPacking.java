@@ -28,6 +28,7 @@ import lampwright.setup.packing.DayPlan;
 import lampwright.setup.packing.DayWishes;
 import lampwright.setup.packing.KitsTogether;
 import lampwright.setup.packing.PackingList;
+import lampwright.setup.packing.SunEvent;
 import lampwright.setup.packing.WantedLight;
 import lampwright.setup.packing.WorkTimes;
 import lampwright.store.Database;
@@ -104,6 +105,7 @@ public final class DayPacking {
    * What the day takes.
    *
    * @param offset of the clocks of the first place on that day
+   * @param sun what it does on that day where the first setup is that says its place
    * @param leaveIsOver permissions that no longer hold on that day
    */
   public record Packed(
@@ -114,11 +116,13 @@ public final class DayPacking {
       PackingList list,
       BatteryPlan batteries,
       DayPlan plan,
+      List<SunEvent.Timed> sun,
       List<LocationPermission> leaveIsOver) {
 
     public Packed {
       setups = List.copyOf(setups);
       kits = List.copyOf(kits);
+      sun = List.copyOf(sun);
       leaveIsOver = List.copyOf(leaveIsOver);
     }
   }
@@ -204,6 +208,11 @@ public final class DayPacking {
         PackingList.of(made, kits, batteries.spares()),
         batteries,
         DayPlan.of(made, wishes),
+        ofDay.stream()
+            .map(one -> SunEvent.of(one.setup().document(), day, offset))
+            .filter(events -> !events.isEmpty())
+            .findFirst()
+            .orElse(List.of()),
         ofDay.stream()
             .flatMap(one -> one.place().stream())
             .distinct()

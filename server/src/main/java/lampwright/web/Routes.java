@@ -53,6 +53,7 @@ import lampwright.web.pages.KitPages;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.NowPages;
+import lampwright.web.pages.PackPages;
 import lampwright.web.pages.PeoplePages;
 import lampwright.web.pages.PicturePages;
 import lampwright.web.pages.PreferencesPages;
@@ -118,6 +119,7 @@ public record Routes(Api api, Pages pages) {
       NowPages now,
       SheetPages sheets,
       FieldPages field,
+      PackPages packing,
       LocationPages locations,
       TakePages takes,
       LifePages life,
@@ -260,6 +262,7 @@ public record Routes(Api api, Pages pages) {
   private void onLocation(RouteList routes) {
     routes.get("/studios/{studio}/setups/{setup}/field", pages.field()::show, SIGNED_IN);
     routes.get("/studios/{studio}/field", pages.field()::list, SIGNED_IN);
+    routes.get("/studios/{studio}/packing", pages.packing()::show, SIGNED_IN);
     routes.get("/worker.js", pages.field()::worker, ANYONE);
     routes.get("/manifest.webmanifest", pages.field()::manifest, ANYONE);
   }

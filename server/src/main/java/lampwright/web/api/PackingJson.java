@@ -5,15 +5,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lampwright.place.LocationPermission;
 import lampwright.setup.LightId;
-import lampwright.setup.figures.MainsFigures;
-import lampwright.setup.figures.WindFigures;
 import lampwright.setup.packing.BatteryPlan;
 import lampwright.setup.packing.DayPlan;
 import lampwright.setup.packing.MainsNeed;
 import lampwright.setup.packing.PackedKind;
+import lampwright.setup.packing.PackingCautions;
 import lampwright.setup.packing.PackingList;
 import lampwright.setup.packing.Stage;
 import lampwright.setup.packing.Stint;
@@ -27,6 +25,7 @@ record PackingJson(
     ListJson list,
     BatteriesJson batteries,
     PlanJson plan,
+    List<SunJson> sun,
     List<String> leaveIsOver,
     List<String> cautions) {
 
@@ -38,10 +37,9 @@ record PackingJson(
         ListJson.of(packed.list()),
         BatteriesJson.of(packed.batteries()),
         PlanJson.of(packed.plan()),
+        packed.sun().stream().map(of -> new SunJson(of.event().key(), of.at())).toList(),
         packed.leaveIsOver().stream().map(LocationPermission::text).toList(),
-        Stream.concat(WindFigures.CAUTIONS.stream(), MainsFigures.CAUTIONS.stream())
-            .map(InEnglish::say)
-            .toList());
+        PackingCautions.of(packed.batteries()).stream().map(InEnglish::say).toList());
   }
 
   private static String lower(Enum<?> constant) {
@@ -111,6 +109,8 @@ record PackingJson(
           plan.onMains().stream().map(MainsJson::of).toList());
     }
   }
+
+  record SunJson(String event, Instant at) {}
 
   record UnknownJson(int setup, String light) {}
 

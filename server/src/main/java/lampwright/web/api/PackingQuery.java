@@ -7,37 +7,35 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampwright.document.Forms;
 import lampwright.document.Reading;
-import lampwright.engine.sun.HalfDay;
-import lampwright.engine.sun.SunPhase;
 import lampwright.people.Ids;
 import lampwright.setup.SetupId;
 import lampwright.setup.packing.DayWishes;
+import lampwright.setup.packing.SunEvent;
 import lampwright.setup.packing.WantedLight;
 import lampwright.setup.packing.WorkTimes;
 import lampwright.tasks.DayPacking;
 import lampwright.tasks.Refused;
 
 /** What is asked of a day in an address. */
-final class PackingQuery {
+public final class PackingQuery {
 
-  private static final String ANY_TIME = "any_time";
+  /** No light is waited for. */
+  public static final String ANY_TIME = "any_time";
 
-  /** The lights that have a name; their angles are those of {@link SunPhase}. */
-  private static final Map<String, WantedLight> BY_NAME =
-      Map.of(
-          "sun_as_it_was", new WantedLight.SunAsItWas(),
-          "sunrise", new WantedLight.SunAt(SunPhase.GOLDEN_SUN_UP, HalfDay.RISING),
-          "golden_hour_begins", new WantedLight.SunAt(SunPhase.DAY, HalfDay.SETTING),
-          "sunset", new WantedLight.SunAt(SunPhase.GOLDEN_SUN_UP, HalfDay.SETTING),
-          "golden_hour_ends", new WantedLight.SunAt(SunPhase.GOLDEN_SUN_DOWN, HalfDay.SETTING),
-          "blue_hour_ends", new WantedLight.SunAt(SunPhase.BLUE_HOUR, HalfDay.SETTING));
+  /** The sun as high again as it stood for the setup. */
+  public static final String SUN_AS_IT_WAS = "sun_as_it_was";
 
-  private static final List<String> WORK =
+  /** The lights that have a name. */
+  private static final Map<String, WantedLight> BY_NAME = byName();
+
+  /** The work whose time may be put right, in the order of {@link WorkTimes}. */
+  public static final List<String> WORK =
       List.of(
           "ground",
           "carry",
@@ -63,13 +61,33 @@ final class PackingQuery {
 
   private PackingQuery() {}
 
+  private static Map<String, WantedLight> byName() {
+    Map<String, WantedLight> named = new TreeMap<>();
+    named.put(SUN_AS_IT_WAS, new WantedLight.SunAsItWas());
+    for (SunEvent event : SunEvent.values()) {
+      named.put(event.key(), event.light());
+    }
+    return Map.copyOf(named);
+  }
+
   /**
    * Reads it.
    *
    * @throws Refused Invalid for an unknown name or a value out of bounds
    */
-  static DayPacking.Asked asked(Context context) {
-    Query query = new Query(context, KNOWN);
+  public static DayPacking.Asked asked(Context context) {
+    return asked(context, Set.of());
+  }
+
+  /**
+   * The same in an address that says other things too.
+   *
+   * @param besides the names of these
+   */
+  public static DayPacking.Asked asked(Context context, Set<String> besides) {
+    Query query =
+        new Query(
+            context, Stream.concat(KNOWN.stream(), besides.stream()).collect(Collectors.toSet()));
     int hands = query.number("hands", Forms.count(1, DayWishes.MOST_HANDS)).orElse(2);
     WorkTimes times = times(query);
     Optional<LocalTime> notBefore = query.text("not_before", Forms.timeOfDay());
@@ -122,28 +140,33 @@ final class PackingQuery {
             .formatted(ANY_TIME, String.join(", ", new TreeSet<>(BY_NAME.keySet()))));
   }
 
-  private static String minutes(String work) {
+  /** The field of how many minutes a work takes. */
+  public static String minutes(String work) {
     return work + "_minutes";
   }
 
-  private static WorkTimes times(Query query) {
+  /** The usual times, in the order of {@link #WORK}. */
+  public static List<Integer> usualMinutes() {
     WorkTimes usual = WorkTimes.usual();
-    List<Integer> usually =
-        List.of(
-            usual.ground(),
-            usual.carry(),
-            usual.stand(),
-            usual.head(),
-            usual.aim(),
-            usual.meter(),
-            usual.step(),
-            usual.camera(),
-            usual.runThrough(),
-            usual.subject(),
-            usual.shoot(),
-            usual.strike(),
-            usual.move(),
-            usual.reserve());
+    return List.of(
+        usual.ground(),
+        usual.carry(),
+        usual.stand(),
+        usual.head(),
+        usual.aim(),
+        usual.meter(),
+        usual.step(),
+        usual.camera(),
+        usual.runThrough(),
+        usual.subject(),
+        usual.shoot(),
+        usual.strike(),
+        usual.move(),
+        usual.reserve());
+  }
+
+  private static WorkTimes times(Query query) {
+    List<Integer> usually = usualMinutes();
     List<Integer> asked = new ArrayList<>();
     for (int i = 0; i < WORK.size(); i++) {
       int fewest = WORK.get(i).equals("reserve") ? 0 : 1;

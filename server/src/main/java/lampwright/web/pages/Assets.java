@@ -52,6 +52,7 @@ public final class Assets {
           "studio.css",
           "now.css",
           "field.css",
+          "pack.css",
           PAPER,
           PAPER_PLAN);
 
@@ -114,6 +115,7 @@ public final class Assets {
           "fonts/atkinson-hyperlegible-next-latin-600-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-400-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-600-normal.woff2",
+          "pack-ticks.js",
           "progress.js",
           "suggest.js",
           "takes.js",

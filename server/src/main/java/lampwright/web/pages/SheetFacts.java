@@ -139,7 +139,7 @@ record SheetFacts(
                     new SheetPage.Piece(
                         kind.count(),
                         kind.name(),
-                        kind.kg().map(kg -> words.fixed(kg, 1) + " kg").orElse("")))
+                        kind.kg().map(kg -> words.notation().weight(kg)).orElse("")))
             .toList(),
         room.packing());
   }
@@ -149,13 +149,13 @@ record SheetFacts(
     PackingList list = PackingList.of(List.of(setup));
     List<String> parts = new ArrayList<>();
     if (list.weight().kg() > 0) {
-      parts.add(words.say("sheet.packing.total", words.fixed(list.weight().kg(), 1)));
+      parts.add(words.say("sheet.packing.total", words.notation().weight(list.weight().kg())));
     }
     if (list.weight().withoutWeight() > 0) {
       parts.add(words.count("sheet.packing.notWeighed", list.weight().withoutWeight()));
     }
     if (list.mostBallastKg() > 0) {
-      parts.add(words.say("sheet.packing.ballast", list.mostBallastKg()));
+      parts.add(words.say("sheet.packing.ballast", words.notation().weight(list.mostBallastKg())));
     }
     return String.join(" ", parts);
   }

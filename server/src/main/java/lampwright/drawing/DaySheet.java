@@ -1,0 +1,325 @@
+package lampwright.drawing;
+
+import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lampwright.language.Notation;
+import lampwright.setup.LightId;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.packing.DayPlan;
+import lampwright.setup.packing.Stage;
+import lampwright.setup.packing.Stint;
+import lampwright.setup.packing.SunEvent;
+import lampwright.wording.Wording;
+
+/**
+ * The day of a crew as a sheet that is read downward: a column for each pair of hands, minutes on
+ * the left by the clocks of the place, each errand a box as long as it takes. What the sun does,
+ * and the light that is waited for, are lines across.
+ *
+ * @param setups as they are built, in the order of the day
+ * @param wanted when each one's light is there
+ * @param sun what it does on that day
+ */
+public record DaySheet(
+    DayPlan plan,
+    List<SetupDocument> setups,
+    List<Optional<Instant>> wanted,
+    List<SunEvent.Timed> sun,
+    ZoneOffset offset,
+    Notation notation) {
+
+  private static final double CLOCK = 52;
+  private static final double LANE = 92;
+  private static final double TOP = 28;
+  private static final double FOOT = 20;
+  private static final double HEADING = 22;
+
+  /** Tall enough for words in an errand of two minutes. */
+  private static final double MINUTE = 8;
+
+  /** No errand stands in a picture that is shot, or on the way: those are drawn shorter. */
+  private static final double QUIET_MINUTE = 3;
+
+  private static final int LETTERS_A_LANE = 14;
+
+  public DaySheet {
+    setups = List.copyOf(setups);
+    wanted = List.copyOf(wanted);
+    sun = List.copyOf(sun);
+  }
+
+  /** A stage with where it lies on the sheet. */
+  private record Laid(Stage stage, double top, double minute) {
+
+    double bottom() {
+      return top + stage.minutes() * minute;
+    }
+
+    double at(int minuteOfStage) {
+      return top + minuteOfStage * minute;
+    }
+
+    boolean isQuiet() {
+      return minute == QUIET_MINUTE;
+    }
+  }
+
+  /** The drawing. */
+  public Svg svg() {
+    List<Laid> laid = laid();
+    double width = CLOCK + plan.hands() * LANE + 1;
+    double height = laid.getLast().bottom() + FOOT;
+    Markup markup =
+        new Markup()
+            .open(
+                "svg",
+                "class",
+                "day-sheet",
+                "viewBox",
+                "0 0 " + Markup.number(width) + " " + Markup.number(height),
+                "width",
+                Markup.number(width),
+                "height",
+                Markup.number(height),
+                "role",
+                "img",
+                "aria-labelledby",
+                "day-sheet-title day-sheet-words")
+            .words("title", notation.say("packing.sheet.title"), "id", "day-sheet-title")
+            .words("desc", description(), "id", "day-sheet-words");
+    for (int hand = 1; hand <= plan.hands(); hand++) {
+      markup.words(
+          "text",
+          hand(hand),
+          "class",
+          "day-head",
+          "x",
+          Markup.number(lane(hand) + LANE / 2),
+          "y",
+          Markup.number(TOP - 10),
+          "text-anchor",
+          "middle");
+    }
+    laid.forEach(stage -> draw(markup, stage, width));
+    drawSun(markup, laid, width);
+    clock(markup, laid.getLast().bottom(), minutes());
+    return Svg.trusted(markup.close("svg").toString());
+  }
+
+  /** The same facts, errand by errand: clock, who, what, at which light, minutes. */
+  public DrawingTable table() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Stage stage : plan.stages()) {
+      for (Stint stint : stage.stints()) {
+        rows.add(
+            List.of(
+                time(stage.from() + stint.from()),
+                stint.who().stream().map(Object::toString).collect(Collectors.joining(", ")),
+                words(stage, stint, true),
+                notation.say("packing.minutes", stint.errand().minutes())));
+      }
+    }
+    return new DrawingTable(
+        List.of(
+            notation.say("drawing.clock"),
+            notation.say("packing.who"),
+            notation.say("packing.what"),
+            notation.say("packing.takes")),
+        rows);
+  }
+
+  private List<Laid> laid() {
+    List<Laid> laid = new ArrayList<>();
+    double top = TOP;
+    int gone = 0;
+    for (Stage stage : plan.stages()) {
+      boolean isQuiet = stage.kind() == Stage.Kind.SHOOT || stage.kind() == Stage.Kind.MOVE;
+      // Nobody is sent while all wait for the light.
+      top += HEADING + Math.max(0, stage.from() - gone) * QUIET_MINUTE;
+      laid.add(new Laid(stage, top, isQuiet ? QUIET_MINUTE : MINUTE));
+      top = laid.getLast().bottom();
+      gone = stage.to();
+    }
+    return laid;
+  }
+
+  private int minutes() {
+    return plan.stages().getLast().to();
+  }
+
+  private void draw(Markup markup, Laid laid, double width) {
+    Stage stage = laid.stage();
+    markup.words(
+        "text",
+        cut(heading(stage), plan.hands() * LETTERS_A_LANE + 4),
+        "class",
+        "day-stage",
+        "x",
+        Markup.number(CLOCK),
+        "y",
+        Markup.number(laid.top() - 6));
+    clock(markup, laid.top(), stage.from());
+    markup.add(
+        "path",
+        "class",
+        "day-rule",
+        "d",
+        new Strokes().from(new Spot(0, laid.top())).to(new Spot(width, laid.top())).toString());
+    for (Stint stint : stage.stints()) {
+      for (int hand : stint.who()) {
+        box(markup, laid, stint, hand);
+      }
+    }
+  }
+
+  private void box(Markup markup, Laid laid, Stint stint, int hand) {
+    double top = laid.at(stint.from());
+    double tall = stint.errand().minutes() * laid.minute();
+    markup.add(
+        "rect",
+        "class",
+        "day-box",
+        "x",
+        Markup.number(lane(hand) + 1),
+        "y",
+        Markup.number(top),
+        "width",
+        Markup.number(LANE - 2),
+        "height",
+        Markup.number(tall));
+    markup.words(
+        "text",
+        cut(words(laid.stage(), stint, false), LETTERS_A_LANE),
+        "class",
+        "day-words",
+        "x",
+        Markup.number(lane(hand) + 6),
+        "y",
+        Markup.number(top + Math.min(tall / 2 + 4, 15)));
+  }
+
+  private void drawSun(Markup markup, List<Laid> laid, double width) {
+    for (int i = 0; i < wanted.size(); i++) {
+      int setup = i;
+      Optional<Laid> shot =
+          laid.stream()
+              .filter(of -> of.stage().kind() == Stage.Kind.SHOOT && of.stage().setup() == setup)
+              .findFirst();
+      wanted
+          .get(i)
+          .flatMap(at -> shot)
+          .ifPresent(of -> line(markup, "day-wanted", of.top(), width));
+    }
+    for (SunEvent.Timed event : sun) {
+      minute(event.at())
+          .flatMap(minute -> height(laid, minute))
+          .ifPresent(
+              y -> {
+                line(markup, "day-sun", y, width);
+                markup.words(
+                    "text",
+                    sunWords(event),
+                    "class",
+                    "day-sun-words",
+                    "x",
+                    Markup.number(width - 4),
+                    "y",
+                    Markup.number(y - 3),
+                    "text-anchor",
+                    "end");
+              });
+    }
+  }
+
+  private static void line(Markup markup, String cssClass, double y, double width) {
+    markup.path(cssClass, new Strokes().from(new Spot(CLOCK, y)).to(new Spot(width, y)));
+  }
+
+  /** Where a minute of the day is on the sheet; empty before and after it. */
+  private static Optional<Double> height(List<Laid> laid, int minute) {
+    return laid.stream()
+        .filter(of -> minute >= of.stage().from() && minute <= of.stage().to())
+        .map(of -> of.at(minute - of.stage().from()))
+        .findFirst();
+  }
+
+  private Optional<Integer> minute(Instant at) {
+    return plan.begins()
+        .map(begins -> (int) ((at.getEpochSecond() - begins.getEpochSecond()) / 60));
+  }
+
+  private void clock(Markup markup, double y, int minute) {
+    markup.words(
+        "text",
+        time(minute),
+        "class",
+        "day-clock",
+        "x",
+        Markup.number(CLOCK - 6),
+        "y",
+        Markup.number(y + 4),
+        "text-anchor",
+        "end");
+  }
+
+  private static double lane(int hand) {
+    return CLOCK + (hand - 1) * LANE;
+  }
+
+  private String hand(int hand) {
+    return notation.say("packing.hand", hand);
+  }
+
+  private String heading(Stage stage) {
+    return notation.say(
+        "packing.stage." + Wording.key(stage.kind()), setups.get(stage.setup()).title());
+  }
+
+  /** By the clocks of the place; "+0:45" from the start where no light gives the day its clock. */
+  private String time(int minute) {
+    return plan.at(minute)
+        .map(at -> clock(at, offset))
+        .orElseGet(() -> String.format(Locale.ROOT, "+%d:%02d", minute / 60, minute % 60));
+  }
+
+  /** "18:05". */
+  public static String clock(Instant at, ZoneOffset offset) {
+    LocalTime time = at.atOffset(offset).toLocalTime();
+    return String.format(Locale.ROOT, "%02d:%02d", time.getHour(), time.getMinute());
+  }
+
+  /** "golden hour ends, 19:12". */
+  private String sunWords(SunEvent.Timed event) {
+    return notation.say("packing.sun." + Wording.key(event.event()), clock(event.at(), offset));
+  }
+
+  private String words(Stage stage, Stint stint, boolean isWhole) {
+    String work = notation.say("packing.work." + Wording.key(stint.errand().work()));
+    Optional<LightId> light = stint.errand().light();
+    String of =
+        light
+            .map(id -> setups.get(stage.setup()).numbersInBuildOrder().getOrDefault(id, 0) + " ")
+            .orElse("");
+    String said = isWhole ? stint.errand().words().map(words -> ": " + words).orElse("") : "";
+    return of + work + said + (isWhole && stint.errand().isShortHanded() ? alone() : "");
+  }
+
+  private static String cut(String text, int letters) {
+    return text.length() <= letters ? text : text.substring(0, letters - 1).strip() + "…";
+  }
+
+  private String alone() {
+    return " (" + notation.say("packing.alone") + ")";
+  }
+
+  private String description() {
+    return notation.say(
+        "packing.sheet.words", plan.hands(), time(0), time(minutes()), plan.stages().size());
+  }
+}
