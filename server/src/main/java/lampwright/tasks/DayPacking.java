@@ -7,8 +7,11 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import lampwright.engine.unit.Amperes;
 import lampwright.gear.Kit;
 import lampwright.gear.KitId;
@@ -22,12 +25,14 @@ import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.adapting.Answer;
 import lampwright.setup.adapting.Wishes;
+import lampwright.setup.figures.SunComputation;
 import lampwright.setup.packing.BatteryPlan;
 import lampwright.setup.packing.BatteryPlanning;
 import lampwright.setup.packing.DayPlan;
 import lampwright.setup.packing.DayWishes;
 import lampwright.setup.packing.KitsTogether;
 import lampwright.setup.packing.PackingList;
+import lampwright.setup.packing.SunEvent;
 import lampwright.setup.packing.WantedLight;
 import lampwright.setup.packing.WorkTimes;
 import lampwright.store.Database;
@@ -104,11 +109,14 @@ public final class DayPacking {
    * What the day takes.
    *
    * @param offset of the clocks of the first place on that day
+   * @param sun what it does on that day at the first setup that says where it is, in order; empty
+   *     where none says so
    * @param leaveIsOver permissions that no longer hold on that day
    */
   public record Packed(
       LocalDate day,
       ZoneOffset offset,
+      SortedMap<SunEvent, Instant> sun,
       List<OfDay> setups,
       List<KeptKit> kits,
       PackingList list,
@@ -117,6 +125,7 @@ public final class DayPacking {
       List<LocationPermission> leaveIsOver) {
 
     public Packed {
+      sun = Collections.unmodifiableSortedMap(new TreeMap<>(sun));
       setups = List.copyOf(setups);
       kits = List.copyOf(kits);
       leaveIsOver = List.copyOf(leaveIsOver);
@@ -199,6 +208,7 @@ public final class DayPacking {
     return new Packed(
         day,
         offset,
+        sun(day, offset, made),
         ofDay,
         kept,
         PackingList.of(made, kits, batteries.spares()),
@@ -210,6 +220,21 @@ public final class DayPacking {
             .flatMap(place -> place.permissions().stream())
             .filter(leave -> leave.isOver(day))
             .toList());
+  }
+
+  private static SortedMap<SunEvent, Instant> sun(
+      LocalDate day, ZoneOffset offset, List<SetupDocument> setups) {
+    SortedMap<SunEvent, Instant> sun = new TreeMap<>();
+    setups.stream()
+        .filter(setup -> SunComputation.placeOf(setup).isPresent())
+        .findFirst()
+        .ifPresent(
+            setup -> {
+              for (SunEvent event : SunEvent.values()) {
+                event.find(setup, day, offset).ifPresent(at -> sun.put(event, at));
+              }
+            });
+    return sun;
   }
 
   private static Optional<SetupDocument> made(Answer answer) {

@@ -5,12 +5,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lampwright.place.LocationPermission;
 import lampwright.setup.LightId;
-import lampwright.setup.figures.MainsFigures;
-import lampwright.setup.figures.WindFigures;
 import lampwright.setup.packing.BatteryPlan;
+import lampwright.setup.packing.DayCautions;
 import lampwright.setup.packing.DayPlan;
 import lampwright.setup.packing.MainsNeed;
 import lampwright.setup.packing.PackedKind;
@@ -23,6 +21,7 @@ import lampwright.tasks.DayPacking;
 record PackingJson(
     LocalDate day,
     String utcOffset,
+    List<DaySunJson> sun,
     List<SetupJson> setups,
     ListJson list,
     BatteriesJson batteries,
@@ -34,18 +33,27 @@ record PackingJson(
     return new PackingJson(
         packed.day(),
         packed.offset().getId().equals("Z") ? "+00:00" : packed.offset().getId(),
+        DaySunJson.of(packed),
         packed.setups().stream().map(SetupJson::of).toList(),
         ListJson.of(packed.list()),
         BatteriesJson.of(packed.batteries()),
         PlanJson.of(packed.plan()),
         packed.leaveIsOver().stream().map(LocationPermission::text).toList(),
-        Stream.concat(WindFigures.CAUTIONS.stream(), MainsFigures.CAUTIONS.stream())
-            .map(InEnglish::say)
-            .toList());
+        DayCautions.ALL.stream().map(InEnglish::say).toList());
   }
 
-  private static String lower(Enum<?> constant) {
+  static String lower(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** What the sun does on the day at the first setup that says where it is. */
+  record DaySunJson(String event, Instant at) {
+
+    static List<DaySunJson> of(DayPacking.Packed packed) {
+      return packed.sun().entrySet().stream()
+          .map(event -> new DaySunJson(lower(event.getKey()), event.getValue()))
+          .toList();
+    }
   }
 
   /** One setup; {@code short_of_gear} where the kits cannot make all of its lights. */

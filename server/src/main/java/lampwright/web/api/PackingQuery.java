@@ -12,11 +12,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampwright.document.Forms;
 import lampwright.document.Reading;
-import lampwright.engine.sun.HalfDay;
-import lampwright.engine.sun.SunPhase;
 import lampwright.people.Ids;
 import lampwright.setup.SetupId;
 import lampwright.setup.packing.DayWishes;
+import lampwright.setup.packing.SunEvent;
 import lampwright.setup.packing.WantedLight;
 import lampwright.setup.packing.WorkTimes;
 import lampwright.tasks.DayPacking;
@@ -27,15 +26,15 @@ final class PackingQuery {
 
   private static final String ANY_TIME = "any_time";
 
-  /** The lights that have a name; their angles are those of {@link SunPhase}. */
+  private static final String SUN_AS_IT_WAS = "sun_as_it_was";
+
+  /** The lights that have a name: the setup's own, and what the sun does on every day. */
   private static final Map<String, WantedLight> BY_NAME =
-      Map.of(
-          "sun_as_it_was", new WantedLight.SunAsItWas(),
-          "sunrise", new WantedLight.SunAt(SunPhase.GOLDEN_SUN_UP, HalfDay.RISING),
-          "golden_hour_begins", new WantedLight.SunAt(SunPhase.DAY, HalfDay.SETTING),
-          "sunset", new WantedLight.SunAt(SunPhase.GOLDEN_SUN_UP, HalfDay.SETTING),
-          "golden_hour_ends", new WantedLight.SunAt(SunPhase.GOLDEN_SUN_DOWN, HalfDay.SETTING),
-          "blue_hour_ends", new WantedLight.SunAt(SunPhase.BLUE_HOUR, HalfDay.SETTING));
+      Stream.concat(
+              Stream.of(Map.entry(SUN_AS_IT_WAS, new WantedLight.SunAsItWas())),
+              Stream.of(SunEvent.values())
+                  .map(event -> Map.entry(PackingJson.lower(event), event.light())))
+          .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
 
   private static final List<String> WORK =
       List.of(
