@@ -36,6 +36,9 @@ public record DaySheet(
 
   private static final double CLOCK = 52;
   private static final double LANE = 92;
+  /** Beside the lanes, for what the sun does. */
+  private static final double SUN = 168;
+
   private static final double TOP = 28;
   private static final double FOOT = 20;
   private static final double HEADING = 22;
@@ -73,7 +76,8 @@ public record DaySheet(
   /** The drawing. */
   public Svg svg() {
     List<Laid> laid = laid();
-    double width = CLOCK + plan.hands() * LANE + 1;
+    double lanes = CLOCK + plan.hands() * LANE + 1;
+    double width = lanes + (sun.isEmpty() ? 0 : SUN);
     double height = laid.getLast().bottom() + FOOT;
     Markup markup =
         new Markup()
@@ -106,9 +110,9 @@ public record DaySheet(
           "text-anchor",
           "middle");
     }
-    laid.forEach(stage -> draw(markup, stage, width));
-    drawSun(markup, laid, width);
-    clock(markup, laid.getLast().bottom(), minutes());
+    laid.forEach(stage -> draw(markup, stage, lanes));
+    drawSun(markup, laid, lanes);
+    clock(markup, laid.getLast().bottom() + 12, minutes());
     return Svg.trusted(markup.close("svg").toString());
   }
 
@@ -164,7 +168,7 @@ public record DaySheet(
         Markup.number(CLOCK),
         "y",
         Markup.number(laid.top() - 6));
-    clock(markup, laid.top(), stage.from());
+    clock(markup, laid.top() - 10, stage.from());
     markup.add(
         "path",
         "class",
@@ -228,11 +232,9 @@ public record DaySheet(
                     "class",
                     "day-sun-words",
                     "x",
-                    Markup.number(width - 4),
+                    Markup.number(width + 6),
                     "y",
-                    Markup.number(y - 3),
-                    "text-anchor",
-                    "end");
+                    Markup.number(y + 4));
               });
     }
   }

@@ -8,10 +8,10 @@ import java.util.Optional;
 import lampwright.place.LocationPermission;
 import lampwright.setup.LightId;
 import lampwright.setup.packing.BatteryPlan;
+import lampwright.setup.packing.DayCautions;
 import lampwright.setup.packing.DayPlan;
 import lampwright.setup.packing.MainsNeed;
 import lampwright.setup.packing.PackedKind;
-import lampwright.setup.packing.PackingCautions;
 import lampwright.setup.packing.PackingList;
 import lampwright.setup.packing.Stage;
 import lampwright.setup.packing.Stint;
@@ -39,7 +39,7 @@ record PackingJson(
         PlanJson.of(packed.plan()),
         packed.sun().stream().map(of -> new SunJson(of.event().key(), of.at())).toList(),
         packed.leaveIsOver().stream().map(LocationPermission::text).toList(),
-        PackingCautions.of(packed.batteries()).stream().map(InEnglish::say).toList());
+        DayCautions.ALL.stream().map(InEnglish::say).toList());
   }
 
   private static String lower(Enum<?> constant) {

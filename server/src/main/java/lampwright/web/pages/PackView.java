@@ -11,10 +11,10 @@ import lampwright.place.LocationPermission;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.packing.BatteryPlan;
+import lampwright.setup.packing.DayCautions;
 import lampwright.setup.packing.DayPlan;
 import lampwright.setup.packing.MainsNeed;
 import lampwright.setup.packing.PackedKind;
-import lampwright.setup.packing.PackingCautions;
 import lampwright.setup.packing.PackingList;
 import lampwright.tasks.DayPacking;
 import lampwright.wording.Wording;
@@ -60,7 +60,7 @@ final class PackView {
         packed.sun().stream()
             .map(of -> words.say("packing.sun." + Wording.key(of.event()), clock(of.at())))
             .toList(),
-        PackingCautions.of(packed.batteries()).stream().map(words::say).toList());
+        DayCautions.ALL.stream().map(words::say).toList());
   }
 
   private String clock(Instant at) {
