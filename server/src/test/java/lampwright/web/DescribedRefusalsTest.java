@@ -152,6 +152,9 @@ class DescribedRefusalsTest {
     if (operation.endsWith("/ambient")) {
       return "?at=2026-01-01T12:00:00Z";
     }
+    if (operation.endsWith("/packing")) {
+      return "?setup=zzzz";
+    }
     return operation.endsWith("{setup}/comparison") ? "?from=1" : "";
   }
 
