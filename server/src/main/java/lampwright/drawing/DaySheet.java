@@ -36,6 +36,7 @@ public record DaySheet(
 
   private static final double CLOCK = 52;
   private static final double LANE = 92;
+
   /** Beside the lanes, for what the sun does. */
   private static final double SUN = 168;
 

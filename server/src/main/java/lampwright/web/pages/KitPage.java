@@ -21,6 +21,7 @@ public record KitPage(
     List<String> missing,
     List<Shelf> shelves,
     String makesPath,
+    String packPath,
     String changePath,
     String listPath) {
 

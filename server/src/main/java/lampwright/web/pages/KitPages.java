@@ -111,6 +111,7 @@ public final class KitPages {
             Address.of(SetupPages.findPath(studio))
                 .with("q", "[" + makes.bracket() + "]")
                 .toString(),
+            Address.of(PackPages.path(studio)).with(PackQuery.KIT, kit.id().text()).text(),
             mayWrite(caller, studio) ? path(studio, kit.id()) + "/change" : "",
             path(studio)));
   }

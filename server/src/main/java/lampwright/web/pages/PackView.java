@@ -4,7 +4,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import lampwright.drawing.DaySheet;
 import lampwright.place.LocationPermission;
@@ -49,7 +51,7 @@ final class PackView {
             .filter(section -> !section.pieces().isEmpty())
             .toList(),
         weight(),
-        packed.batteries().feeds().stream().map(this::battery).toList(),
+        batteries(),
         packed.batteries().onMains().stream().map(this::mains).toList(),
         unknown(),
         new DrawingView(
@@ -140,22 +142,41 @@ final class PackView {
     return String.join(" ", parts);
   }
 
-  private PackPage.Battery battery(BatteryPlan.Feed feed) {
-    String name =
-        feed.name() + (feed.number() > 1 || isOneOfSeveral(feed) ? " " + feed.number() : "");
+  /** Heads of a kind that take one battery each stand in one line; who needs more has its own. */
+  private List<PackPage.Battery> batteries() {
+    List<PackPage.Battery> lines = new ArrayList<>();
+    Map<String, List<BatteryPlan.Feed>> byName =
+        packed.batteries().feeds().stream()
+            .collect(
+                Collectors.groupingBy(BatteryPlan.Feed::name, TreeMap::new, Collectors.toList()));
+    byName.forEach(
+        (name, feeds) -> {
+          long plain = feeds.stream().filter(PackView::isPlain).count();
+          if (plain > 0) {
+            lines.add(
+                new PackPage.Battery(
+                    "charged " + name, name, words.count("packing.batteries", plain), ""));
+          }
+          feeds.stream()
+              .filter(feed -> !isPlain(feed))
+              .forEach(feed -> lines.add(battery(feed, feeds.size() > 1)));
+        });
+    return lines;
+  }
+
+  private static boolean isPlain(BatteryPlan.Feed feed) {
+    return feed.batteries() == 1 && feed.lacking() == 0;
+  }
+
+  private PackPage.Battery battery(BatteryPlan.Feed feed, boolean isOneOfSeveral) {
+    String name = isOneOfSeveral ? feed.name() + " " + feed.number() : feed.name();
+    String lacks =
+        feed.lacking() > 0 ? ", " + words.count("packing.batteryLacking", feed.lacking()) : "";
     return new PackPage.Battery(
         "charged " + name,
         name,
-        words.count("packing.batteries", feed.batteries())
-            + (feed.lacking() > 0
-                ? ", " + words.count("packing.batteryLacking", feed.lacking())
-                : ""),
+        words.count("packing.batteries", feed.batteries()) + lacks,
         feed.changes().stream().map(this::change).collect(Collectors.joining(" ")));
-  }
-
-  private boolean isOneOfSeveral(BatteryPlan.Feed feed) {
-    return packed.batteries().feeds().stream().filter(of -> of.name().equals(feed.name())).count()
-        > 1;
   }
 
   private String change(BatteryPlan.Change change) {

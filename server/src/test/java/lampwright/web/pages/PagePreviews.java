@@ -54,6 +54,8 @@ final class PagePreviews {
         new Preview("now-wrong", "now.jte", NowPreviews.wrong()),
         new Preview("sheet", "sheet.jte", SheetsForTests.preview()),
         new Preview("field", "field.jte", FieldPreviews.full()),
+        new Preview("pack", "pack.jte", PackPreviews.full()),
+        new Preview("pack-empty", "pack.jte", PackPreviews.empty()),
         new Preview("field-list", "fieldList.jte", FieldPreviews.list()),
         new Preview("adapted", "adapted.jte", AdaptedPreviews.full()),
         new Preview("adapted-short", "adapted.jte", AdaptedPreviews.notEnough()),

@@ -46,6 +46,7 @@ final class StudioPreviews {
                     new KitPage.Row(12, "400 W·s battery head", "/demo/gear/h", "400 W·s · 2.7 kg"),
                     new KitPage.Row(1, LONG.repeat(2), "", LONG.repeat(4))))),
         "/demo/setups?q=x",
+        "/demo/packing?kit=v",
         "/demo/kits/v/change",
         "/demo/kits");
   }
