@@ -68,10 +68,6 @@ public record DaySheet(
     double at(int minuteOfStage) {
       return top + minuteOfStage * minute;
     }
-
-    boolean isQuiet() {
-      return minute == QUIET_MINUTE;
-    }
   }
 
   /** The drawing. */
