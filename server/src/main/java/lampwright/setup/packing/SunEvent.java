@@ -20,10 +20,12 @@ public enum SunEvent {
   GOLDEN_HOUR_ENDS(SunPhase.GOLDEN_SUN_DOWN, HalfDay.SETTING),
   BLUE_HOUR_ENDS(SunPhase.BLUE_HOUR, HalfDay.SETTING);
 
-  private final WantedLight.SunAt light;
+  private final SunPhase phase;
+  private final HalfDay half;
 
   SunEvent(SunPhase phase, HalfDay half) {
-    light = new WantedLight.SunAt(phase, half);
+    this.phase = phase;
+    this.half = half;
   }
 
   /** When something happens. */
@@ -31,7 +33,7 @@ public enum SunEvent {
 
   /** As a light to wait for. */
   public WantedLight light() {
-    return light;
+    return new WantedLight.SunAt(phase, half);
   }
 
   /** Its name in addresses and answers: {@code golden_hour_ends}. */
@@ -48,7 +50,8 @@ public enum SunEvent {
   public static List<Timed> of(SetupDocument setup, LocalDate day, ZoneOffset offset) {
     return Arrays.stream(values())
         .flatMap(
-            event -> event.light.find(setup, day, offset).map(at -> new Timed(event, at)).stream())
+            event ->
+                event.light().find(setup, day, offset).map(at -> new Timed(event, at)).stream())
         .toList();
   }
 }
