@@ -76,8 +76,8 @@ record Staging(WorkTimes times, int hands) {
               .filter(hand -> hand.freeFrom <= from)
               .sorted(
                   Comparator.comparing((Hand hand) -> !hand.wasWith(errand.light()))
-                      .thenComparing(hand -> -hand.freeFrom)
-                      .thenComparing(hand -> hand.number))
+                      .thenComparingInt(hand -> -hand.freeFrom)
+                      .thenComparingInt(hand -> hand.number))
               .limit(errand.hands())
               .toList();
       chosen.forEach(hand -> hand.goes(from + errand.minutes(), errand.light()));
