@@ -9,6 +9,7 @@ import java.time.LocalTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lampwright.setup.DemoSeeds;
@@ -84,14 +85,14 @@ class DayPlanTest {
       }
       int metered = 0;
       for (LightId light : setup.lightsInBuildOrder().stream().map(l -> l.id()).toList()) {
-        Map<Work, Stint> of = byLight.get(light);
-        Stint head = of.get(Work.HEAD);
-        Stint meter = of.get(Work.METER);
-        if (of.containsKey(Work.STAND)) {
-          assertTrue(of.get(Work.STAND).to() <= head.from(), setup.title());
-        }
-        assertTrue(head.to() <= of.get(Work.AIM).from(), setup.title());
-        assertTrue(of.get(Work.AIM).to() <= meter.from(), setup.title());
+        Map<Work, Stint> of = byLight.getOrDefault(light, Map.of());
+        Stint head = Objects.requireNonNull(of.get(Work.HEAD));
+        Stint aim = Objects.requireNonNull(of.get(Work.AIM));
+        Stint meter = Objects.requireNonNull(of.get(Work.METER));
+        Optional.ofNullable(of.get(Work.STAND))
+            .ifPresent(stand -> assertTrue(stand.to() <= head.from(), setup.title()));
+        assertTrue(head.to() <= aim.from(), setup.title());
+        assertTrue(aim.to() <= meter.from(), setup.title());
         assertTrue(metered <= meter.from(), setup.title());
         metered = meter.to();
       }
@@ -108,12 +109,14 @@ class DayPlanTest {
           plan(List.of(DEMO.setup("one-chair-too-many")), hands, Optional.of(DUSK))
               .stages()
               .getFirst();
-      for (Stint one : build.stints()) {
+      List<Stint> stints = build.stints();
+      for (int i = 0; i < stints.size(); i++) {
+        Stint one = stints.get(i);
         assertEquals(one.errand().hands(), one.who().size());
-        for (Stint other : build.stints()) {
+        for (Stint other : stints.subList(i + 1, stints.size())) {
           boolean together = one.from() < other.to() && other.from() < one.to();
           boolean shared = one.who().stream().anyMatch(other.who()::contains);
-          assertTrue(one == other || !together || !shared, hands + " hands: " + one + other);
+          assertTrue(!together || !shared, hands + " hands: " + one + other);
         }
       }
     }
