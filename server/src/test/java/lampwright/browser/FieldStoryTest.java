@@ -157,8 +157,9 @@ class FieldStoryTest {
     one.await(() -> !one.all(".entry").isEmpty() && one.all(".entry-waiting").isEmpty());
     signal.become(Signal.State.LOSES_ANSWERS);
     one.list(LOG, WITH_SIGNAL, WITH_SIGNAL + 1, "one");
-    one.await(() -> waiting(one).startsWith("One entry waits on this phone. No signal."));
+    one.await(() -> logged().size() == WITH_SIGNAL + 1);
     signal.become(Signal.State.NONE);
+    one.await(() -> waiting(one).startsWith("One entry waits on this phone. No signal."));
 
     itOpensAndComputes(two);
     two.list(LOG, 0, EACH, "two");
