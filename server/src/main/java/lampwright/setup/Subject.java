@@ -98,4 +98,9 @@ public record Subject(
                   values.get(PATH),
                   values.get(SPEED)),
           List.of(NAME, PLACE, FACING, HEIGHT, PATH, SPEED));
+
+  /** How high its eyes are, where its height is known. */
+  public Optional<Metres> eyes() {
+    return height.map(high -> new Metres(high.value() * EYES_SHARE));
+  }
 }

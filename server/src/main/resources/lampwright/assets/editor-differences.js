@@ -2,7 +2,7 @@
 // one choose where both changed the same.
 
 import { merge } from "./editor-merge.js";
-import { button, element } from "./editor-panel.js";
+import { button, element } from "./elements.js";
 
 export class Differences {
   /**

@@ -4,7 +4,7 @@
 import { same } from "./editor-document.js";
 import * as history from "./editor-history.js";
 import { Keeping } from "./editor-keeping.js";
-import { button, element, put } from "./editor-panel.js";
+import { button, element, put } from "./elements.js";
 import { Saving } from "./editor-saving.js";
 import { Windows } from "./editor-windows.js";
 

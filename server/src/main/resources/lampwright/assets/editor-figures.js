@@ -1,7 +1,7 @@
 // Shows what the engine answers: the strip of figures, the lights' table, cautions, what is missing.
 // The words are the engine's own, as the setup's page prints them.
 
-import { element, put } from "./editor-panel.js";
+import { element, put } from "./elements.js";
 
 export function showStrip(box, strip) {
   if (box.children.length !== strip.length) {

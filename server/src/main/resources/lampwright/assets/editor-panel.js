@@ -1,28 +1,6 @@
 // Shows the fields of what is chosen, and takes what is typed into them.
 
-export function element(name, attributes = {}, ...children) {
-  const made = document.createElement(name);
-  for (const [key, value] of Object.entries(attributes)) {
-    if (value !== undefined && value !== false) {
-      made.setAttribute(key, value === true ? "" : value);
-    }
-  }
-  made.append(...children.filter((child) => child !== null && child !== undefined));
-  return made;
-}
-
-export function button(words, act, cssClass = "quiet") {
-  const made = element("button", { type: "button", class: cssClass }, words);
-  made.addEventListener("click", act);
-  return made;
-}
-
-// Only what differs is touched, so that nothing flickers and no selection is lost.
-export function put(target, text) {
-  if (target.textContent !== text) {
-    target.textContent = text;
-  }
-}
+import { button, element, put } from "./elements.js";
 
 // One group of fields on the page. It stays where its fields stay the same, so that nobody loses the
 // place where they type.

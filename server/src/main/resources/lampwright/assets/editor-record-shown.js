@@ -1,6 +1,7 @@
 // Shows the parts of a setup that stand on no drawing, each closed until it is wanted.
 
-import { element, Panel, put } from "./editor-panel.js";
+import { Panel } from "./editor-panel.js";
+import { element, put } from "./elements.js";
 import { noteOf, PARTS } from "./editor-record.js";
 
 export class Record {

@@ -4,7 +4,7 @@
 import * as doc from "./editor-document.js";
 import { LightsTable, showList, showStrip } from "./editor-figures.js";
 import * as lights from "./editor-lights.js";
-import { button, element, put } from "./editor-panel.js";
+import { button, element, put } from "./elements.js";
 
 const PAUSE_MS = 250;
 const FIGURES = ["strip", "lights"];

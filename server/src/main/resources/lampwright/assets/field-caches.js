@@ -1,8 +1,8 @@
 // The copies of kept pages on this phone: one cache for each build of the server, with the assets that its
 // pages name, so that no page of one build ever meets a script of another.
 
-import { add, all, clear, DAYS, ENTRIES, find, FORGOTTEN, KEPT, remove, tellNews } from "./field-store.js";
 import { SENT } from "./field-outbox.js";
+import { add, all, clear, DAYS, ENTRIES, find, FORGOTTEN, KEPT, remove, tellNews } from "./field-store.js";
 
 const PREFIX = "lampwright-kept-";
 

@@ -1,9 +1,9 @@
 // Says how old the copy of this setup on the phone is, and keeps it, renews it or takes it away.
 
+import { button, element } from "./elements.js";
 import { forget } from "./field-caches.js";
 import { canKeep, keep, keptOf, newestRevision, NotKept, register } from "./field-keeping.js";
 import { onNews } from "./field-store.js";
-import { button, element } from "./field-words.js";
 
 export class Copy {
   constructor(box, data, words) {

@@ -1,10 +1,11 @@
 // What is kept on this phone, for whoever is signed in.
 
+import { button, element } from "./elements.js";
 import { forget, room } from "./field-caches.js";
 import { canKeep, dataOf } from "./field-keeping.js";
 import { all, KEPT, onNews } from "./field-store.js";
 import { Waiting } from "./field-waiting.js";
-import { button, element, Words } from "./field-words.js";
+import { Words } from "./field-words.js";
 
 const page = document.querySelector("[data-field]");
 const data = dataOf(document);

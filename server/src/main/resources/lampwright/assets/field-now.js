@@ -2,7 +2,7 @@
 // page that the server answers.
 
 import { readLength, readNumber } from "./editor-units.js";
-import { element } from "./field-words.js";
+import { element } from "./elements.js";
 
 const RADIANS = Math.PI / 180;
 
@@ -38,7 +38,7 @@ export class Now {
   place(form) {
     const direction = form.elements.direction.value.trim() === "" ? 0 : readNumber(form.elements.direction.value);
     const [distance, height] = ["distance", "height"].map((name) => readLength(form.elements[name].value, this.words.units));
-    const clockwise = (direction - this.data.axis_deg) * RADIANS;
+    const clockwise = (direction - this.data.turned_deg) * RADIANS;
     const place = [distance * Math.sin(clockwise), distance * Math.cos(clockwise), height];
     return place.every(Number.isFinite) ? place : undefined;
   }
@@ -52,7 +52,7 @@ export class Now {
       const told = await this.engine.ask("now", request);
       this.show(...(told.problems
         ? told.problems.map((problem) => element("p", { class: "field-error" }, problem.message))
-        : parts(told)));
+        : parts(told, this.data.phrases["reacting.page.leaves"])));
     } catch {
       this.wrong(this.words.say("noEngine"));
     }
@@ -92,9 +92,10 @@ const list = (cssClass, sentences) => sentences.length === 0 ? ""
 
 const paragraph = (cssClass, sentence) => sentence ? element("p", { class: cssClass }, sentence) : "";
 
-function parts(told) {
+function parts(told, leaves) {
   const ways = told.ways.map((way) => element("li", { class: way.holds_all ? "now-way" : "now-way now-leaves" },
-    element("p", { class: "now-dials" }, way.dials_said), list("now-turns", way.turns),
+    element("p", { class: "now-dials" }, way.dials_said, way.holds_all ? "" : " ",
+      way.holds_all ? "" : element("span", {}, leaves)), list("now-turns", way.turns),
     paragraph("now-then", way.then), list("now-costs", way.costs)));
   return [
     element("h3", {}, told.happened),

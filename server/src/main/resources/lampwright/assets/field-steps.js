@@ -1,9 +1,7 @@
 // The build, one step at a time, and what the meter gave for each light against what is expected.
 
 import { readMeter } from "./editor-units.js";
-import { element } from "./field-words.js";
-
-const PLACES = 2;
+import { element } from "./elements.js";
 
 // What stands in a meter's two fields; undefined where that is no reading, null where nothing stands there.
 export function typedReading(form) {
@@ -69,8 +67,6 @@ export function meterForm(form, { words, kept, keep, compare, wrong }) {
   return { show, clear: () => { fillReading(form, kept(), words.units); showMet(form, undefined); } };
 }
 
-const without = (reading, light) => ({ light, ...reading });
-
 export class Steps {
   constructor(page, day, engine, words, wrong) {
     this.page = page;
@@ -85,7 +81,7 @@ export class Steps {
   start() {
     this.steps.forEach((step) => this.listen(step));
     const turning = this.page.querySelector("[data-turning]");
-    turning.hidden = this.steps.length < PLACES;
+    turning.hidden = this.steps.length < 2;
     turning.querySelector("[data-back]").addEventListener("click", () => this.go(-1));
     turning.querySelector("[data-next]").addEventListener("click", () => this.go(1));
     this.page.querySelector("[data-steps]").classList.add("one-at-a-time");
@@ -109,7 +105,7 @@ export class Steps {
   }
 
   async compare(light, reading) {
-    const told = await this.engine.ask("meter", { metered: { lights: [without(reading, light)] } });
+    const told = await this.engine.ask("meter", { metered: { lights: [{ light, ...reading }] } });
     return told.problems ? { sentence: told.problems[0].message } : told.lights[0];
   }
 

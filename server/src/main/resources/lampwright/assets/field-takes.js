@@ -1,9 +1,9 @@
 // Logs run-throughs and takes with one thumb: each is on this phone's disk before the page says so.
 
 import { writeMeter } from "./editor-units.js";
+import { button, element } from "./elements.js";
 import { entriesOf, log, REFUSED, SENT, throwAway, tryAgain } from "./field-outbox.js";
 import { onNews } from "./field-store.js";
-import { button, element } from "./field-words.js";
 
 const SHOWN = 12;
 

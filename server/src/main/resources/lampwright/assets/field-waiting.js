@@ -1,9 +1,9 @@
 // Says what waits to be sent and how the sending goes, and has it sent: when there is signal again, when
 // the page is opened, by a tap.
 
+import { button, element } from "./elements.js";
 import { entriesOf, REFUSED, Sender, SYNC_TAG, WAITING } from "./field-outbox.js";
 import { onNews } from "./field-store.js";
-import { button, element } from "./field-words.js";
 
 export class Waiting {
   constructor(box, person, words) {

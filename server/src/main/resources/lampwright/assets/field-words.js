@@ -27,20 +27,3 @@ export class Words {
     return (bytes / 1e6).toLocaleString(this.units.language, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
   }
 }
-
-export function element(name, attributes = {}, ...children) {
-  const made = document.createElement(name);
-  for (const [key, value] of Object.entries(attributes)) {
-    if (value !== undefined && value !== false) {
-      made.setAttribute(key, value === true ? "" : value);
-    }
-  }
-  made.append(...children.filter((child) => child !== undefined && child !== ""));
-  return made;
-}
-
-export function button(words, act, cssClass = "quiet") {
-  const made = element("button", { type: "button", class: cssClass }, words);
-  made.addEventListener("click", act);
-  return made;
-}

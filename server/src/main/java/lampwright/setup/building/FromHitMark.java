@@ -28,7 +28,7 @@ public record FromHitMark(Metres overGround, Degrees fromAxis, Optional<Degrees>
   public static FromHitMark of(Point place, SetupDocument setup) {
     double x = place.x();
     double y = place.y();
-    double turned = clockwise(x, y) - axis(setup).value();
+    double turned = clockwise(x, y) - axis(setup);
     Degrees fromAxis = new Degrees(withinATurn(turned));
     return new FromHitMark(
         new Metres(Math.sqrt(x * x + y * y)),
@@ -50,9 +50,13 @@ public record FromHitMark(Metres overGround, Degrees fromAxis, Optional<Degrees>
         clockwise(
             camera.map(place -> place.x() - at.x()).orElse(0.0),
             camera.map(place -> place.y() - at.y()).orElse(-1.0));
+    return new Degrees(withinATurn(toCamera - subject.facing().value() + turned(setup).value()));
+  }
+
+  /** By how much a direction that is read off is more than the same from the document's y axis. */
+  public static Degrees turned(SetupDocument setup) {
     double north = setup.camera().flatMap(Camera::bearing).map(Degrees::value).orElse(0.0);
-    return new Degrees(
-        withinATurn(toCamera - subject.facing().value() - axis(setup).value() + north));
+    return new Degrees(north - axis(setup));
   }
 
   /** Asks whether it stands on the hit mark, so that no direction leads there. */
@@ -66,13 +70,13 @@ public record FromHitMark(Metres overGround, Degrees fromAxis, Optional<Degrees>
   }
 
   /** Where the camera looks, clockwise from the document's y axis; along it where nothing tells. */
-  public static Degrees axis(SetupDocument setup) {
+  private static double axis(SetupDocument setup) {
     Optional<Point> from = setup.camera().flatMap(Camera::place);
     if (from.isEmpty()) {
-      return new Degrees(0);
+      return 0;
     }
     Point to = setup.camera().flatMap(Camera::aim).orElse(new Point(0, 0, 0));
-    return new Degrees(clockwise(to.x() - from.get().x(), to.y() - from.get().y()));
+    return clockwise(to.x() - from.get().x(), to.y() - from.get().y());
   }
 
   private static double clockwise(double right, double away) {

@@ -86,6 +86,7 @@ public final class Assets {
           "editor-words.js",
           "editor.css",
           "editor.js",
+          "elements.js",
           "engine.js",
           "favicon.svg",
           "field-caches.js",

@@ -4,12 +4,12 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import lampwright.document.Json;
 import lampwright.gear.Kit;
 import lampwright.language.Notation;
 import lampwright.people.PersonId;
-import lampwright.setup.Camera;
 import lampwright.setup.Occasion;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.building.FromHitMark;
@@ -23,31 +23,8 @@ record FieldData(Notation notation, PersonId person, String list, Assets assets)
   private static final List<String> ROOMS =
       List.of("caution.", "drawing.", "field.", "reacting.", "taking.", "wording.");
 
-  /** What the pages need besides what they name themselves: modules and what those import. */
-  static final List<String> NEEDED =
-      List.of(
-          "editor-units.js",
-          "engine.js",
-          "field-caches.js",
-          "field-copy.js",
-          "field-day.js",
-          "field-engine.js",
-          "field-keeping.js",
-          "field-list.js",
-          "field-now.js",
-          "field-outbox.js",
-          "field-page.js",
-          "field-parts.js",
-          "field-steps.js",
-          "field-store.js",
-          "field-takes.js",
-          "field-waiting.js",
-          "field-walk.js",
-          "field-words.js",
-          "fonts/atkinson-hyperlegible-mono-latin-400-normal.woff2",
-          "fonts/atkinson-hyperlegible-mono-latin-600-normal.woff2",
-          "fonts/atkinson-hyperlegible-next-latin-400-normal.woff2",
-          "fonts/atkinson-hyperlegible-next-latin-600-normal.woff2");
+  /** What the modules of these pages import besides one another. */
+  private static final Set<String> SHARED = Set.of("editor-units.js", "elements.js", "engine.js");
 
   /** Of the list of kept setups. */
   String ofList() {
@@ -76,7 +53,7 @@ record FieldData(Notation notation, PersonId person, String list, Assets assets)
             .map(ZoneOffset::getId)
             .orElse("+00:00"));
     data.put("document", SetupDocument.FORM.writeObject(document));
-    data.put("axis_deg", axis(document));
+    data.put("turned_deg", FromHitMark.turned(document).value());
     data.put("kits", kits.stream().map(FieldData::kit).toList());
     return Json.print(data);
   }
@@ -86,7 +63,8 @@ record FieldData(Notation notation, PersonId person, String list, Assets assets)
     data.put("person", person.text());
     data.put("list", list);
     data.put("build", assets.hash());
-    data.put("assets", NEEDED.stream().map(assets::path).toList());
+    data.put(
+        "assets", Assets.NAMES.stream().filter(FieldData::isNeeded).map(assets::path).toList());
     data.put("language", notation.language().tag());
     data.put("lengths", notation.lengths().key());
     data.put("stops", notation.stops().key());
@@ -94,14 +72,14 @@ record FieldData(Notation notation, PersonId person, String list, Assets assets)
     return data;
   }
 
-  /** By how much a direction that is read off is more than the same from the document's y axis. */
-  private static double axis(SetupDocument setup) {
-    double north = setup.camera().flatMap(Camera::bearing).map(b -> b.value()).orElse(0.0);
-    return north - FromHitMark.axis(setup).value();
-  }
-
   private static Map<String, Object> kit(KeptKit kit) {
     return Map.of("id", kit.id().text(), "document", Kit.FORM.write(kit.document()));
+  }
+
+  /** What the pages need besides what they name themselves: modules, and fonts of the style. */
+  private static boolean isNeeded(String asset) {
+    return SHARED.contains(asset)
+        || asset.matches("field-.*\\.js|fonts/.*-latin-\\d+-normal\\.woff2");
   }
 
   private Map<String, String> phrases() {

@@ -19,6 +19,7 @@ import lampwright.setup.packing.MainsNeed;
 import lampwright.setup.packing.PackedKind;
 import lampwright.setup.packing.PackingList;
 import lampwright.tasks.DayPacking;
+import lampwright.wording.LightNames;
 import lampwright.wording.Wording;
 
 /** Puts into words what a day takes. */
@@ -225,10 +226,6 @@ final class PackView {
 
   private String light(int setup, LightId id) {
     SetupDocument document = setups.get(setup);
-    return document.lights().stream()
-        .filter(of -> of.id().equals(id))
-        .map(of -> words.light(document.numbersInBuildOrder().getOrDefault(id, 0), of))
-        .findFirst()
-        .orElse(id.text());
+    return new LightNames(document, words).in("“" + id + "”");
   }
 }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import lampwright.engine.unit.Metres;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Subject;
@@ -37,10 +36,7 @@ record SheetFacts(
       String measures =
           Stream.of(
                   subject.height().map(h -> words.say("pages.setup.tall", words.length(h))),
-                  subject
-                      .height()
-                      .map(h -> new Metres(h.value() * Subject.EYES_SHARE))
-                      .map(eyes -> words.say("sheet.movement.eyes", words.length(eyes))),
+                  subject.eyes().map(eyes -> words.say("sheet.movement.eyes", words.length(eyes))),
                   Optional.of(faces(subject)),
                   subject.speedMPerS().map(v -> words.fixed(v, 1) + " m/s"))
               .flatMap(Optional::stream)
