@@ -1,21 +1,17 @@
 package lampwright.drawing;
 
 import java.time.Instant;
-import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lampwright.language.Notation;
-import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.packing.DayPlan;
 import lampwright.setup.packing.Stage;
 import lampwright.setup.packing.Stint;
 import lampwright.setup.packing.SunEvent;
-import lampwright.wording.Wording;
 
 /**
  * The day of a crew as a sheet that is read downward: a column for each pair of hands, minutes on
@@ -92,12 +88,12 @@ public record DaySheet(
                 "img",
                 "aria-labelledby",
                 "day-sheet-title day-sheet-words")
-            .words("title", notation.say("packing.sheet.title"), "id", "day-sheet-title")
-            .words("desc", description(), "id", "day-sheet-words");
+            .words("title", words().title(), "id", "day-sheet-title")
+            .words("desc", words().description(minutes()), "id", "day-sheet-words");
     for (int hand = 1; hand <= plan.hands(); hand++) {
       markup.words(
           "text",
-          hand(hand),
+          words().hand(hand),
           "class",
           "day-head",
           "x",
@@ -120,9 +116,9 @@ public record DaySheet(
       for (Stint stint : stage.stints()) {
         rows.add(
             List.of(
-                time(stage.from() + stint.from()),
+                words().time(stage.from() + stint.from()),
                 stint.who().stream().map(Object::toString).collect(Collectors.joining(", ")),
-                words(stage, stint, true),
+                words().whole(stage, stint),
                 notation.say("packing.minutes", stint.errand().minutes())));
       }
     }
@@ -158,7 +154,7 @@ public record DaySheet(
     Stage stage = laid.stage();
     markup.words(
         "text",
-        cut(heading(stage), plan.hands() * LETTERS_A_LANE + 4),
+        cut(words().heading(stage), plan.hands() * LETTERS_A_LANE + 4),
         "class",
         "day-stage",
         "x",
@@ -196,7 +192,7 @@ public record DaySheet(
         Markup.number(tall));
     markup.words(
         "text",
-        cut(words(laid.stage(), stint, false), LETTERS_A_LANE),
+        cut(words().inShort(laid.stage(), stint), LETTERS_A_LANE),
         "class",
         "day-words",
         "x",
@@ -225,7 +221,7 @@ public record DaySheet(
                 line(markup, "day-sun", y, width);
                 markup.words(
                     "text",
-                    sunWords(event),
+                    words().sun(event),
                     "class",
                     "day-sun-words",
                     "x",
@@ -256,7 +252,7 @@ public record DaySheet(
   private void clock(Markup markup, double y, int minute) {
     markup.words(
         "text",
-        time(minute),
+        words().time(minute),
         "class",
         "day-clock",
         "x",
@@ -271,54 +267,21 @@ public record DaySheet(
     return CLOCK + (hand - 1) * LANE;
   }
 
-  private String hand(int hand) {
-    return notation.say("packing.hand", hand);
-  }
-
-  private String heading(Stage stage) {
-    return notation.say(
-        "packing.stage." + Wording.key(stage.kind()), setups.get(stage.setup()).title());
-  }
-
-  /** By the clocks of the place; "+0:45" from the start where no light gives the day its clock. */
-  private String time(int minute) {
-    return plan.at(minute)
-        .map(at -> clock(at, offset))
-        .orElseGet(() -> String.format(Locale.ROOT, "+%d:%02d", minute / 60, minute % 60));
-  }
-
-  /** "18:05". */
-  public static String clock(Instant at, ZoneOffset offset) {
-    LocalTime time = at.atOffset(offset).toLocalTime();
-    return String.format(Locale.ROOT, "%02d:%02d", time.getHour(), time.getMinute());
-  }
-
-  /** "golden hour ends, 19:12". */
-  private String sunWords(SunEvent.Timed event) {
-    return notation.say("packing.sun." + Wording.key(event.event()), clock(event.at(), offset));
-  }
-
-  private String words(Stage stage, Stint stint, boolean isWhole) {
-    String work = notation.say("packing.work." + Wording.key(stint.errand().work()));
-    Optional<LightId> light = stint.errand().light();
-    String of =
-        light
-            .map(id -> setups.get(stage.setup()).numbersInBuildOrder().getOrDefault(id, 0) + " ")
-            .orElse("");
-    String said = isWhole ? stint.errand().words().map(words -> ": " + words).orElse("") : "";
-    return of + work + said + (isWhole && stint.errand().isShortHanded() ? alone() : "");
-  }
-
   private static String cut(String text, int letters) {
     return text.length() <= letters ? text : text.substring(0, letters - 1).strip() + "…";
   }
 
-  private String alone() {
-    return " (" + notation.say("packing.alone") + ")";
+  /** What the sun does on the day, in words: "sunset 19:12". */
+  public List<String> sunInWords() {
+    return sun.stream().map(words()::sun).toList();
   }
 
-  private String description() {
-    return notation.say(
-        "packing.sheet.words", plan.hands(), time(0), time(minutes()), plan.stages().size());
+  /** A moment of the day as the sheet writes it: "14:05". */
+  public String clock(Instant at) {
+    return DaySheetWords.clock(at, offset);
+  }
+
+  private DaySheetWords words() {
+    return new DaySheetWords(plan, setups, offset, notation);
   }
 }

@@ -1,6 +1,5 @@
 package lampwright.web.pages;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -45,7 +44,7 @@ final class PackView {
             packed.offset(),
             words.notation());
     return new PackPage.Day(
-        lead(),
+        lead(sheet),
         problems(),
         Arrays.stream(PackedKind.Section.values())
             .map(this::section)
@@ -60,25 +59,20 @@ final class PackView {
             words.say(
                 packed.plan().isShortest() ? "packing.sheet.shortest" : "packing.sheet.nearly"),
             sheet.table()),
-        packed.sun().stream()
-            .map(of -> words.say("packing.sun." + Wording.key(of.event()), clock(of.at())))
-            .toList(),
+        sheet.sunInWords(),
         DayCautions.ALL.stream().map(words::say).toList());
   }
 
-  private String clock(Instant at) {
-    return DaySheet.clock(at, packed.offset());
-  }
-
-  /** "Friday, 12 December 2025: begin at 14:05, all struck at 18:20." */
-  private String lead() {
+  /** "12 December 2025: begin at 14:05, all struck at 18:20." */
+  private String lead(DaySheet sheet) {
     DayPlan plan = packed.plan();
     String day = new DayWords(words).day(packed.day());
     int minutes = plan.stages().getLast().to();
     return plan.at(0)
         .flatMap(
             from ->
-                plan.at(minutes).map(to -> words.say("packing.lead", day, clock(from), clock(to))))
+                plan.at(minutes)
+                    .map(to -> words.say("packing.lead", day, sheet.clock(from), sheet.clock(to))))
         .orElseGet(
             () ->
                 words.say(
