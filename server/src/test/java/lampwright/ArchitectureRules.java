@@ -86,7 +86,7 @@ final class ArchitectureRules {
     },
     {"drawing", "wording", "setup", "gear", "place", "language", "engine"},
     {"wording", "setup", "gear", "place", "language", "engine"},
-    {"learning", "setup", "gear", "place", "people", "document", "engine"},
+    {"learning", "setup", "gear", "place", "people", "document", "language", "engine"},
     {"picture", "engine"},
     {"meaning"},
     {"archive", "setup", "gear", "place", "people", "document", "engine"},

@@ -24,6 +24,7 @@ public final class PhraseFiles {
           "caution",
           "comparing",
           "drawing",
+          "drilling",
           "editor",
           "field",
           "figuring",

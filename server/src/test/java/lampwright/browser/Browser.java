@@ -231,7 +231,17 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
   void await(BooleanSupplier fact) {
     new WebDriverWait(driver(), PATIENCE, Duration.ofMillis(25))
         .ignoring(StaleElementReferenceException.class)
+        .withMessage(this::shown)
         .until(ignored -> fact.getAsBoolean());
+  }
+
+  /** What a person would see and what the browser complains of, for the failure of a test. */
+  private String shown() {
+    return address()
+        + "\n"
+        + driver().findElement(By.tagName("body")).getText()
+        + "\n"
+        + String.join("\n", complaints());
   }
 
   /** Closes the tab as a crash or a thumb does, without a question, and opens an empty one. */
