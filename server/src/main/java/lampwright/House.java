@@ -23,6 +23,7 @@ import lampwright.tasks.Closed;
 import lampwright.tasks.DayPacking;
 import lampwright.tasks.DemoLoader;
 import lampwright.tasks.DemoStudio;
+import lampwright.tasks.Drilling;
 import lampwright.tasks.FailedSignIns;
 import lampwright.tasks.FirstOwner;
 import lampwright.tasks.MemberListing;
@@ -39,6 +40,7 @@ import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
 import lampwright.web.api.ComparisonApi;
 import lampwright.web.api.ComputingApi;
+import lampwright.web.api.DrillApi;
 import lampwright.web.api.GearApi;
 import lampwright.web.api.GearCalibrationApi;
 import lampwright.web.api.GearFileApi;
@@ -82,6 +84,7 @@ import lampwright.web.pages.AssetFiles;
 import lampwright.web.pages.Assets;
 import lampwright.web.pages.BesidePages;
 import lampwright.web.pages.DrawnSetups;
+import lampwright.web.pages.DrillPages;
 import lampwright.web.pages.EditorPages;
 import lampwright.web.pages.FieldPages;
 import lampwright.web.pages.FindPages;
@@ -92,6 +95,7 @@ import lampwright.web.pages.HomePages;
 import lampwright.web.pages.IndexPages;
 import lampwright.web.pages.KitPages;
 import lampwright.web.pages.Layouts;
+import lampwright.web.pages.LearningPages;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.Notations;
@@ -221,6 +225,7 @@ public final class House implements AutoCloseable {
     Preferring preferring = new Preferring(database);
     StudioLayouts studioLayouts = new StudioLayouts(door, studios, layouts, catalogue.searchNews());
     Reacting reacting = new Reacting(database);
+    Drilling drilling = new Drilling(database, random, clock);
     DayPacking packing = new DayPacking(database, catalogue.adapting(), clock);
     Routes.Api api =
         new Routes.Api(
@@ -278,7 +283,8 @@ public final class House implements AutoCloseable {
             new SuggestionApi(door, catalogue.suggesting()),
             new SavedSearchApi(door, catalogue.searchKeeping(), catalogue.searchNews()),
             new ShownPictureApi(
-                door, catalogue.pictures().adding(), catalogue.pictures().showing()));
+                door, catalogue.pictures().adding(), catalogue.pictures().showing()),
+            new DrillApi(door, drilling));
     SignInPages signInPages =
         new SignInPages(
             door,
@@ -420,7 +426,9 @@ public final class House implements AutoCloseable {
                     catalogue.finding()),
                 picturePages,
                 templates,
-                studioLayouts));
+                studioLayouts),
+            new LearningPages(door, drilling, templates, studioLayouts),
+            new DrillPages(door, drilling, templates, studioLayouts));
     ProblemPage problemPage =
         (problem, context) ->
             problem.kind() == ProblemKind.NOT_SIGNED_IN

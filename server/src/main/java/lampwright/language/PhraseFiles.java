@@ -29,6 +29,7 @@ public final class PhraseFiles {
           "field",
           "figuring",
           "finding",
+          "learning",
           "packing",
           "pages",
           "picture",

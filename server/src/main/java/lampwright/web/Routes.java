@@ -8,6 +8,7 @@ import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
 import lampwright.web.api.ComparisonApi;
 import lampwright.web.api.ComputingApi;
+import lampwright.web.api.DrillApi;
 import lampwright.web.api.GearApi;
 import lampwright.web.api.GearCalibrationApi;
 import lampwright.web.api.GearFileApi;
@@ -41,6 +42,7 @@ import lampwright.web.pages.AdaptedPages;
 import lampwright.web.pages.ArchivePages;
 import lampwright.web.pages.AssetFiles;
 import lampwright.web.pages.BesidePages;
+import lampwright.web.pages.DrillPages;
 import lampwright.web.pages.EditorPages;
 import lampwright.web.pages.FieldPages;
 import lampwright.web.pages.FindPages;
@@ -50,6 +52,7 @@ import lampwright.web.pages.GearPages;
 import lampwright.web.pages.HomePages;
 import lampwright.web.pages.IndexPages;
 import lampwright.web.pages.KitPages;
+import lampwright.web.pages.LearningPages;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.NowPages;
@@ -103,7 +106,8 @@ public record Routes(Api api, Pages pages) {
       PreferencesApi preferences,
       SuggestionApi suggestions,
       SavedSearchApi savedSearches,
-      ShownPictureApi shownPictures) {}
+      ShownPictureApi shownPictures,
+      DrillApi drills) {}
 
   /** What people visit. */
   public record Pages(
@@ -134,7 +138,9 @@ public record Routes(Api api, Pages pages) {
       ArchivePages archives,
       IndexPages index,
       EditorPages editor,
-      BesidePages beside) {}
+      BesidePages beside,
+      LearningPages learning,
+      DrillPages drills) {}
 
   public void addTo(RouteList routes) {
     routes.get("/health/live", api.health()::live, ANYONE);
@@ -218,6 +224,7 @@ public record Routes(Api api, Pages pages) {
     archives(routes);
     savedSearches(routes);
     onLocation(routes);
+    learning(routes);
     fieldSheets(routes);
     pagesOfTheDay(routes);
     pagesOfPictures(routes);
@@ -257,6 +264,16 @@ public record Routes(Api api, Pages pages) {
     routes.post("/api" + setup + "/reactions", api.reactions()::react, SIGNED_IN);
     routes.post("/api/studios/{studio}/reactions", api.reactions()::reactBody, SIGNED_IN);
     routes.get(setup + "/now", pages.now()::show, SIGNED_IN);
+  }
+
+  private void learning(RouteList routes) {
+    routes.get("/studios/{studio}/learning", pages.learning()::show, SIGNED_IN);
+    String drills = "/studios/{studio}/drills";
+    routes.get(drills, pages.drills()::show, SIGNED_IN);
+    routes.post(drills, pages.drills()::answer, SIGNED_IN);
+    routes.get("/api" + drills, api.drills()::ask, SIGNED_IN);
+    routes.post("/api" + drills + "/answers", api.drills()::answer, SIGNED_IN);
+    routes.get("/api" + drills + "/progress", api.drills()::progress, SIGNED_IN);
   }
 
   private void onLocation(RouteList routes) {

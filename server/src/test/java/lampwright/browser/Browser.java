@@ -42,7 +42,28 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-  private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+  /** And until it stays there: a page whose type has just come moves once more. */
+  private static final String TO_THE_MIDDLE =
+      """
+      const [control, done] = arguments;
+      document.fonts.ready.then(() => {
+        control.scrollIntoView({ block: "center", behavior: "instant" });
+        let before;
+        const settle = () => {
+          const { x, y } = control.getBoundingClientRect();
+          if (before && before.x === x && before.y === y) {
+            done();
+          } else {
+            before = { x, y };
+            requestAnimationFrame(settle);
+          }
+        };
+        settle();
+      });
+      """;
+
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   private final int width;
   private final int height;
@@ -171,9 +192,7 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   /** Clicks where it is in the middle of the window, as a person would have it before tapping. */
   void press(WebElement control) {
-    driver()
-        .executeScript(
-            "arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", control);
+    driver().executeAsyncScript(TO_THE_MIDDLE, control);
     control.click();
   }
 

@@ -99,6 +99,7 @@ class OpenApiTest {
     new PlacesAndTakesAsDescribed(house, described, author).mustFit();
     new GearAsDescribed(house, described, author).mustFit();
     new SavedSearchesAsDescribed(described, author).mustFit();
+    new DrillsAsDescribed(described, author).mustFit();
     pictures();
     new ArchivesAsDescribed(house, described, author).mustFit();
     new IndexAsDescribed(house, described, author).mustFit();

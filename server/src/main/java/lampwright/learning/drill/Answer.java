@@ -1,5 +1,6 @@
 package lampwright.learning.drill;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import lampwright.language.Said;
@@ -27,8 +28,8 @@ public sealed interface Answer {
       return new Verdict.Wrong(
           slips.stream()
               .filter(slip -> measure.isNear(slip.value(), answer))
-              .map(Slip::why)
-              .findFirst());
+              .min(Comparator.comparingDouble(slip -> measure.off(slip.value(), answer)))
+              .map(Slip::why));
     }
   }
 

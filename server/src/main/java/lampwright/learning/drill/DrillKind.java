@@ -1,5 +1,9 @@
 package lampwright.learning.drill;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
 /** What a drill trains. */
 public enum DrillKind {
   /** What a stop is, on each of the three dials. */
@@ -29,5 +33,15 @@ public enum DrillKind {
   /** Where the sun stands for the camera, and how long shadows are. */
   SUN_DIRECTION,
   /** What can hurt in a setup. */
-  UNSAFE
+  UNSAFE;
+
+  /** The kind as documents and the database write it. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The kind that a word names; empty where there is none. */
+  public static Optional<DrillKind> find(String word) {
+    return Arrays.stream(values()).filter(kind -> kind.word().equals(word)).findFirst();
+  }
 }

@@ -16,8 +16,8 @@ final class Fair {
   static Answer.OfNumber number(Measure measure, double value, Answer.Slip... slips) {
     List<Answer.Slip> told = new ArrayList<>();
     for (Answer.Slip slip : slips) {
-      if (measure.isApart(value, slip.value())
-          && told.stream().allMatch(other -> measure.isApart(other.value(), slip.value()))) {
+      if (!measure.isNear(value, slip.value())
+          && told.stream().noneMatch(other -> measure.isNear(other.value(), slip.value()))) {
         told.add(slip);
       }
     }

@@ -54,17 +54,8 @@ public enum Measure {
     return off(right, answer) <= tolerance + ROUNDING;
   }
 
-  /**
-   * Asks whether two numbers are told apart surely: no answer can be near both.
-   *
-   * <p>Each reaches as far as the tolerance, so that they must be twice that apart.
-   */
-  boolean isApart(double one, double other) {
-    return off(one, other) > 2 * (tolerance + ROUNDING);
-  }
-
   /** By how much, in its own unit or, where a factor counts, in doublings. */
-  private double off(double one, double other) {
+  double off(double one, double other) {
     if (!byFactor) {
       return Math.abs(one - other);
     }

@@ -49,6 +49,7 @@ public final class OpenApi {
           "calibration",
           "locations",
           "takes-and-notes",
+          "drills",
           "pictures",
           "archives",
           "index");
@@ -72,6 +73,7 @@ public final class OpenApi {
     forms.add(LocationApi.form());
     forms.addAll(TakeApi.forms());
     forms.add(NoteApi.form());
+    forms.add(DrillApi.form());
     forms.add(ProposalApi.form());
     forms.add(SavedSearchApi.form());
     forms.add(PictureApi.form());

@@ -53,6 +53,7 @@ public final class Assets {
           "now.css",
           "field.css",
           "pack.css",
+          "learning.css",
           PAPER,
           PAPER_PLAN);
 

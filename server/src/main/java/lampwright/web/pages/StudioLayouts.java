@@ -58,6 +58,7 @@ public final class StudioLayouts {
     String locations = LocationPages.path(studio);
     String kits = KitPages.path(studio);
     String people = PeoplePages.path(studio);
+    String learning = LearningPages.path(studio);
     String archive = ArchivePages.path(studio);
     String saved = SavedSearchPages.path(studio);
     return layouts.inside(
@@ -74,6 +75,7 @@ public final class StudioLayouts {
                 new Link(words.say("pages.find.setups"), find),
                 new Link(words.say("studio.kits.heading"), kits),
                 new Link(words.say("pages.location.all"), locations),
+                new Link(words.say("learning.heading"), learning),
                 new Link(words.say("studio.people.heading"), people),
                 new Link(words.say("studio.archive.heading"), archive)),
             new SignedIn.Saved(saved, news.count(caller, studio)),
@@ -82,9 +84,11 @@ public final class StudioLayouts {
                 ? kits
                 : context.path().startsWith(IndexPages.path(studio))
                     ? archive
-                    : Stream.of(kits, locations, people, archive, saved)
-                        .filter(context.path()::startsWith)
-                        .findFirst()
-                        .orElse(find)));
+                    : context.path().startsWith(DrillPages.path(studio))
+                        ? learning
+                        : Stream.of(kits, locations, learning, people, archive, saved)
+                            .filter(context.path()::startsWith)
+                            .findFirst()
+                            .orElse(find)));
   }
 }
