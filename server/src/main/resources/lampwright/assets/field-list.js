@@ -25,17 +25,26 @@ const line = (kept) => element("li", { class: "kept-setup" },
   element("p", { class: "known" }, words.say("copy.of", words.time(kept.at), kept.revision)),
   button(words.say("copy.forget"), () => forget(kept.path)));
 
+let shown;
+
+// Only what has changed is put anew: a line that a thumb is on stays where it is.
 async function show() {
   const kept = (await all(KEPT)).filter((one) => one.person === data.person && one.list === data.list);
   kept.sort((one, other) => one.title.localeCompare(other.title, data.language));
-  find("kept-list").hidden = kept.length === 0;
-  find("kept-list").replaceChildren(...kept.map(line));
+  const now = JSON.stringify(kept);
+  if (now !== shown) {
+    shown = now;
+    find("kept-list").hidden = kept.length === 0;
+    find("kept-list").replaceChildren(...kept.map(line));
+  }
   find("nothing").hidden = kept.length > 0;
   find("room").textContent = kept.length > 0 ? words.say("copy.bytes", words.megabytes(await room())) : "";
 }
 
 find("plainly").hidden = true;
 away();
+// It stands above the list, so it comes first.
+await new Waiting(find("waiting"), data.person, words).start();
 if (canKeep()) {
   onNews(show);
   await show();
@@ -44,4 +53,3 @@ if (canKeep()) {
   find("nothing").textContent = words.say(isSecureContext ? "copy.cannot" : "copy.insecure");
 }
 page.dataset.ready = "yes";
-await new Waiting(find("waiting"), data.person, words).start();

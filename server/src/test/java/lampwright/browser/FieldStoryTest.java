@@ -260,6 +260,7 @@ class FieldStoryTest {
     assertEquals(
         "There is no signal, and that page is not kept on this phone. These are.",
         phone.see("[data-away]").getText());
+    phone.see(READY);
     phone.follow(phone.see(".kept-list a"));
     phone.see(READY);
     phone.press(phone.see("a[href='#build']"));
