@@ -26,14 +26,18 @@ import lampwright.tasks.DemoStudio;
 import lampwright.tasks.Drilling;
 import lampwright.tasks.FailedSignIns;
 import lampwright.tasks.FirstOwner;
+import lampwright.tasks.LearningReporting;
 import lampwright.tasks.MemberListing;
 import lampwright.tasks.Passwords;
 import lampwright.tasks.PhotometricFiles;
 import lampwright.tasks.Preferring;
 import lampwright.tasks.Reacting;
 import lampwright.tasks.SigningIn;
+import lampwright.tasks.SigningOff;
 import lampwright.tasks.Studios;
 import lampwright.tasks.Tokens;
+import lampwright.tasks.TrailKeeping;
+import lampwright.tasks.TrailWalking;
 import lampwright.web.Routes;
 import lampwright.web.api.ArchiveApi;
 import lampwright.web.api.CalibrationApi;
@@ -68,6 +72,7 @@ import lampwright.web.api.SuggestionApi;
 import lampwright.web.api.SunApi;
 import lampwright.web.api.TakeApi;
 import lampwright.web.api.TokenApi;
+import lampwright.web.api.TrailApi;
 import lampwright.web.api.UsedApi;
 import lampwright.web.http.CsrfTokens;
 import lampwright.web.http.Door;
@@ -111,9 +116,12 @@ import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.SheetPages;
 import lampwright.web.pages.ShownPicturePages;
 import lampwright.web.pages.SignInPages;
+import lampwright.web.pages.SignOffPages;
 import lampwright.web.pages.StudioLayouts;
 import lampwright.web.pages.TakePages;
 import lampwright.web.pages.Templates;
+import lampwright.web.pages.TrailEditPages;
+import lampwright.web.pages.TrailPages;
 
 /**
  * The whole server on a database, each object built by hand; the tests start it too. What was
@@ -226,6 +234,11 @@ public final class House implements AutoCloseable {
     StudioLayouts studioLayouts = new StudioLayouts(door, studios, layouts, catalogue.searchNews());
     Reacting reacting = new Reacting(database);
     Drilling drilling = new Drilling(database, random, clock);
+    Ids ids = new Ids(random);
+    TrailKeeping trails = new TrailKeeping(database, ids);
+    TrailWalking walking = new TrailWalking(database, ids);
+    LearningReporting reporting = new LearningReporting(database);
+    SigningOff signingOff = new SigningOff(database, catalogue.takes());
     DayPacking packing = new DayPacking(database, catalogue.adapting(), clock);
     Routes.Api api =
         new Routes.Api(
@@ -284,7 +297,8 @@ public final class House implements AutoCloseable {
             new SavedSearchApi(door, catalogue.searchKeeping(), catalogue.searchNews()),
             new ShownPictureApi(
                 door, catalogue.pictures().adding(), catalogue.pictures().showing()),
-            new DrillApi(door, drilling));
+            new DrillApi(door, drilling),
+            new TrailApi(door, new TrailApi.Tasks(trails, walking, signingOff, reporting)));
     SignInPages signInPages =
         new SignInPages(
             door,
@@ -427,8 +441,23 @@ public final class House implements AutoCloseable {
                 picturePages,
                 templates,
                 studioLayouts),
-            new LearningPages(door, drilling, templates, studioLayouts),
-            new DrillPages(door, drilling, templates, studioLayouts));
+            new LearningPages(
+                door,
+                new LearningPages.Tasks(drilling, walking, signingOff, studios),
+                templates,
+                studioLayouts),
+            new DrillPages(door, drilling, templates, studioLayouts),
+            new TrailPages(
+                door,
+                new TrailPages.Tasks(trails, walking, catalogue.cataloguing()),
+                templates,
+                studioLayouts),
+            new TrailEditPages(
+                door,
+                new TrailEditPages.Tasks(trails, catalogue.cataloguing()),
+                templates,
+                studioLayouts),
+            new SignOffPages(door, signingOff, reporting, templates, studioLayouts));
     ProblemPage problemPage =
         (problem, context) ->
             problem.kind() == ProblemKind.NOT_SIGNED_IN

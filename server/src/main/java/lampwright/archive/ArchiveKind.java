@@ -10,6 +10,7 @@ import lampwright.document.Problems;
 import lampwright.document.Reading;
 import lampwright.gear.stock.GearItem;
 import lampwright.gear.stock.WrittenKit;
+import lampwright.learning.trail.Trail;
 import lampwright.place.Location;
 import lampwright.setup.PictureNote;
 import lampwright.setup.SetupDocument;
@@ -27,10 +28,16 @@ public enum ArchiveKind {
   SETUPS,
   PICTURES,
   TAKES,
-  NOTES;
+  NOTES,
+  TRAILS;
 
   /** The kinds of things that hang on a setup. */
   static final List<ArchiveKind> OF_A_SETUP = List.of(PICTURES, TAKES, NOTES);
+
+  /** Whether an archive may lack its files: there were archives before there was the kind. */
+  boolean mayBeMissing() {
+    return this == TRAILS;
+  }
 
   /** What the things are called, as addresses and files name them. */
   public String word() {
@@ -50,7 +57,7 @@ public enum ArchiveKind {
   /** How a thing's line is written. */
   public ObjectForm<Thing> things() {
     return switch (this) {
-      case GEAR, KITS, LOCATIONS -> Thing.FORM;
+      case GEAR, KITS, LOCATIONS, TRAILS -> Thing.FORM;
       case SETUPS -> Thing.OF_SETUPS;
       case PICTURES -> Thing.OF_PICTURES;
       case TAKES -> Thing.OF_TAKES;
@@ -94,6 +101,7 @@ public enum ArchiveKind {
       case SetupDocument setup -> setup.title();
       case PictureNote picture -> picture.kind().word();
       case Take take -> take.label(thing.number().orElseThrow());
+      case Trail trail -> trail.name();
       default -> "Note";
     };
   }
@@ -107,6 +115,7 @@ public enum ArchiveKind {
       case PICTURES -> PictureNote.FORM;
       case TAKES -> Take.FORM;
       case NOTES -> Note.FORM;
+      case TRAILS -> Trail.FORM;
     };
   }
 }

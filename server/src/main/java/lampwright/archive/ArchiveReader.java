@@ -121,6 +121,10 @@ public final class ArchiveReader {
   private Map<String, Thing> things(ArchiveKind kind) throws IOException, Unsound {
     String file = kind.thingsFile();
     Map<String, Thing> things = new TreeMap<>();
+    if (kind.mayBeMissing() && !bag.has(file)) {
+      step();
+      return things;
+    }
     bag.read(
         file,
         in -> {
@@ -151,6 +155,11 @@ public final class ArchiveReader {
       throws IOException, Unsound {
     String file = kind.versionsFile();
     VersionChecks checks = new VersionChecks(kind, things, relations, faults);
+    if (kind.mayBeMissing() && !bag.has(file)) {
+      checks.end();
+      step();
+      return checks.held();
+    }
     bag.read(
         file,
         in -> {

@@ -11,9 +11,11 @@ import lampwright.gear.stock.GearId;
 import lampwright.gear.stock.GearItem;
 import lampwright.gear.stock.WholeKit;
 import lampwright.gear.stock.WrittenKit;
+import lampwright.learning.trail.Trail;
 import lampwright.setup.Occasion;
 import lampwright.setup.PictureNote;
 import lampwright.setup.SetupDocument;
+import lampwright.setup.SetupId;
 import lampwright.setup.takes.Take;
 
 /** What the things of an archive name: it must all be in the archive, and can be so only once. */
@@ -85,6 +87,7 @@ final class Relations {
       case GearItem gear -> gear(thing, version, gear);
       case WrittenKit kit -> mustHaveGear(thing, version, kit, line);
       case SetupDocument setup -> mustHaveLocation(setup, line);
+      case Trail trail -> mustHaveSetups(trail, line);
       case Take take -> mustBeOneTake(thing, version, take, line);
       default -> {}
     }
@@ -114,6 +117,19 @@ final class Relations {
               problem ->
                   faults.add(
                       new Fault(file, line, "/document" + problem.pointer(), problem.message())));
+    }
+  }
+
+  private void mustHaveSetups(Trail trail, int line) {
+    for (SetupId setup : trail.setups()) {
+      if (!ids(ArchiveKind.SETUPS).contains(setup.text())) {
+        faults.add(
+            new Fault(
+                ArchiveKind.TRAILS.versionsFile(),
+                line,
+                "/document/stages",
+                "The setup %s is not in the archive.".formatted(setup)));
+      }
     }
   }
 

@@ -14,6 +14,12 @@ public enum Permission {
   WRITE_SETUPS,
   /** Make, change and delete kits. */
   WRITE_KITS,
+  /** Make, change and delete trails. */
+  WRITE_TRAILS,
+  /** Sign off what others built, or send it back. */
+  SIGN_OFF,
+  /** See how far everybody is with learning. */
+  SEE_LEARNING,
   /** Take the whole studio out as an archive, and bring such an archive in. */
   MOVE_STUDIO,
   /** See how the search index stands, and have it made anew. */

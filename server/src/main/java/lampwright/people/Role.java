@@ -14,8 +14,8 @@ public enum Role {
     return switch (permission) {
       case READ_SETUPS -> true;
       case READ_DRAFTS, LOG_TAKES -> this != READER;
-      case WRITE_SETUPS, WRITE_KITS -> this == OWNER || this == AUTHOR;
-      case MOVE_STUDIO, KEEP_INDEX, MANAGE_MEMBERS -> this == OWNER;
+      case WRITE_SETUPS, WRITE_KITS, WRITE_TRAILS, SIGN_OFF -> this == OWNER || this == AUTHOR;
+      case SEE_LEARNING, MOVE_STUDIO, KEEP_INDEX, MANAGE_MEMBERS -> this == OWNER;
     };
   }
 

@@ -138,7 +138,7 @@ public final class ArchiveArrival {
         more.put(TAKE.NUMBER, thing.number().orElseThrow());
         more.put(TAKE.CLIENT_KEY, take.clientKey());
       }
-      case GEAR, KITS, LOCATIONS, NOTES -> {}
+      case GEAR, KITS, LOCATIONS, NOTES, TRAILS -> {}
     }
     return more;
   }

@@ -26,6 +26,7 @@ record ArchiveShelf(
       case GEAR -> new ArchiveShelf(Shelf.ALL_GEAR, Optional.empty(), List.of(), List.of());
       case KITS -> new ArchiveShelf(Shelf.KITS, Optional.empty(), List.of(), List.of());
       case LOCATIONS -> new ArchiveShelf(Shelf.LOCATIONS, Optional.empty(), List.of(), List.of());
+      case TRAILS -> new ArchiveShelf(Shelf.TRAILS, Optional.empty(), List.of(), List.of());
       case SETUPS ->
           new ArchiveShelf(
               Shelf.SETUPS,

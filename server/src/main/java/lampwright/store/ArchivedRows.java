@@ -211,7 +211,7 @@ public final class ArchivedRows {
 
   private Condition isOf(SetupId setup, ArchiveKind kind, ArchiveShelf of, Field<String> id) {
     return switch (kind) {
-      case GEAR, KITS -> DSL.falseCondition();
+      case GEAR, KITS, TRAILS -> DSL.falseCondition();
       case SETUPS -> id.eq(setup.text());
       case LOCATIONS ->
           id.in(

@@ -10,7 +10,8 @@ enum ChangedKind {
   LOCATION,
   TAKE,
   NOTE,
-  PICTURE;
+  PICTURE,
+  TRAIL;
 
   String word() {
     return name().toLowerCase(Locale.ROOT);

@@ -5,6 +5,7 @@ import static lampwright.schema.generated.Tables.SETUP_REVISION;
 
 import java.time.Instant;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -142,6 +143,27 @@ public final class Setups {
 
   public int count() {
     return documents.count();
+  }
+
+  /**
+   * The titles of those that stand so, by title.
+   *
+   * @param most so many at most, the last changed ones
+   */
+  public Map<SetupId, String> titles(Set<Standing> standings, int most) {
+    Map<SetupId, String> titles = new LinkedHashMap<>();
+    in.sql()
+        .select(SETUP.ID, SETUP.TITLE)
+        .from(SETUP)
+        .where(SETUP.STUDIO_ID.eq(in.studio().text()))
+        .and(SETUP.DELETED_AT.isNull())
+        .and(SetupHistory.standsSo(SETUP.STATE, SETUP.ARCHIVED, standings))
+        .orderBy(SETUP.CHANGED_AT.desc(), SETUP.ID)
+        .limit(most)
+        .fetch()
+        .sortAsc(SETUP.TITLE)
+        .forEach(found -> titles.put(new SetupId(found.value1()), found.value2()));
+    return titles;
   }
 
   /** The current revision of each setup that stands so. */

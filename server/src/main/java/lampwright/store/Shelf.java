@@ -14,6 +14,8 @@ import static lampwright.schema.generated.Tables.SETUP;
 import static lampwright.schema.generated.Tables.SETUP_REVISION;
 import static lampwright.schema.generated.Tables.TAKE;
 import static lampwright.schema.generated.Tables.TAKE_REVISION;
+import static lampwright.schema.generated.Tables.TRAIL;
+import static lampwright.schema.generated.Tables.TRAIL_REVISION;
 
 import java.time.Instant;
 import java.util.Map;
@@ -224,6 +226,33 @@ record Shelf(ChangedKind kind, Now now, History history, Map<Field<?>, Field<?>>
               GEAR_REVISION.CHANGED_BY,
               GEAR_REVISION.MESSAGE,
               GEAR_REVISION.DELETED));
+
+  static final Shelf TRAILS =
+      new Shelf(
+          ChangedKind.TRAIL,
+          new Now(
+              TRAIL,
+              TRAIL.STUDIO_ID,
+              TRAIL.ID,
+              TRAIL.REVISION,
+              TRAIL.NAME,
+              TRAIL.DOCUMENT,
+              TRAIL.CREATED_AT,
+              TRAIL.CREATED_BY,
+              TRAIL.CHANGED_AT,
+              TRAIL.CHANGED_BY,
+              TRAIL.DELETED_AT),
+          new History(
+              TRAIL_REVISION,
+              TRAIL_REVISION.STUDIO_ID,
+              TRAIL_REVISION.TRAIL_ID,
+              TRAIL_REVISION.REVISION,
+              TRAIL_REVISION.NAME,
+              TRAIL_REVISION.DOCUMENT,
+              TRAIL_REVISION.CHANGED_AT,
+              TRAIL_REVISION.CHANGED_BY,
+              TRAIL_REVISION.MESSAGE,
+              TRAIL_REVISION.DELETED));
 
   /** Each document as it is now. */
   record Now(

@@ -151,6 +151,18 @@ public final class Takes {
         found.subList(0, limit), Optional.of(new Page.Place(last.takenAt(), last.id().text())));
   }
 
+  /** At most so many that a person logged, the last taken first. */
+  public List<StoredTake> listBy(PersonId person, int limit) {
+    return in.sql()
+        .selectFrom(TAKE)
+        .where(isOfSetup())
+        .and(TAKE.DELETED_AT.isNull())
+        .and(TAKE.CREATED_BY.eq(person.text()))
+        .orderBy(TAKE.TAKEN_AT.desc(), TAKE.ID.desc())
+        .limit(limit)
+        .fetch(Takes::take);
+  }
+
   /** Puts another document in the place of the revision that it was made from. */
   public Saving replace(TakeId id, int basedOn, String label, String document) {
     return documents.replace(id.text(), basedOn, label, document, "", Map.of());

@@ -104,7 +104,7 @@ final class Arriving {
             switch (kind) {
               case SETUPS -> copied.contains(thing.id());
               case PICTURES, TAKES, NOTES -> ofCopied;
-              case GEAR, KITS, LOCATIONS -> fates.of(kind, thing.id()) == Fate.CLASHING;
+              case GEAR, KITS, LOCATIONS, TRAILS -> fates.of(kind, thing.id()) == Fate.CLASHING;
             };
         if (isCopied) {
           names.put(thing.id(), ids.next());
@@ -172,18 +172,19 @@ final class Arriving {
       case SETUPS ->
           replaced(document, List.of("occasion", "place", "location"), ArchiveKind.LOCATIONS);
       case NOTES -> replaced(document, List.of("about", "picture"), ArchiveKind.PICTURES);
-      case KITS -> withGear(document);
+      case KITS -> each(document, "gear", List.of("id"), ArchiveKind.GEAR);
+      case TRAILS -> each(document, "stages", List.of("setup"), ArchiveKind.SETUPS);
       case GEAR, LOCATIONS, PICTURES, TAKES -> document;
     };
   }
 
-  private Object withGear(Object kit) {
-    if (!(kit instanceof Map<?, ?> object && object.get("gear") instanceof List<?> uses)) {
-      return kit;
+  /** A document in whose list each object names something. */
+  private Object each(Object json, String list, List<String> path, ArchiveKind names) {
+    if (!(json instanceof Map<?, ?> object && object.get(list) instanceof List<?> all)) {
+      return json;
     }
     Map<Object, Object> copy = new LinkedHashMap<>(object);
-    copy.put(
-        "gear", uses.stream().map(use -> replaced(use, List.of("id"), ArchiveKind.GEAR)).toList());
+    copy.put(list, all.stream().map(one -> replaced(one, path, names)).toList());
     return copy;
   }
 

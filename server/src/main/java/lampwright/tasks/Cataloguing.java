@@ -1,6 +1,7 @@
 package lampwright.tasks;
 
 import java.time.Duration;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -158,7 +159,7 @@ public final class Cataloguing {
     return find(in, sight, id).orElseThrow(Refused::notFound);
   }
 
-  private static Optional<Catalogued> find(StudioTransaction in, Sight sight, SetupId id) {
+  static Optional<Catalogued> find(StudioTransaction in, Sight sight, SetupId id) {
     return sight
         .find(in, id)
         .map(
@@ -169,6 +170,22 @@ public final class Cataloguing {
                     Optional.ofNullable(
                         new Setups(in).listParents(List.of(id), sight.standings()).get(id)),
                     StoredDocuments.read(SetupDocument.FORM, stored.document())));
+  }
+
+  /** The titles of the setups that the caller may see and that were changed last, by title. */
+  public Map<SetupId, String> titles(Caller caller, StudioId studio, int most) {
+    return database.inStudio(
+        studio, caller.person().id(), in -> new Setups(in).titles(Sight.ask(in).standings(), most));
+  }
+
+  /** The titles of those of some setups that the caller may see, by their ids. */
+  public Map<SetupId, String> titles(Caller caller, StudioId studio, Collection<SetupId> wanted) {
+    return database.inStudio(
+        studio,
+        caller.person().id(),
+        in ->
+            listOf(in, Sight.ask(in), List.copyOf(wanted)).values().stream()
+                .collect(Collectors.toMap(Catalogued::id, found -> found.document().title())));
   }
 
   /** What somebody is called who may have left the studio. */

@@ -12,7 +12,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import lampwright.archive.ArchiveKind;
 import lampwright.archive.BagWriter;
 import lampwright.archive.LinesFile;
@@ -30,8 +32,10 @@ import lampwright.gear.stock.GearId;
 import lampwright.gear.stock.GearItem;
 import lampwright.gear.stock.WholeKit;
 import lampwright.gear.stock.WrittenKit;
+import lampwright.learning.trail.Trail;
 import lampwright.picture.PictureFrame;
 import lampwright.picture.PictureReader;
+import lampwright.setup.SetupId;
 
 /**
  * The demo's files as one archive, so that they come in as every archive does: checked whole, in
@@ -77,6 +81,19 @@ final class DemoArchive {
       new DemoSetup(name, files.document("setups", name), files.document("histories", name), people)
           .addTo(lines, file);
     }
+    addTrails(files.names("setups"));
+  }
+
+  /** The trails whose setups are all there. */
+  private void addTrails(List<String> setups) {
+    Set<String> there = setups.stream().map(DemoSetup::id).collect(Collectors.toSet());
+    for (String name : files.names(ArchiveKind.TRAILS.word())) {
+      Map<?, ?> document = files.document(ArchiveKind.TRAILS.word(), name);
+      Trail trail = sound(Trail.FORM, document);
+      if (trail.setups().stream().map(SetupId::text).allMatch(there::contains)) {
+        addPlain(ArchiveKind.TRAILS, name, document);
+      }
+    }
   }
 
   /** A few setups without a history, and kits that are written out. */
@@ -96,6 +113,7 @@ final class DemoArchive {
           Map.of("revisions", List.of(Map.of("by", FOUNDER, "at", next(), "state", "proven")));
       new DemoSetup(name, (Map<?, ?>) document, history, people).addTo(lines, Optional.empty());
     }
+    addTrails(files.few("setups"));
   }
 
   private static <T> T sound(Form<T> form, Object json) {

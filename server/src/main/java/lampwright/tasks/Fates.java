@@ -38,7 +38,12 @@ record Fates(Archive archive, Map<ArchiveKind, Map<String, Fate>> of, Set<String
 
   private static final int MOST_ITEMS = 500;
   private static final Set<ArchiveKind> LOOKED_FOR =
-      Set.of(ArchiveKind.SETUPS, ArchiveKind.LOCATIONS, ArchiveKind.KITS, ArchiveKind.GEAR);
+      Set.of(
+          ArchiveKind.SETUPS,
+          ArchiveKind.LOCATIONS,
+          ArchiveKind.KITS,
+          ArchiveKind.GEAR,
+          ArchiveKind.TRAILS);
 
   /** Compares an archive with what the transaction's studio holds now. */
   static Fates find(StudioTransaction in, Archive archive) {

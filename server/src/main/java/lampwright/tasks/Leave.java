@@ -50,6 +50,9 @@ public final class Leave {
       case LOG_TAKES -> "only crew, authors and owners log takes";
       case WRITE_SETUPS -> "only authors and owners change setups";
       case WRITE_KITS -> "only authors and owners change kits";
+      case WRITE_TRAILS -> "only authors and owners change trails";
+      case SIGN_OFF -> "only authors and owners sign builds off";
+      case SEE_LEARNING -> "only owners see how far everybody is";
       case MOVE_STUDIO -> "only owners take out and bring in archives of the whole studio";
       case KEEP_INDEX -> "only owners look after the search index";
       case MANAGE_MEMBERS -> "only owners change who belongs to the studio";

@@ -36,6 +36,7 @@ import lampwright.web.api.SuggestionApi;
 import lampwright.web.api.SunApi;
 import lampwright.web.api.TakeApi;
 import lampwright.web.api.TokenApi;
+import lampwright.web.api.TrailApi;
 import lampwright.web.api.UsedApi;
 import lampwright.web.http.RouteList;
 import lampwright.web.pages.AdaptedPages;
@@ -67,7 +68,10 @@ import lampwright.web.pages.SetupPages;
 import lampwright.web.pages.SheetPages;
 import lampwright.web.pages.ShownPicturePages;
 import lampwright.web.pages.SignInPages;
+import lampwright.web.pages.SignOffPages;
 import lampwright.web.pages.TakePages;
+import lampwright.web.pages.TrailEditPages;
+import lampwright.web.pages.TrailPages;
 
 /** Every URL: verb, path, handler, and who may come in. No logic. */
 public record Routes(Api api, Pages pages) {
@@ -107,7 +111,8 @@ public record Routes(Api api, Pages pages) {
       SuggestionApi suggestions,
       SavedSearchApi savedSearches,
       ShownPictureApi shownPictures,
-      DrillApi drills) {}
+      DrillApi drills,
+      TrailApi trails) {}
 
   /** What people visit. */
   public record Pages(
@@ -140,7 +145,10 @@ public record Routes(Api api, Pages pages) {
       EditorPages editor,
       BesidePages beside,
       LearningPages learning,
-      DrillPages drills) {}
+      DrillPages drills,
+      TrailPages trails,
+      TrailEditPages trailForms,
+      SignOffPages signOffs) {}
 
   public void addTo(RouteList routes) {
     routes.get("/health/live", api.health()::live, ANYONE);
@@ -274,6 +282,37 @@ public record Routes(Api api, Pages pages) {
     routes.get("/api" + drills, api.drills()::ask, SIGNED_IN);
     routes.post("/api" + drills + "/answers", api.drills()::answer, SIGNED_IN);
     routes.get("/api" + drills + "/progress", api.drills()::progress, SIGNED_IN);
+    trails(routes);
+  }
+
+  private void trails(RouteList routes) {
+    String trails = "/api/studios/{studio}/trails";
+    String trail = trails + "/{trail}";
+    routes.get(trails, api.trails()::list, SIGNED_IN);
+    routes.post(trails, api.trails()::create, SIGNED_IN);
+    routes.get(trail, api.trails()::get, SIGNED_IN);
+    routes.put(trail, api.trails()::replace, SIGNED_IN);
+    routes.patch(trail, api.trails()::change, SIGNED_IN);
+    routes.delete(trail, api.trails()::delete, SIGNED_IN);
+    routes.get(trail + "/way", api.trails()::way, SIGNED_IN);
+    routes.post(trail + "/stages/{stage}/done", api.trails()::done, SIGNED_IN);
+    routes.post(trail + "/stages/{stage}/builds", api.trails()::handIn, SIGNED_IN);
+    String builds = "/api/studios/{studio}/builds";
+    routes.get(builds, api.trails()::builds, SIGNED_IN);
+    routes.get(builds + "/{build}", api.trails()::build, SIGNED_IN);
+    routes.post(builds + "/{build}/judgement", api.trails()::judge, SIGNED_IN);
+    routes.get("/api/studios/{studio}/learning", api.trails()::report, SIGNED_IN);
+    String pages = "/studios/{studio}/trails";
+    routes.get(pages + "/new", this.pages.trailForms()::showNew, SIGNED_IN);
+    routes.post(pages + "/new", this.pages.trailForms()::create, SIGNED_IN);
+    routes.get(pages + "/{trail}", this.pages.trails()::show, SIGNED_IN);
+    routes.post(pages + "/{trail}/stages/{stage}", this.pages.trails()::go, SIGNED_IN);
+    routes.get(pages + "/{trail}/change", this.pages.trailForms()::showChange, SIGNED_IN);
+    routes.post(pages + "/{trail}/change", this.pages.trailForms()::change, SIGNED_IN);
+    String signOffs = "/studios/{studio}/builds/{build}";
+    routes.get(signOffs, this.pages.signOffs()::show, SIGNED_IN);
+    routes.post(signOffs, this.pages.signOffs()::judge, SIGNED_IN);
+    routes.get("/studios/{studio}/learning/report", this.pages.signOffs()::report, SIGNED_IN);
   }
 
   private void onLocation(RouteList routes) {

@@ -94,8 +94,28 @@ final class TestBag {
         "notes",
         List.of(Documents.with(thing("not1", 1), "setup", "set1")),
         List.of(version("not1", 1, Map.of("text", "Fog."))));
+    bag.kind("trails", List.of(thing("tra1", 1)), List.of(version("tra1", 1, trail())));
     bag.payload.put(Bag.PICTURES + HASH, PICTURE);
     return bag.summary("studio");
+  }
+
+  static Map<String, Object> trail() {
+    return Map.of(
+        "name",
+        "First steps",
+        "stages",
+        List.of(
+            Map.of(
+                "kind",
+                "build",
+                "id",
+                "rope",
+                "title",
+                "Rope",
+                "setup",
+                "set1",
+                "task",
+                "Build it.")));
   }
 
   static Map<String, Object> take(String key) {

@@ -183,6 +183,7 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
   /** The element, as soon as it is there and can be seen. */
   WebElement see(String css) {
     return new WebDriverWait(driver(), PATIENCE)
+        .withMessage(this::shown)
         .until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(css)));
   }
 

@@ -28,7 +28,9 @@ class RoleTest {
             Permission.READ_DRAFTS,
             Permission.LOG_TAKES,
             Permission.WRITE_SETUPS,
-            Permission.WRITE_KITS),
+            Permission.WRITE_KITS,
+            Permission.WRITE_TRAILS,
+            Permission.SIGN_OFF),
         permissionsOf(Role.AUTHOR));
     assertEquals(
         List.of(Permission.READ_SETUPS, Permission.READ_DRAFTS, Permission.LOG_TAKES),

@@ -50,6 +50,16 @@ class DescribedRefusalsTest {
     made("note", below + "/notes", "{\"text\":\"Refusing\"}");
     made("proposal", below + "/proposals", "{\"setup_revision\":1,\"used\":{}}");
     made("take", below + "/takes", Documents.json(TakesOverRestTest.take("refusing", 8)));
+    String id = setup.substring(setup.lastIndexOf('/') + 1);
+    String trail = made("trail", "/trails", TrailsOverRestTest.trail("Refusing", id));
+    Visitor crew = house.withToken("crew@demo.example");
+    crew.post(trail + "/stages/read/done", "");
+    String run = TrailsOverRestTest.runThrough(crew, setup, "refusing-run", 8);
+    crew.post(trail + "/stages/build/builds", "{\"take\":\"" + run + "\"}");
+    things.put("stage", "build");
+    things.put(
+        "build",
+        String.valueOf(Told.at(Visitor.items(owner.get(STUDIO + "/builds")).getLast(), "id")));
     HttpResponse<String> picture =
         owner
             .with("Content-Type", "image/png")

@@ -100,6 +100,7 @@ class OpenApiTest {
     new GearAsDescribed(house, described, author).mustFit();
     new SavedSearchesAsDescribed(described, author).mustFit();
     new DrillsAsDescribed(described, author).mustFit();
+    new TrailsAsDescribed(house, described, author).mustFit();
     pictures();
     new ArchivesAsDescribed(house, described, author).mustFit();
     new IndexAsDescribed(house, described, author).mustFit();

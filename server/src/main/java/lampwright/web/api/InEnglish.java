@@ -7,6 +7,7 @@ import lampwright.language.Notation;
 import lampwright.language.PhraseFiles;
 import lampwright.language.Said;
 import lampwright.language.StopFraction;
+import lampwright.wording.SlipWords;
 import lampwright.wording.Wording;
 
 /** Says sentences to programs: always in English, in metres and tenths of a stop. */
@@ -21,6 +22,11 @@ final class InEnglish {
 
   static String say(Said said) {
     return WORDS.say(said);
+  }
+
+  /** What was likely wrong; the key itself where nobody says that any more. */
+  static String slip(String key) {
+    return SlipWords.find(key, WORDS).orElse(key);
   }
 
   static List<String> say(List<Said> said) {

@@ -50,6 +50,7 @@ public final class OpenApi {
           "locations",
           "takes-and-notes",
           "drills",
+          "trails",
           "pictures",
           "archives",
           "index");
@@ -74,6 +75,7 @@ public final class OpenApi {
     forms.addAll(TakeApi.forms());
     forms.add(NoteApi.form());
     forms.add(DrillApi.form());
+    forms.addAll(TrailApi.forms());
     forms.add(ProposalApi.form());
     forms.add(SavedSearchApi.form());
     forms.add(PictureApi.form());

@@ -3,12 +3,21 @@ package lampwright.web.pages;
 import io.javalin.http.Context;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import lampwright.learning.drill.DrillKind;
 import lampwright.learning.drill.Repetition;
+import lampwright.learning.trail.Way;
+import lampwright.people.Permission;
+import lampwright.people.Role;
 import lampwright.people.StudioId;
+import lampwright.tasks.Caller;
 import lampwright.tasks.Drilling;
 import lampwright.tasks.Leave;
+import lampwright.tasks.SigningOff;
+import lampwright.tasks.Studios;
+import lampwright.tasks.TrailWalking;
+import lampwright.tasks.WalkedTrail;
 import lampwright.web.http.Door;
 import lampwright.wording.Wording;
 
@@ -16,13 +25,17 @@ import lampwright.wording.Wording;
 public final class LearningPages {
 
   private final Door door;
-  private final Drilling drilling;
+  private final Tasks tasks;
   private final Templates templates;
   private final StudioLayouts layouts;
 
-  public LearningPages(Door door, Drilling drilling, Templates templates, StudioLayouts layouts) {
+  /** What this page asks. */
+  public record Tasks(
+      Drilling drilling, TrailWalking walking, SigningOff signingOff, Studios studios) {}
+
+  public LearningPages(Door door, Tasks tasks, Templates templates, StudioLayouts layouts) {
     this.door = door;
-    this.drilling = drilling;
+    this.tasks = tasks;
     this.templates = templates;
     this.layouts = layouts;
   }
@@ -34,7 +47,10 @@ public final class LearningPages {
   /** Shows it. */
   public void show(Context context) {
     StudioId studio = Leave.studio(context.pathParam("studio"));
-    Drilling.Progress progress = drilling.progress(door.caller(context), studio);
+    Caller caller = door.caller(context);
+    Drilling.Progress progress = tasks.drilling().progress(caller, studio);
+    List<WalkedTrail> trails = tasks.walking().list(caller, studio);
+    Role role = tasks.studios().role(caller, studio);
     Layout layout = layouts.named(context, studio, "learning.heading");
     Wording words = layout.words();
     templates.show(
@@ -42,10 +58,38 @@ public final class LearningPages {
         "learning",
         new LearningPage(
             layout,
+            trails.stream()
+                .map(walked -> walked.way().clearance().map(Way.Clearance::what))
+                .flatMap(Optional::stream)
+                .toList(),
+            trails.stream().map(walked -> trail(studio, walked, words)).toList(),
+            tasks.signingOff().listWaiting(caller, studio).stream()
+                .map(build -> waiting(studio, build, words))
+                .toList(),
             link(studio, progress.next(), words),
             Arrays.stream(DrillKind.values())
                 .map(kind -> kind(studio, kind, progress, words))
-                .toList()));
+                .toList(),
+            role.may(Permission.WRITE_TRAILS) ? TrailPages.path(studio) + "/new" : "",
+            role.may(Permission.SEE_LEARNING) ? SignOffPages.reportPath(studio) : ""));
+  }
+
+  private static LearningPage.Trail trail(StudioId studio, WalkedTrail walked, Wording words) {
+    Way way = walked.way();
+    return new LearningPage.Trail(
+        new Link(way.trail().name(), TrailPages.path(studio, walked.trail().id())),
+        way.trail().about().orElse(""),
+        words.say("learning.trail.counted", way.done(), way.steps().size()),
+        100 * way.done() / way.steps().size(),
+        way.next().map(step -> step.stage().title()).orElse(""));
+  }
+
+  private static LearningPage.Waiting waiting(
+      StudioId studio, SigningOff.Build build, Wording words) {
+    return new LearningPage.Waiting(
+        new Link(build.by(), SignOffPages.path(studio, build.id())),
+        build.trail().document().name(),
+        new DayWords(words).day(build.handedIn().at()));
   }
 
   private static Link link(StudioId studio, DrillKind kind, Wording words) {

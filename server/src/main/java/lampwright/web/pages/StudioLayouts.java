@@ -84,11 +84,17 @@ public final class StudioLayouts {
                 ? kits
                 : context.path().startsWith(IndexPages.path(studio))
                     ? archive
-                    : context.path().startsWith(DrillPages.path(studio))
+                    : isOfLearning(context.path(), studio)
                         ? learning
                         : Stream.of(kits, locations, learning, people, archive, saved)
                             .filter(context.path()::startsWith)
                             .findFirst()
                             .orElse(find)));
+  }
+
+  private static boolean isOfLearning(String path, StudioId studio) {
+    return Stream.of(
+            DrillPages.path(studio), TrailPages.path(studio), SignOffPages.path(studio, ""))
+        .anyMatch(path::startsWith);
   }
 }

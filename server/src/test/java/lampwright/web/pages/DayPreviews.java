@@ -32,7 +32,7 @@ final class DayPreviews {
         Optional.of(new TakesPage.NoteForm("/demo/notes", "c5rf", "", FormErrors.none())));
   }
 
-  private static TakesPage.TakeCard take(String id, String words, FormErrors errors) {
+  static TakesPage.TakeCard take(String id, String words, FormErrors errors) {
     Wording english = new Wording(PagePreviews.layout("Takes").notation());
     return new TakesPage.TakeCard(
         "take-" + id,
