@@ -88,6 +88,7 @@ import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
 import lampwright.web.pages.GearEditPages;
 import lampwright.web.pages.GearPages;
+import lampwright.web.pages.GlossaryPages;
 import lampwright.web.pages.HomePages;
 import lampwright.web.pages.IndexPages;
 import lampwright.web.pages.KitPages;
@@ -420,7 +421,8 @@ public final class House implements AutoCloseable {
                     catalogue.finding()),
                 picturePages,
                 templates,
-                studioLayouts));
+                studioLayouts),
+            new GlossaryPages(door, studios, templates, studioLayouts));
     ProblemPage problemPage =
         (problem, context) ->
             problem.kind() == ProblemKind.NOT_SIGNED_IN

@@ -28,6 +28,7 @@ public final class PhraseFiles {
           "field",
           "figuring",
           "finding",
+          "glossary",
           "packing",
           "pages",
           "picture",

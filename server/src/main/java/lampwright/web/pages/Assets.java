@@ -53,6 +53,7 @@ public final class Assets {
           "now.css",
           "field.css",
           "pack.css",
+          "glossary.css",
           PAPER,
           PAPER_PLAN);
 
@@ -116,6 +117,7 @@ public final class Assets {
           "fonts/atkinson-hyperlegible-next-latin-600-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-400-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-600-normal.woff2",
+          "glossary.js",
           "pack-ticks.js",
           "progress.js",
           "suggest.js",
