@@ -51,7 +51,7 @@ public final class DistanceBook {
 
   private FlipBook.Leaf leaf(Metres distance) {
     Stops level = new EmittingFace.PointSource().change(NEAREST, distance);
-    String far = notation.tape(distance);
+    String far = FlipSheet.unbroken(notation.tape(distance));
     String says =
         words.isNothing(level)
             ? notation.say("glossary.draw.distance.start", far)
@@ -59,10 +59,10 @@ public final class DistanceBook {
                 "glossary.draw.distance.says",
                 far,
                 words.stops(-level.value()),
-                notation.tape(NEAREST));
+                FlipSheet.unbroken(notation.tape(NEAREST)));
     StopRuler ruler =
         StopRuler.of(notation.say("glossary.draw.level"), notation)
-            .withNames(notation.say("glossary.draw.exposed"), notation.say("glossary.draw.here"))
+            .withNames(notation.tape(NEAREST), far)
             .withDot(0)
             .withBar(level.value());
     return new FlipBook.Leaf(

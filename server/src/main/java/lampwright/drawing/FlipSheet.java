@@ -35,6 +35,11 @@ final class FlipSheet {
             .toString());
   }
 
+  /** A figure that keeps its unit beside it where its sentence is broken into lines. */
+  static String unbroken(String figure) {
+    return figure.replace(' ', '\u00a0');
+  }
+
   static void words(Markup markup, String words, String anchor, Spot at) {
     PlanFrame.text(markup, "flip-words", words, anchor, at);
   }

@@ -20,7 +20,7 @@ public final class GelBook {
   private static final int MIREDS_A_STEP = 10;
   private static final Kelvin FLASH = new Kelvin(5500);
 
-  private static final double HEIGHT = 108;
+  private static final double HEIGHT = 94;
   private static final double FROM = 145;
   private static final double TO = 340;
   private static final double UNITS_A_MIRED = (FlipSheet.RIGHT - 20 - 20) / (TO - FROM);
@@ -83,11 +83,13 @@ public final class GelBook {
     for (int kelvin : KELVINS) {
       double mired = new Kelvin(kelvin).toMired().value();
       scale.from(at(mired, SCALE)).to(at(mired, SCALE + 9));
-      FlipSheet.figure(body, notation.fixed(kelvin, 0), "middle", at(mired, SCALE + 19));
+      String figure = notation.fixed(kelvin, 0);
+      String unit =
+          kelvin == KELVINS.getLast() ? " " + notation.say("glossary.draw.gel.kelvin") : "";
+      FlipSheet.figure(body, figure + unit, "middle", at(mired, SCALE + 19));
     }
     body.path("plan-tick", scale);
-    FlipSheet.words(body, notation.say("glossary.draw.gel.mired"), "end", at(TO, SCALE - 34));
-    FlipSheet.words(body, notation.say("glossary.draw.gel.kelvin"), "end", at(TO, SCALE + 38));
+    FlipSheet.words(body, notation.say("glossary.draw.gel.mired"), "end", at(TO, SCALE - 18));
     Spot from = at(FLASH.toMired().value(), ARROW);
     Spot to = at(gel.toColour(FLASH).toMired().value(), ARROW);
     body.path("flip-flash", new Strokes().from(from).to(to));

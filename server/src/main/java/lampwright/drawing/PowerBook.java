@@ -27,16 +27,16 @@ public final class PowerBook {
   private static final FlashPulse PULSE = new FlashPulse.Cut(new Seconds(1 / 400.0));
 
   private static final ImageMotion RUNNER =
-      ImageMotion.across(FocusedLens.of(50, 8, 5), new MetresPerSecond(6));
+      ImageMotion.across(FocusedLens.of(50, 8, 5), new MetresPerSecond(5));
 
   private static final double CIRCLE_MM =
       SensorFormat.FULL_FRAME.diagonal().value() / SensorFormat.USUAL_CIRCLE_DIVISOR;
 
-  private static final double HEIGHT = 112;
-  private static final double UNITS_A_CIRCLE = 17.4;
-  private static final Spot BEGIN = new Spot(22, 38);
-  private static final double SCALE = 76;
-  private static final int CIRCLES = 18;
+  private static final double HEIGHT = 94;
+  private static final double UNITS_A_CIRCLE = 20.8;
+  private static final Spot BEGIN = new Spot(22, 24);
+  private static final double SCALE = 70;
+  private static final int CIRCLES = 15;
   private static final int FIGURE_EVERY = 3;
 
   private final Notation notation;
@@ -65,12 +65,12 @@ public final class PowerBook {
     Seconds duration = PULSE.tenthTime(down);
     double circles = RUNNER.blur(duration).value() / CIRCLE_MM;
     String drawsFor = words.duration(duration);
+    boolean isFull = down.value() == 0;
+    String full = notation.say("glossary.draw.power.full");
     String power =
-        down.value() == 0
-            ? notation.say("glossary.draw.power.full")
-            : notation.say("glossary.draw.power.at", notation.size(down.value()));
+        isFull ? full : notation.say("glossary.draw.power.at", words.stops(down.value()));
     return new FlipBook.Leaf(
-        power,
+        isFull ? full : notation.signed(down.negated()),
         notation.say(
             "glossary.draw.power.says",
             Wording.capital(power),
@@ -117,6 +117,11 @@ public final class PowerBook {
       FlipSheet.figure(
           body, notation.fixed(at, 0), "middle", scale.plus(new Spot(at * UNITS_A_CIRCLE, 13)));
     }
+    FlipSheet.words(
+        body,
+        notation.say("glossary.draw.power.scale"),
+        "end",
+        scale.plus(new Spot(CIRCLES * UNITS_A_CIRCLE, -17)));
     double radius = UNITS_A_CIRCLE / 2;
     Spot end = BEGIN.plus(new Spot(circles * UNITS_A_CIRCLE, 0));
     Spot up = new Spot(0, -radius);

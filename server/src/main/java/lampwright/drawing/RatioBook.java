@@ -111,7 +111,7 @@ public final class RatioBook {
     // The half that the key reaches.
     body.path(
         "flip-lit",
-        new Strokes().from(HEAD.along(across, RADIUS)).arc(RADIUS, HEAD.along(across, -RADIUS)));
+        new Strokes().from(HEAD.along(across, -RADIUS)).arc(RADIUS, HEAD.along(across, RADIUS)));
     body.path("plan-light", new Strokes().from(keyLeft).to(keyRight));
     Spot fill = HEAD.plus(new Spot(14, 84));
     body.path(

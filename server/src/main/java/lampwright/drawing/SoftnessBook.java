@@ -20,12 +20,13 @@ public final class SoftnessBook {
   private static final List<Double> DISTANCES_M =
       List.of(0.75, 1.0, 1.25, 1.5, 1.75, 2.0, 2.25, 2.5, 3.0, 3.5, 4.0);
   private static final double UNITS_A_METRE = 58;
-  private static final double HEIGHT = 172;
+  private static final double HEIGHT = 182;
   private static final Spot EDGE = new Spot(256, 80);
   private static final double WALL = EDGE.x() + 0.5 * UNITS_A_METRE;
   private static final double WALL_TOP = 14;
   private static final double WALL_BOTTOM = 148;
   private static final double BAND = 9;
+  private static final double ARC = 30;
 
   private final Notation notation;
   private final Wording words;
@@ -51,7 +52,7 @@ public final class SoftnessBook {
   private FlipBook.Leaf leaf(Metres distance) {
     Degrees looks = face.angularSize(distance);
     Metres penumbra = EmittingFace.penumbra(looks, GAP);
-    String far = notation.tape(distance);
+    String far = FlipSheet.unbroken(notation.tape(distance));
     return new FlipBook.Leaf(
         far,
         notation.say(
@@ -59,8 +60,8 @@ public final class SoftnessBook {
             far,
             words.degrees(looks),
             words.say(new Softness(looks).words()),
-            notation.tape(GAP),
-            notation.tape(penumbra)),
+            FlipSheet.unbroken(notation.tape(GAP)),
+            FlipSheet.unbroken(notation.tape(penumbra))),
         drawing(distance, looks, penumbra),
         Optional.empty());
   }
@@ -76,6 +77,11 @@ public final class SoftnessBook {
     Spot darkEnd = new Spot(WALL, EDGE.y() + halfPenumbra);
     body.path("plan-spread", new Strokes().from(EDGE).to(upper).to(lower).close());
     body.path("plan-aim", new Strokes().from(upper).to(darkEnd).from(lower).to(brightEnd));
+    body.path(
+        "plan-tick",
+        new Strokes()
+            .from(EDGE.along(EDGE.unitTo(lower), ARC))
+            .arc(ARC, EDGE.along(EDGE.unitTo(upper), ARC)));
     FlipSheet.box(body, "flip-shade", new Box(WALL, darkEnd.y(), WALL + BAND, WALL_BOTTOM));
     FlipSheet.box(body, "flip-penumbra", new Box(WALL, brightEnd.y(), WALL + BAND, darkEnd.y()));
     body.path(
@@ -91,7 +97,7 @@ public final class SoftnessBook {
         body);
   }
 
-  /** A line of dimension from the face to the edge, its figure on it. */
+  /** A line of dimension from the face to the edge, its figure below it. */
   private static void drawDistance(Markup body, double from, String far) {
     double y = WALL_BOTTOM + 12;
     Strokes line = new Strokes().from(new Spot(from, y)).to(new Spot(EDGE.x(), y));
@@ -99,6 +105,7 @@ public final class SoftnessBook {
       line.from(new Spot(end, y - 4)).to(new Spot(end, y + 4));
     }
     body.path("plan-tick", line);
-    PlanFrame.text(body, "flip-figure flip-aim", far, "middle", new Spot((from + EDGE.x()) / 2, y));
+    PlanFrame.text(
+        body, "flip-figure flip-aim", far, "middle", new Spot((from + EDGE.x()) / 2, y + 14));
   }
 }

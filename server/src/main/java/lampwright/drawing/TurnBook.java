@@ -39,14 +39,17 @@ public final class TurnBook {
   private static final double LEFT_M = -1.5;
 
   private static final double NEAREST_M = -1.2;
-  private static final double SPACING_M = 0.1;
-  private static final int COLUMNS = 37;
-  private static final int ROWS = 22;
+  private static final double SPACING_M = 0.075;
+  private static final int COLUMNS = 49;
+  private static final int ROWS = 29;
   private static final int LOWEST = -4;
   private static final int HIGHEST = 2;
 
   /** What stands in the grid where there is no light: below every line. */
   private static final double DARK = LOWEST - 4;
+
+  /** So far before the plane of the box the lines can be told apart. */
+  private static final double CLEAR_M = 0.12;
 
   private static final double UNITS_A_METRE = 95;
   private static final Box FRAME = new Box(FlipSheet.LEFT, 8, FlipSheet.RIGHT, 208);
@@ -159,15 +162,16 @@ public final class TurnBook {
                 spot(PLACE.x(), PLACE.y())));
     Markup figures = new Markup();
     for (Contour contour : Contours.of(stops, COLUMNS, ROWS, SPACING_M, levels)) {
-      List<Spot> line =
-          PlanLevels.simplified(
-              contour.vertices().stream()
-                  .map(at -> spot(LEFT_M + at.xM(), NEAREST_M + at.yM()))
-                  .toList());
-      Strokes strokes = new Strokes().from(line.getFirst());
-      line.stream().skip(1).forEach(strokes::to);
+      Strokes strokes = new Strokes();
+      List<Spot> drawn = new ArrayList<>();
+      for (List<Spot> line : beforeTheBox(contour, source)) {
+        List<Spot> spots = PlanLevels.simplified(line);
+        strokes.from(spots.getFirst());
+        spots.stream().skip(1).forEach(strokes::to);
+        drawn.addAll(spots);
+      }
       body.path(contour.level() == 0 ? "plan-contour-zero" : "plan-contour", strokes);
-      freest(line, taken)
+      freest(drawn, taken)
           .ifPresent(
               at -> {
                 taken.add(at);
@@ -175,6 +179,33 @@ public final class TurnBook {
               });
     }
     body.add(figures);
+  }
+
+  /** The parts of a line that lie clear of the box's own plane, where all lines run together. */
+  private static List<List<Spot>> beforeTheBox(Contour contour, PlacedSource source) {
+    List<Contour.Vertex> vertices = new ArrayList<>(contour.vertices());
+    if (contour.closed()) {
+      vertices.add(vertices.getFirst());
+    }
+    UnitVector axis = source.pose().axis();
+    List<List<Spot>> lines = new ArrayList<>();
+    List<Spot> line = new ArrayList<>();
+    for (Contour.Vertex vertex : vertices) {
+      double x = LEFT_M + vertex.xM();
+      double y = NEAREST_M + vertex.yM();
+      if ((x - PLACE.x()) * axis.x() + (y - PLACE.y()) * axis.y() >= CLEAR_M) {
+        line.add(spot(x, y));
+      } else if (line.size() > 1) {
+        lines.add(line);
+        line = new ArrayList<>();
+      } else {
+        line.clear();
+      }
+    }
+    if (line.size() > 1) {
+      lines.add(line);
+    }
+    return lines;
   }
 
   /** Where on a line a figure is farthest from everything else; empty where that is not far. */
