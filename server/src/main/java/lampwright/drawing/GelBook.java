@@ -89,7 +89,8 @@ public final class GelBook {
       FlipSheet.figure(body, figure + unit, "middle", at(mired, SCALE + 19));
     }
     body.path("plan-tick", scale);
-    FlipSheet.words(body, notation.say("glossary.draw.gel.mired"), "end", at(TO, SCALE - 18));
+    FlipSheet.words(
+        body, notation.say("glossary.draw.gel.mired"), "start", new Spot(FlipSheet.LEFT, ARROW));
     Spot from = at(FLASH.toMired().value(), ARROW);
     Spot to = at(gel.toColour(FLASH).toMired().value(), ARROW);
     body.path("flip-flash", new Strokes().from(from).to(to));

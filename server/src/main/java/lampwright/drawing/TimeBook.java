@@ -34,7 +34,7 @@ public final class TimeBook {
   private static final double HEIGHT = 156;
   private static final double LEFT = 34;
   private static final Chart CHART =
-      new Chart(new Box(LEFT, TOP, FlipSheet.RIGHT, BOTTOM), -0.5, THIRDS / 3 + 0.5, -4.5, 0.8);
+      new Chart(new Box(LEFT, TOP, FlipSheet.RIGHT, BOTTOM), -0.5, THIRDS / 3 + 0.5, -4.5, 1.2);
 
   private final Notation notation;
   private final Wording words;
@@ -114,10 +114,10 @@ public final class TimeBook {
         body,
         notation.say("glossary.draw.time.flash"),
         "end",
-        CHART.spot(THIRDS / 3, 0).plus(new Spot(0, -9)));
-    FlipSheet.words(body, notation.say("glossary.draw.time.ambient"), "start", CHART.spot(0, -3.9));
-    body.circle("ruler-dot", CHART.spot(at, 0), 5);
-    body.circle("chart-dot", ambientAt(third), 5);
+        CHART.spot(THIRDS / 3, 0).plus(new Spot(0, -12)));
+    FlipSheet.words(body, notation.say("glossary.draw.time.ambient"), "start", CHART.spot(0, -2.7));
+    body.circle("ruler-dot", CHART.spot(at, 0), 6.5);
+    body.circle("chart-dot", ambientAt(third), 4);
     return FlipSheet.svg(HEIGHT, notation.say("glossary.draw.time.title", time), body);
   }
 

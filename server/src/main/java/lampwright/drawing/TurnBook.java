@@ -121,14 +121,14 @@ public final class TurnBook {
     Spot box = spot(PLACE.x(), PLACE.y());
     Spot way = new Spot(axis.x(), -axis.y());
     body.openClipped(FRAME);
-    drawLevels(body, source);
+    Markup figures = drawLevels(body, source);
     // Three metres reach the frame's edge from everywhere.
     body.path("plan-aim", new Strokes().from(box).to(box.along(way, 3 * UNITS_A_METRE)));
     Spot across = way.turned(90);
     double half = 0.45 * UNITS_A_METRE;
     body.path(
         "plan-light", new Strokes().from(box.along(across, half)).to(box.along(across, -half)));
-    body.close("svg");
+    body.add(figures).close("svg");
     FlipSheet.box(body, "plan-frame", FRAME);
     drawSubject(body, NEAR, notation.signed(near));
     drawSubject(body, FAR, notation.signed(far));
@@ -142,7 +142,8 @@ public final class TurnBook {
         body, "flip-figure flip-reading", level, "middle", spot.plus(new Spot(0, -SUBJECT - 11)));
   }
 
-  private void drawLevels(Markup body, PlacedSource source) {
+  /** Draws the lines and returns their figures, which lie over whatever else crosses them. */
+  private Markup drawLevels(Markup body, PlacedSource source) {
     double[] stops = new double[COLUMNS * ROWS];
     for (int row = 0; row < ROWS; row++) {
       for (int column = 0; column < COLUMNS; column++) {
@@ -178,7 +179,7 @@ public final class TurnBook {
                 FlipSheet.level(figures, PlanLevels.figure((int) contour.level()), at);
               });
     }
-    body.add(figures);
+    return figures;
   }
 
   /** The parts of a line that lie clear of the box's own plane, where all lines run together. */
