@@ -31,7 +31,8 @@ class GlossaryPageTest {
   void everyTermStandsInItsGroupWithWhereToReadOn() {
     Document page = page("/glossary");
     assertEquals(
-        Arrays.stream(TermGroup.values()).flatMap(group -> group.terms().stream()).toList().stream()
+        Arrays.stream(TermGroup.values())
+            .flatMap(group -> group.terms().stream())
             .map(Term::anchor)
             .toList(),
         page.select(".gloss-entry").eachAttr("id"));

@@ -30,7 +30,25 @@ public final class TermLinks {
           new Named("wording.role.accent", Term.ACCENT),
           new Named("pages.common.reading", Term.READING),
           new Named("pages.common.ruler", Term.STOP_RULER),
-          new Named("pages.common.stops", Term.STOP));
+          new Named("pages.common.stops", Term.STOP),
+          new Named("pages.common.power", Term.POWER_SETTING),
+          new Named("pages.lights.fromExposure", Term.OFFSET),
+          new Named("pages.lights.fromKey", Term.KEY),
+          new Named("pages.lights.looks", Term.SOFTNESS),
+          new Named("pages.lights.farSide", Term.FALL_OFF),
+          new Named("pages.optics.circle", Term.CIRCLE_OF_CONFUSION),
+          new Named("pages.optics.sharp", Term.DEPTH_OF_FIELD),
+          new Named("pages.power.ready", Term.RECYCLE),
+          new Named("pages.power.mains", Term.MAINS_LOAD),
+          new Named("pages.colour.against", Term.MIRED),
+          new Named("pages.colour.whiteBalance", Term.WHITE_BALANCE),
+          new Named("pages.setup.build", Term.BUILD_ORDER),
+          new Named("pages.signature.title", Term.SIGNATURE),
+          new Named("signature.part.softness", Term.SOFTNESS),
+          new Named("signature.part.ratio", Term.LIGHTING_RATIO),
+          new Named("signature.part.ambient", Term.AMBIENT_OFFSET),
+          new Named("signature.part.freezing", Term.FREEZING),
+          new Named("signature.part.energy", Term.FLASH_ENERGY));
 
   private TermLinks() {}
 
