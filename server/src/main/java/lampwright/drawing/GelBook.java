@@ -8,7 +8,6 @@ import lampwright.engine.unit.Kelvin;
 import lampwright.engine.unit.Mired;
 import lampwright.engine.unit.Stops;
 import lampwright.language.Notation;
-import lampwright.wording.Wording;
 
 /**
  * What a warm gel makes of a flash of 5500 K: even steps on the scale of mireds, uneven ones on the
@@ -29,11 +28,9 @@ public final class GelBook {
   private static final List<Integer> KELVINS = List.of(6500, 5500, 4500, 4000, 3500, 3000);
 
   private final Notation notation;
-  private final Wording words;
 
   private GelBook(Notation notation) {
     this.notation = notation;
-    this.words = new Wording(notation);
   }
 
   /** The book in somebody's words. */

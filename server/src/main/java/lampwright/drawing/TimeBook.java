@@ -70,7 +70,11 @@ public final class TimeBook {
     LightSum light =
         new LightSum(APERTURE.toExposure(ISO, METER), AMBIENT.exposure(settings.time(), METER));
     Stops ambient = AMBIENT.offset(settings);
-    String over = words.stops(light.offset(settings, METER).value());
+    Stops together = light.offset(settings, METER);
+    String over =
+        words.isNothing(together)
+            ? notation.say("glossary.draw.time.exposed")
+            : notation.say("glossary.draw.time.over", words.stops(together.value()));
     String time = words.time(settings.time());
     String says =
         words.isNothing(ambient)
@@ -114,7 +118,7 @@ public final class TimeBook {
         body,
         notation.say("glossary.draw.time.flash"),
         "end",
-        CHART.spot(THIRDS / 3, 0).plus(new Spot(0, -12)));
+        CHART.spot(THIRDS / 3 - 0.25, 0).plus(new Spot(0, -15)));
     FlipSheet.words(body, notation.say("glossary.draw.time.ambient"), "start", CHART.spot(0, -2.7));
     body.circle("ruler-dot", CHART.spot(at, 0), 6.5);
     body.circle("chart-dot", ambientAt(third), 4);

@@ -103,8 +103,10 @@ public final class TurnBook {
     String says =
         turnedDeg == 0
             ? notation.say("glossary.draw.turn.aimed", apart)
-            : notation.say(
-                "glossary.draw.turn.says", turned, words.stops(near.negated().value()), apart);
+            : words.isNothing(near)
+                ? notation.say("glossary.draw.turn.kept", turned, apart)
+                : notation.say(
+                    "glossary.draw.turn.says", turned, words.stops(near.negated().value()), apart);
     StopRuler ruler =
         StopRuler.of(notation.say("glossary.draw.level"), notation)
             .withNames(

@@ -125,7 +125,8 @@ class FlipBookTest {
     double lost = 0;
     for (FlipBook.Leaf leaf : book.leaves().subList(1, book.leaves().size())) {
       double now = before("stops? under it", leaf.says());
-      double loses = before("stops?, the far one", leaf.says());
+      double loses =
+          leaf.says().contains("next to nothing") ? 0 : before("stops?, the far one", leaf.says());
       assertTrue(now <= apart && loses >= lost, leaf.says());
       apart = now;
       lost = loses;

@@ -46,7 +46,7 @@ public final class TermLinks {
           new Named("pages.signature.title", Term.SIGNATURE),
           new Named("signature.part.softness", Term.SOFTNESS),
           new Named("signature.part.ratio", Term.LIGHTING_RATIO),
-          new Named("signature.part.ambient", Term.AMBIENT_OFFSET),
+          new Named("signature.part.ambient", Term.AMBIENT),
           new Named("signature.part.freezing", Term.FREEZING),
           new Named("signature.part.energy", Term.FLASH_ENERGY));
 
