@@ -43,7 +43,7 @@ public final class TurnBook {
   private static final int COLUMNS = 49;
   private static final int ROWS = 29;
   private static final int LOWEST = -4;
-  private static final int HIGHEST = 2;
+  private static final int HIGHEST = 1;
 
   /** What stands in the grid where there is no light: below every line. */
   private static final double DARK = LOWEST - 4;

@@ -86,6 +86,13 @@ class GlossaryPageTest {
   }
 
   @Test
+  void aListOfSetupsStaysFreeOfSuchLinks() {
+    Document list = page("/studios/demo/setups");
+    assertFalse(list.select(".hit-figures dt").isEmpty());
+    assertTrue(list.select("main a.term").isEmpty());
+  }
+
+  @Test
   void whoIsNotSignedInIsAskedToFirst() {
     HttpResponse<String> answer = house.visitor().get("/glossary");
     assertTrue(answer.body().contains("/sign-in"), answer.body());
