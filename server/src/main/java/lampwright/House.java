@@ -96,6 +96,7 @@ import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
 import lampwright.web.pages.GearEditPages;
 import lampwright.web.pages.GearPages;
+import lampwright.web.pages.GlossaryPages;
 import lampwright.web.pages.HomePages;
 import lampwright.web.pages.IndexPages;
 import lampwright.web.pages.KitPages;
@@ -457,7 +458,8 @@ public final class House implements AutoCloseable {
                 new TrailEditPages.Tasks(trails, catalogue.cataloguing()),
                 templates,
                 studioLayouts),
-            new SignOffPages(door, signingOff, reporting, templates, studioLayouts));
+            new SignOffPages(door, signingOff, reporting, templates, studioLayouts),
+            new GlossaryPages(door, studios, templates, studioLayouts));
     ProblemPage problemPage =
         (problem, context) ->
             problem.kind() == ProblemKind.NOT_SIGNED_IN

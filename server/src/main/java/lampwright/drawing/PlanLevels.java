@@ -109,7 +109,7 @@ record PlanLevels(Sheet sheet, double heightM, List<Line> lines) {
   }
 
   /** Without the spots that the strokes between the others pass anyway (Douglas and Peucker). */
-  private static List<Spot> simplified(List<Spot> spots) {
+  static List<Spot> simplified(List<Spot> spots) {
     boolean[] kept = new boolean[spots.size()];
     kept[0] = true;
     kept[spots.size() - 1] = true;

@@ -30,6 +30,7 @@ public final class PhraseFiles {
           "figuring",
           "finding",
           "learning",
+          "glossary",
           "packing",
           "pages",
           "picture",

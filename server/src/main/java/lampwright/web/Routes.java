@@ -3,6 +3,7 @@ package lampwright.web;
 import static lampwright.web.http.Access.ANYONE;
 import static lampwright.web.http.Access.SIGNED_IN;
 
+import lampwright.learning.glossary.Term;
 import lampwright.web.api.ArchiveApi;
 import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
@@ -50,6 +51,7 @@ import lampwright.web.pages.FindPages;
 import lampwright.web.pages.FirstOwnerPages;
 import lampwright.web.pages.GearEditPages;
 import lampwright.web.pages.GearPages;
+import lampwright.web.pages.GlossaryPages;
 import lampwright.web.pages.HomePages;
 import lampwright.web.pages.IndexPages;
 import lampwright.web.pages.KitPages;
@@ -148,7 +150,8 @@ public record Routes(Api api, Pages pages) {
       DrillPages drills,
       TrailPages trails,
       TrailEditPages trailForms,
-      SignOffPages signOffs) {}
+      SignOffPages signOffs,
+      GlossaryPages glossary) {}
 
   public void addTo(RouteList routes) {
     routes.get("/health/live", api.health()::live, ANYONE);
@@ -237,6 +240,7 @@ public record Routes(Api api, Pages pages) {
     pagesOfTheDay(routes);
     pagesOfPictures(routes);
     pagesOfTheStudio(routes);
+    glossary(routes);
 
     routes.get("/", pages.home()::show, ANYONE);
     routes.get("/sign-in", pages.signIn()::show, ANYONE);
@@ -265,6 +269,10 @@ public record Routes(Api api, Pages pages) {
     routes.get("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::show, SIGNED_IN);
     routes.post("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::save, SIGNED_IN);
     routes.get("/assets/{hash}/<name>", pages.assets()::show, ANYONE);
+  }
+
+  private void glossary(RouteList routes) {
+    routes.get(Term.PAGE, pages.glossary()::show, SIGNED_IN);
   }
 
   private void reactions(RouteList routes) {

@@ -59,6 +59,19 @@ public sealed interface EmittingFace {
     return distance.value() >= 5 * largestDimension().value();
   }
 
+  /**
+   * Returns how wide the edge of a shadow is that falls so far behind what throws it, {@code D g /
+   * d} with the face's apparent size D (source derived): the gap times twice the tangent of half
+   * the angular size, so that the distance itself is not needed.
+   *
+   * @param angularSize of the face seen from the edge, under half a turn
+   * @param gap from the edge to the surface behind it
+   */
+  static Metres penumbra(Degrees angularSize, Metres gap) {
+    double half = angularSize.value() / 2 * (StrictMath.PI / 180);
+    return new Metres(2 * gap.value() * StrictMath.sin(half) / StrictMath.cos(half));
+  }
+
   /** A source small enough, or far enough, that only its distance counts. */
   record PointSource() implements EmittingFace {
 

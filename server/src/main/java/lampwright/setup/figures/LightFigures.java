@@ -3,6 +3,7 @@ package lampwright.setup.figures;
 import java.util.List;
 import java.util.Optional;
 import lampwright.engine.light.Direction;
+import lampwright.engine.light.EmittingFace;
 import lampwright.engine.light.LightAtTarget;
 import lampwright.engine.light.Point;
 import lampwright.engine.light.Receptor;
@@ -57,14 +58,13 @@ public record LightFigures(
   }
 
   /**
-   * How wide the edge of a shadow is that falls so far behind what throws it, {@code D g / d} with
-   * the face's apparent size D (source derived).
+   * How wide the edge of a shadow is that falls so far behind what throws it; see {@link
+   * EmittingFace#penumbra}.
    *
    * @param gap from the edge at the target to the surface behind it
    */
   public Metres penumbra(Metres gap) {
-    double half = angularSize.value() / 2 * (StrictMath.PI / 180);
-    return new Metres(2 * gap.value() * StrictMath.sin(half) / StrictMath.cos(half));
+    return EmittingFace.penumbra(angularSize, gap);
   }
 
   /**

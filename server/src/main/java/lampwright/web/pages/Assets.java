@@ -54,6 +54,7 @@ public final class Assets {
           "field.css",
           "pack.css",
           "learning.css",
+          "glossary.css",
           PAPER,
           PAPER_PLAN);
 
@@ -117,6 +118,7 @@ public final class Assets {
           "fonts/atkinson-hyperlegible-next-latin-600-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-400-normal.woff2",
           "fonts/atkinson-hyperlegible-next-latin-ext-600-normal.woff2",
+          "glossary.js",
           "pack-ticks.js",
           "progress.js",
           "suggest.js",

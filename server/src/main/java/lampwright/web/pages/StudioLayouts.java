@@ -19,6 +19,9 @@ public final class StudioLayouts {
 
   private static final String SIGN_OUT = "/sign-out";
 
+  /** How the addresses of all pages inside a studio begin. */
+  private static final String STUDIOS = "/studios/";
+
   private final Door door;
   private final Studios studios;
   private final Layouts layouts;
@@ -89,7 +92,7 @@ public final class StudioLayouts {
                         : Stream.of(kits, locations, learning, people, archive, saved)
                             .filter(context.path()::startsWith)
                             .findFirst()
-                            .orElse(find)));
+                            .orElse(context.path().startsWith(STUDIOS) ? find : "")));
   }
 
   private static boolean isOfLearning(String path, StudioId studio) {

@@ -57,6 +57,8 @@ final class PagePreviews {
         new Preview("pack", "pack.jte", PackPreviews.full()),
         new Preview("pack-empty", "pack.jte", PackPreviews.empty()),
         new Preview("field-list", "fieldList.jte", FieldPreviews.list()),
+        new Preview("glossary", "glossary.jte", GlossaryPreviews.english()),
+        new Preview("glossary-german", "glossary.jte", GlossaryPreviews.german()),
         new Preview("adapted", "adapted.jte", AdaptedPreviews.full()),
         new Preview("adapted-short", "adapted.jte", AdaptedPreviews.notEnough()),
         new Preview("adapted-none", "adapted.jte", AdaptedPreviews.nothingFits()),
