@@ -37,6 +37,7 @@ public final class PhraseFiles {
           "signature",
           "studio",
           "taking",
+          "without",
           "wording");
 
   private PhraseFiles() {}

@@ -65,6 +65,7 @@ import lampwright.web.pages.SheetPages;
 import lampwright.web.pages.ShownPicturePages;
 import lampwright.web.pages.SignInPages;
 import lampwright.web.pages.TakePages;
+import lampwright.web.pages.WithoutPages;
 
 /** Every URL: verb, path, handler, and who may come in. No logic. */
 public record Routes(Api api, Pages pages) {
@@ -117,6 +118,7 @@ public record Routes(Api api, Pages pages) {
       ProposalPages proposals,
       AdaptedPages adapted,
       NowPages now,
+      WithoutPages without,
       SheetPages sheets,
       FieldPages field,
       PackPages packing,
@@ -218,6 +220,7 @@ public record Routes(Api api, Pages pages) {
     archives(routes);
     savedSearches(routes);
     onLocation(routes);
+    lightByLight(routes);
     fieldSheets(routes);
     pagesOfTheDay(routes);
     pagesOfPictures(routes);
@@ -265,6 +268,10 @@ public record Routes(Api api, Pages pages) {
     routes.get("/studios/{studio}/packing", pages.packing()::show, SIGNED_IN);
     routes.get("/worker.js", pages.field()::worker, ANYONE);
     routes.get("/manifest.webmanifest", pages.field()::manifest, ANYONE);
+  }
+
+  private void lightByLight(RouteList routes) {
+    routes.get("/studios/{studio}/setups/{setup}/lights", pages.without()::show, SIGNED_IN);
   }
 
   private void fieldSheets(RouteList routes) {

@@ -1,0 +1,336 @@
+package lampwright.web.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import lampwright.drawing.StopRuler;
+import lampwright.drawing.Svg;
+import lampwright.engine.unit.Stops;
+import lampwright.setup.Ambient;
+import lampwright.setup.Burning;
+import lampwright.setup.Light;
+import lampwright.setup.LightId;
+import lampwright.setup.SetupDocument;
+import lampwright.setup.figures.Figures;
+import lampwright.setup.without.FaceSides;
+import lampwright.setup.without.LightByLight;
+import lampwright.setup.without.MeterPlace;
+import lampwright.setup.without.Metered;
+import lampwright.setup.without.Shift;
+import lampwright.wording.Figure;
+import lampwright.wording.MissingWords;
+import lampwright.wording.TurningWords;
+import lampwright.wording.Wording;
+
+/** Puts on a page what the lights of a setup do, each and together. */
+final class WithoutView {
+
+  private final LightByLight lights;
+  private final SetupDocument setup;
+  private final Figures figures;
+  private final Wording words;
+  private final TurningWords turning;
+  private final Map<LightId, Integer> numbers;
+
+  WithoutView(LightByLight lights, Figures figures, Wording words) {
+    this.lights = lights;
+    this.setup = lights.setup();
+    this.figures = figures;
+    this.words = words;
+    this.turning = new TurningWords(lights, words);
+    this.numbers = setup.numbersInBuildOrder();
+  }
+
+  /**
+   * What somebody asks.
+   *
+   * @param path of the page
+   * @param stage how far the setup has grown, from 1, where it is shown growing
+   */
+  record Asked(String setupPath, String path, Burning burning, Optional<Integer> stage) {}
+
+  WithoutPage page(Layout layout, Asked asked, PlanView plan) {
+    Optional<LightByLight.Stage> stage = asked.stage().map(at -> lights.stages().get(at - 1));
+    Burning before = stage.map(LightByLight.Stage::before).orElse(Burning.ALL);
+    Burning now = asked.burning();
+    return new WithoutPage(
+        layout,
+        setup.title(),
+        asked.setupPath(),
+        asked.path(),
+        plan,
+        flat(now),
+        switches(now),
+        stage.map(this::stageName).orElseGet(() -> state(now)),
+        asked.path(),
+        stages(asked, stage),
+        lights.face().map(face -> sides(face, before, now, stage.isPresent())),
+        now.equals(before)
+            ? Optional.empty()
+            : Optional.of(changed(before, now, stage.isPresent())),
+        rows(now, asked.path()));
+  }
+
+  private String flat(Burning now) {
+    boolean lit = setup.lights().stream().anyMatch(light -> now.burns(light.id()));
+    if (lit) {
+      return "";
+    }
+    return words.say(
+        now.ambient() && setup.ambient().isPresent() ? "without.plan.flat" : "without.plan.dark");
+  }
+
+  private List<WithoutPage.Switch> switches(Burning now) {
+    List<WithoutPage.Switch> switches = new ArrayList<>();
+    for (Light light : setup.lightsInBuildOrder()) {
+      switches.add(
+          new WithoutPage.Switch(
+              "burns-" + number(light.id()),
+              WithoutPage.ON,
+              light.id().text(),
+              number(light.id()),
+              words.role(light.role()),
+              now.burns(light.id())));
+    }
+    if (setup.ambient().isPresent()) {
+      switches.add(
+          new WithoutPage.Switch(
+              "burns-ambient",
+              WithoutPage.AMBIENT,
+              WithoutPage.ON,
+              0,
+              words.say("without.ambient"),
+              now.ambient()));
+    }
+    return switches;
+  }
+
+  private String state(Burning now) {
+    List<String> on = named(now, true);
+    List<String> off = named(now, false);
+    if (off.isEmpty()) {
+      return words.say("without.state.all");
+    }
+    if (on.isEmpty()) {
+      return words.say("without.state.nothing");
+    }
+    return on.size() < off.size()
+        ? words.say("without.state.only", words.listed(on))
+        : words.say("without.state.without", words.listed(off));
+  }
+
+  private List<String> named(Burning now, boolean burning) {
+    return Stream.concat(
+            setup.lightsInBuildOrder().stream()
+                .filter(light -> now.burns(light.id()) == burning)
+                .map(this::name),
+            setup.ambient().stream()
+                .filter(_ -> now.ambient() == burning)
+                .map(_ -> words.say("without.theAmbient")))
+        .toList();
+  }
+
+  private String stageName(LightByLight.Stage stage) {
+    if (stage.came().isEmpty()) {
+      return words.say("without.stage.ambient");
+    }
+    return words.say(
+        stage.before().out().size() == setup.lights().size() && !stage.before().ambient()
+            ? "without.stage.first"
+            : "without.stage.adds",
+        name(figures.get(stage.came().get()).light()));
+  }
+
+  private WithoutPage.Stages stages(Asked asked, Optional<LightByLight.Stage> stage) {
+    return new WithoutPage.Stages(
+        new Link(
+            words.say(
+                setup.ambient().isPresent() ? "without.stage.begin" : "without.stage.beginFirst"),
+            WithoutPages.stagePath(asked.path(), 1)),
+        stage.map(now -> stage(asked, now)));
+  }
+
+  private WithoutPage.Stage stage(Asked asked, LightByLight.Stage now) {
+    int at = asked.stage().orElse(1);
+    int of = lights.stages().size();
+    List<String> lines = new ArrayList<>(turning.came(now));
+    if (at == of) {
+      lines.add(words.say("without.stage.end"));
+    }
+    return new WithoutPage.Stage(
+        words.say("without.stage", at, of),
+        now.came().flatMap(id -> figures.get(id).light().reason()).orElse(""),
+        lines,
+        at > 1 ? WithoutPages.stagePath(asked.path(), at - 1) : "",
+        at < of ? WithoutPages.stagePath(asked.path(), at + 1) : "");
+  }
+
+  private WithoutPage.Sides sides(FaceSides face, Burning before, Burning now, boolean growing) {
+    List<Figure> shown = new ArrayList<>();
+    shown.add(level("without.lit", face.lit(before), face.lit(now), growing));
+    shown.add(level("without.shadow", face.shadow(before), face.shadow(now), growing));
+    shown.add(
+        figure(
+            "without.apart",
+            face.apart(before).map(this::size),
+            face.apart(now).map(this::size),
+            words.stopsUnit(),
+            growing));
+    shown.add(
+        figure(
+            "without.ratio",
+            face.ratio(before).map(turning::ratio),
+            face.ratio(now).map(turning::ratio),
+            "",
+            growing));
+    return new WithoutPage.Sides(words.say("without.face", turning.where(face.face().at())), shown);
+  }
+
+  private Figure level(String key, Optional<Stops> before, Optional<Stops> now, boolean growing) {
+    return figure(
+        key,
+        Optional.of(written(before)),
+        Optional.of(written(now)),
+        now.isPresent() ? words.stopsUnit() : "",
+        growing);
+  }
+
+  /** A figure with what it was in small beside its name, where that is another. */
+  private Figure figure(
+      String key, Optional<String> before, Optional<String> now, String unit, boolean growing) {
+    String name = words.say(key);
+    return Figure.of(
+        now.orElse("–"),
+        now.isPresent() ? unit : "",
+        before.equals(now)
+            ? name
+            : words.say(growing ? "without.before" : "without.was", name, before.orElse("–")));
+  }
+
+  /** A level as tables print it; in a word where it is dark. */
+  private String written(Optional<Stops> level) {
+    return level.map(words::signed).orElseGet(() -> words.say("without.level.dark"));
+  }
+
+  private String size(Stops stops) {
+    return words.notation().size(Math.abs(stops.value()));
+  }
+
+  private WithoutPage.Changed changed(Burning before, Burning now, boolean growing) {
+    List<WithoutPage.Level> levels = new ArrayList<>();
+    List<String> same = new ArrayList<>();
+    for (MeterPlace place :
+        Stream.concat(lights.own().stream(), lights.subjects().stream()).toList()) {
+      Shift shift = place.shift(before, now);
+      if (turning.shows(shift)) {
+        levels.add(level(place, shift, growing));
+      } else {
+        same.add(nameOf(place));
+      }
+    }
+    return new WithoutPage.Changed(
+        words.say(growing ? "without.changed.rulerStage" : "without.changed.ruler"),
+        words.say(growing ? "without.changed.before" : "without.changed.all"),
+        levels,
+        levels.isEmpty()
+            ? words.say("without.changed.nothing")
+            : same.isEmpty() ? "" : words.say("without.changed.same", words.listed(same)));
+  }
+
+  private String nameOf(MeterPlace place) {
+    return place.at() instanceof Metered.ForLight(Light light)
+        ? name(light)
+        : turning.name(place.at());
+  }
+
+  private WithoutPage.Level level(MeterPlace place, Shift shift, boolean growing) {
+    boolean isLight = place.at() instanceof Metered.ForLight;
+    return new WithoutPage.Level(
+        place.at() instanceof Metered.ForLight(Light light) ? number(light.id()) : 0,
+        place.at() instanceof Metered.ForLight(Light light)
+            ? words.role(light.role())
+            : Wording.capital(turning.name(place.at())),
+        isLight ? turning.where(place.at()) : "",
+        ruler(
+            nameOf(place),
+            shift,
+            words.say(growing ? "without.changed.before" : "without.changed.all"),
+            words.say("without.changed.now")),
+        written(shift.from()),
+        written(shift.to()),
+        shift.change().map(words::signed).orElse("–"));
+  }
+
+  private Svg ruler(String what, Shift shift, String ring, String bar) {
+    StopRuler ruler = StopRuler.of(what, words.notation()).withNames(ring, bar);
+    if (shift.from().isPresent()) {
+      ruler = ruler.withDot(shift.from().get().value());
+    }
+    if (shift.to().isPresent()) {
+      ruler = ruler.withBar(shift.to().get().value());
+    }
+    return ruler.svg();
+  }
+
+  private List<WithoutPage.Row> rows(Burning now, String path) {
+    List<WithoutPage.Row> rows = new ArrayList<>();
+    for (Light light : setup.lightsInBuildOrder()) {
+      rows.add(row(light, now, path));
+    }
+    setup.ambient().ifPresent(ambient -> rows.add(row(ambient, now, path)));
+    return rows;
+  }
+
+  private WithoutPage.Row row(Light light, Burning now, String path) {
+    LightId id = light.id();
+    Optional<Shift> shift =
+        lights.own(id).map(own -> own.shift(Burning.ALL, Burning.ALL.without(id)));
+    List<String> lines = new ArrayList<>(turning.without(id));
+    if (shift.isEmpty()) {
+      String needs = new MissingWords(setup, words).sentence(figures.get(id).needs(), ".*");
+      if (!needs.isEmpty()) {
+        lines.add(needs);
+      }
+    }
+    return new WithoutPage.Row(
+        "light-" + number(id),
+        number(id),
+        words.role(light.role()),
+        light.target().name(),
+        light.reason().orElse(""),
+        shift.map(
+            of -> ruler(name(light), of, words.say("without.with"), words.say("without.without"))),
+        shift.map(of -> written(of.from())).orElse(""),
+        shift.map(of -> written(of.to())).orElse(""),
+        lines,
+        now.burns(id),
+        WithoutPages.path(path, Burning.noLightOf(setup).with(id).withoutAmbient(), setup),
+        WithoutPages.path(path, Burning.ALL.without(id), setup));
+  }
+
+  private WithoutPage.Row row(Ambient ambient, Burning now, String path) {
+    return new WithoutPage.Row(
+        "light-ambient",
+        0,
+        words.say("without.ambient"),
+        "",
+        ambient.how().orElse(""),
+        Optional.empty(),
+        "",
+        "",
+        turning.withoutAmbient(),
+        now.ambient(),
+        WithoutPages.path(path, Burning.noLightOf(setup), setup),
+        WithoutPages.path(path, Burning.ALL.withoutAmbient(), setup));
+  }
+
+  private int number(LightId id) {
+    return numbers.getOrDefault(id, 0);
+  }
+
+  private String name(Light light) {
+    return words.light(number(light.id()), light);
+  }
+}
