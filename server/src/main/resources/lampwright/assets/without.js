@@ -44,12 +44,15 @@ function put(page) {
   document.querySelector("[data-status]").textContent = told.map((of) => of.innerText.replace(/\s+/g, " ")).join(". ");
 }
 
-// Whoever turns something far below the map is brought to what it did.
-function bringToMap() {
-  const map = document.getElementById("without-map").getBoundingClientRect();
-  if (map.bottom < 0 || map.top > innerHeight) {
-    document.getElementById("without-state").focus({ preventScroll: true });
-    document.getElementById("without-map").scrollIntoView({ block: "start" });
+// Whoever turns something where the map is not in sight is brought to what it did.
+function bringToMap(isFromRow) {
+  const map = document.getElementById("without-map");
+  const { top, bottom } = map.getBoundingClientRect();
+  if (Math.min(bottom, innerHeight) - Math.max(top, 0) < (bottom - top) / 2) {
+    map.scrollIntoView({ block: "start" });
+    if (isFromRow) {
+      document.getElementById("without-state").focus({ preventScroll: true });
+    }
   }
 }
 
@@ -96,8 +99,9 @@ root.addEventListener("click", async (event) => {
     return;
   }
   event.preventDefault();
+  const isFromRow = link.closest(".without-row") !== null;
   if (await go(link.href)) {
-    bringToMap();
+    bringToMap(isFromRow);
   }
 });
 

@@ -143,9 +143,7 @@ public final class WithoutPages {
             .map(light -> light.id().text())
             .collect(Collectors.joining(", "));
     return Refused.invalid(
-        List.of(
-            new Problem(
-                "/" + name, "Light (" + text + ") must be one of the setup's: " + there + ".")));
+        List.of(new Problem("/" + name, "Light (" + text + ") must be one of " + there + ".")));
   }
 
   private static Optional<Integer> stage(Context context, int stages) {

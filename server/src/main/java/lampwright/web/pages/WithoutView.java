@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import lampwright.drawing.StopRuler;
 import lampwright.drawing.Svg;
 import lampwright.engine.unit.Stops;
-import lampwright.setup.Ambient;
 import lampwright.setup.Burning;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
@@ -20,7 +19,7 @@ import lampwright.setup.without.MeterPlace;
 import lampwright.setup.without.Metered;
 import lampwright.setup.without.Shift;
 import lampwright.wording.Figure;
-import lampwright.wording.MissingWords;
+import lampwright.wording.MeterWords;
 import lampwright.wording.TurningWords;
 import lampwright.wording.Wording;
 
@@ -32,6 +31,7 @@ final class WithoutView {
   private final Figures figures;
   private final Wording words;
   private final TurningWords turning;
+  private final MeterWords meters;
   private final Map<LightId, Integer> numbers;
 
   WithoutView(LightByLight lights, Figures figures, Wording words) {
@@ -40,6 +40,7 @@ final class WithoutView {
     this.figures = figures;
     this.words = words;
     this.turning = new TurningWords(lights, words);
+    this.meters = new MeterWords(words);
     this.numbers = setup.numbersInBuildOrder();
   }
 
@@ -53,7 +54,7 @@ final class WithoutView {
 
   WithoutPage page(Layout layout, Asked asked, PlanView plan) {
     Optional<LightByLight.Stage> stage = asked.stage().map(at -> lights.stages().get(at - 1));
-    Burning before = stage.map(LightByLight.Stage::before).orElse(Burning.ALL);
+    Burning before = stage.map(WithoutView::compared).orElse(Burning.ALL);
     Burning now = asked.burning();
     return new WithoutPage(
         layout,
@@ -70,7 +71,12 @@ final class WithoutView {
         now.equals(before)
             ? Optional.empty()
             : Optional.of(changed(before, now, stage.isPresent())),
-        rows(now, asked.path()));
+        new WithoutRows(lights, figures, words).all(now, asked.path()));
+  }
+
+  /** The ambient alone is the beginning: it is compared with nothing. */
+  private static Burning compared(LightByLight.Stage stage) {
+    return stage.came().isPresent() ? stage.before() : stage.after();
   }
 
   private String flat(Burning now) {
@@ -181,18 +187,18 @@ final class WithoutView {
     shown.add(
         figure(
             "without.ratio",
-            face.ratio(before).map(turning::ratio),
-            face.ratio(now).map(turning::ratio),
+            face.ratio(before).map(meters::ratio),
+            face.ratio(now).map(meters::ratio),
             "",
             growing));
-    return new WithoutPage.Sides(words.say("without.face", turning.where(face.face().at())), shown);
+    return new WithoutPage.Sides(words.say("without.face", meters.where(face.face().at())), shown);
   }
 
   private Figure level(String key, Optional<Stops> before, Optional<Stops> now, boolean growing) {
     return figure(
         key,
-        Optional.of(written(before)),
-        Optional.of(written(now)),
+        Optional.of(meters.figure(before)),
+        Optional.of(meters.figure(now)),
         now.isPresent() ? words.stopsUnit() : "",
         growing);
   }
@@ -209,11 +215,6 @@ final class WithoutView {
             : words.say(growing ? "without.before" : "without.was", name, before.orElse("–")));
   }
 
-  /** A level as tables print it; in a word where it is dark. */
-  private String written(Optional<Stops> level) {
-    return level.map(words::signed).orElseGet(() -> words.say("without.level.dark"));
-  }
-
   private String size(Stops stops) {
     return words.notation().size(Math.abs(stops.value()));
   }
@@ -224,7 +225,7 @@ final class WithoutView {
     for (MeterPlace place :
         Stream.concat(lights.own().stream(), lights.subjects().stream()).toList()) {
       Shift shift = place.shift(before, now);
-      if (turning.shows(shift)) {
+      if (meters.shows(shift)) {
         levels.add(level(place, shift, growing));
       } else {
         same.add(nameOf(place));
@@ -242,7 +243,7 @@ final class WithoutView {
   private String nameOf(MeterPlace place) {
     return place.at() instanceof Metered.ForLight(Light light)
         ? name(light)
-        : turning.name(place.at());
+        : meters.name(place.at());
   }
 
   private WithoutPage.Level level(MeterPlace place, Shift shift, boolean growing) {
@@ -251,19 +252,21 @@ final class WithoutView {
         place.at() instanceof Metered.ForLight(Light light) ? number(light.id()) : 0,
         place.at() instanceof Metered.ForLight(Light light)
             ? words.role(light.role())
-            : Wording.capital(turning.name(place.at())),
-        isLight ? turning.where(place.at()) : "",
+            : Wording.capital(meters.name(place.at())),
+        isLight ? meters.where(place.at()) : "",
         ruler(
             nameOf(place),
             shift,
             words.say(growing ? "without.changed.before" : "without.changed.all"),
-            words.say("without.changed.now")),
-        written(shift.from()),
-        written(shift.to()),
+            words.say("without.changed.now"),
+            words),
+        meters.figure(shift.from()),
+        meters.figure(shift.to()),
         shift.change().map(words::signed).orElse("–"));
   }
 
-  private Svg ruler(String what, Shift shift, String ring, String bar) {
+  /** The level before as a ring, the one after as a bar. */
+  static Svg ruler(String what, Shift shift, String ring, String bar, Wording words) {
     StopRuler ruler = StopRuler.of(what, words.notation()).withNames(ring, bar);
     if (shift.from().isPresent()) {
       ruler = ruler.withDot(shift.from().get().value());
@@ -272,58 +275,6 @@ final class WithoutView {
       ruler = ruler.withBar(shift.to().get().value());
     }
     return ruler.svg();
-  }
-
-  private List<WithoutPage.Row> rows(Burning now, String path) {
-    List<WithoutPage.Row> rows = new ArrayList<>();
-    for (Light light : setup.lightsInBuildOrder()) {
-      rows.add(row(light, now, path));
-    }
-    setup.ambient().ifPresent(ambient -> rows.add(row(ambient, now, path)));
-    return rows;
-  }
-
-  private WithoutPage.Row row(Light light, Burning now, String path) {
-    LightId id = light.id();
-    Optional<Shift> shift =
-        lights.own(id).map(own -> own.shift(Burning.ALL, Burning.ALL.without(id)));
-    List<String> lines = new ArrayList<>(turning.without(id));
-    if (shift.isEmpty()) {
-      String needs = new MissingWords(setup, words).sentence(figures.get(id).needs(), ".*");
-      if (!needs.isEmpty()) {
-        lines.add(needs);
-      }
-    }
-    return new WithoutPage.Row(
-        "light-" + number(id),
-        number(id),
-        words.role(light.role()),
-        light.target().name(),
-        light.reason().orElse(""),
-        shift.map(
-            of -> ruler(name(light), of, words.say("without.with"), words.say("without.without"))),
-        shift.map(of -> written(of.from())).orElse(""),
-        shift.map(of -> written(of.to())).orElse(""),
-        lines,
-        now.burns(id),
-        WithoutPages.path(path, Burning.noLightOf(setup).with(id).withoutAmbient(), setup),
-        WithoutPages.path(path, Burning.ALL.without(id), setup));
-  }
-
-  private WithoutPage.Row row(Ambient ambient, Burning now, String path) {
-    return new WithoutPage.Row(
-        "light-ambient",
-        0,
-        words.say("without.ambient"),
-        "",
-        ambient.how().orElse(""),
-        Optional.empty(),
-        "",
-        "",
-        turning.withoutAmbient(),
-        now.ambient(),
-        WithoutPages.path(path, Burning.noLightOf(setup), setup),
-        WithoutPages.path(path, Burning.ALL.withoutAmbient(), setup));
   }
 
   private int number(LightId id) {
