@@ -49,7 +49,7 @@ function bringToMap(isFromRow) {
   const map = document.getElementById("without-map");
   const { top, bottom } = map.getBoundingClientRect();
   if (Math.min(bottom, innerHeight) - Math.max(top, 0) < (bottom - top) / 2) {
-    map.scrollIntoView({ block: "start" });
+    map.scrollIntoView({ block: "start", behavior: "instant" });
     if (isFromRow) {
       document.getElementById("without-state").focus({ preventScroll: true });
     }
