@@ -99,8 +99,8 @@ public final class TurningWords {
     } else {
       said.add(words.say("without.same.own", where, meters.level(own.shift().to())));
     }
-    if (own.fromBehind()) {
-      said.add(words.say("without.behind"));
+    if (own.edge()) {
+      said.add(words.say("without.edge"));
     }
     return said;
   }
@@ -108,14 +108,18 @@ public final class TurningWords {
   private List<String> sides(FaceSides face, Effect effect, boolean comes) {
     List<String> said = new ArrayList<>();
     String where = meters.where(face.face().at());
-    effect
-        .shadow()
-        .ifPresent(
-            shadow ->
-                said.add(side(comes ? "without.on.shadow" : "without.off.shadow", where, shadow)));
-    effect
-        .lit()
-        .ifPresent(lit -> said.add(side(comes ? "without.on.lit" : "without.off.lit", where, lit)));
+    if (effect.shadow().isPresent() && effect.shadow().equals(effect.lit())) {
+      said.add(side(comes ? "without.on.both" : "without.off.both", where, effect.shadow().get()));
+    } else {
+      effect
+          .shadow()
+          .map(shift -> side(comes ? "without.on.shadow" : "without.off.shadow", where, shift))
+          .ifPresent(said::add);
+      effect
+          .lit()
+          .map(shift -> side(comes ? "without.on.lit" : "without.off.lit", where, shift))
+          .ifPresent(said::add);
+    }
     if (effect.showsOnFace()) {
       apart(face, effect, comes).ifPresent(said::add);
     }
@@ -177,9 +181,11 @@ public final class TurningWords {
   private List<String> elsewhere(Effect effect, boolean comes) {
     List<String> said = new ArrayList<>();
     if (!effect.elsewhere().isEmpty()) {
+      String spills = comes ? "without.on.elsewhere" : "without.off.elsewhere";
       said.add(
           words.say(
-              comes ? "without.on.elsewhere" : "without.off.elsewhere", named(effect.elsewhere())));
+              effect.own().isPresent() ? spills : "without.off.ambientElsewhere",
+              named(effect.elsewhere())));
     }
     String isFor = effect.own().map(own -> own.light().target().name()).orElse("");
     String face =

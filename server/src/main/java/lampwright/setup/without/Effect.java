@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import lampwright.engine.light.Point;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.Burning;
@@ -34,6 +35,8 @@ public record Effect(
     List<Elsewhere> elsewhere,
     Stays stays) {
 
+  private static final Stops EDGE = new Stops(5);
+
   /** Targets nearer to each other than this are one, as in the figures. */
   private static final Metres SAME_PLACE = new Metres(0.05);
 
@@ -42,15 +45,11 @@ public record Effect(
    *
    * @param shows whether the light shows there
    * @param share of all that reaches the meter while the light burns, 0 to 1
-   * @param fromBehind whether a meter toward the camera gets nothing of it there
+   * @param edge whether it draws an edge alone: a meter toward the camera gets next to nothing of
+   *     it there, five stops less than one that is turned to it, or less yet (a judgement)
    */
   public record Own(
-      MeterPlace place,
-      Light light,
-      Shift shift,
-      boolean shows,
-      double share,
-      boolean fromBehind) {}
+      MeterPlace place, Light light, Shift shift, boolean shows, double share, boolean edge) {}
 
   /** A meter that is held for something else. */
   public record Elsewhere(MeterPlace place, Shift shift) {}
@@ -117,11 +116,6 @@ public record Effect(
         return Optional.empty();
       }
       Shift shift = place.shift(from, to);
-      boolean fromBehind =
-          light.target().held() == Target.Held.TOWARD_LIGHT
-              && all.targets().stream()
-                  .filter(target -> isFor(light, target))
-                  .anyMatch(target -> target.of(light.id()).value() == 0);
       return Optional.of(
           new Own(
               place,
@@ -129,11 +123,19 @@ public record Effect(
               shift,
               shows.test(shift),
               place.share(light.id(), to.burns(light.id()) ? to : from),
-              fromBehind));
+              isEdge(place, light)));
+    }
+
+    private boolean isEdge(MeterPlace place, Light light) {
+      double turned = place.of(light.id()).value();
+      return light.target().held() == Target.Held.TOWARD_LIGHT
+          && all.targets().stream()
+              .filter(target -> isFor(light, target))
+              .anyMatch(target -> target.of(light.id()).value() * EDGE.toFactor() <= turned);
     }
 
     private List<Elsewhere> elsewhere(Optional<Light> turned, boolean onFace) {
-      Set<Target> named = new HashSet<>();
+      Set<Point> named = new HashSet<>();
       return Stream.concat(all.own().stream(), all.subjects().stream())
           .filter(place -> turned.filter(light -> isAtTargetOf(light, place)).isEmpty())
           .filter(place -> !onFace || !isAtFace(place))
@@ -143,7 +145,7 @@ public record Effect(
           .filter(
               changed ->
                   !(changed.place().at() instanceof Metered.ForLight(Light light))
-                      || named.add(light.target()))
+                      || named.add(light.target().at()))
           .toList();
     }
 

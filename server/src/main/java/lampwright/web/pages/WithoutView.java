@@ -20,7 +20,6 @@ import lampwright.setup.without.Metered;
 import lampwright.setup.without.Shift;
 import lampwright.wording.Figure;
 import lampwright.wording.MeterWords;
-import lampwright.wording.TurningWords;
 import lampwright.wording.Wording;
 
 /** Puts on a page what the lights of a setup do, each and together. */
@@ -30,7 +29,6 @@ final class WithoutView {
   private final SetupDocument setup;
   private final Figures figures;
   private final Wording words;
-  private final TurningWords turning;
   private final MeterWords meters;
   private final Map<LightId, Integer> numbers;
 
@@ -39,7 +37,6 @@ final class WithoutView {
     this.setup = lights.setup();
     this.figures = figures;
     this.words = words;
-    this.turning = new TurningWords(lights, words);
     this.meters = new MeterWords(words);
     this.numbers = setup.numbersInBuildOrder();
   }
@@ -56,6 +53,7 @@ final class WithoutView {
     Optional<LightByLight.Stage> stage = asked.stage().map(at -> lights.stages().get(at - 1));
     Burning before = stage.map(WithoutView::compared).orElse(Burning.ALL);
     Burning now = asked.burning();
+    WithoutStages growing = new WithoutStages(lights, figures, words);
     return new WithoutPage(
         layout,
         setup.title(),
@@ -64,9 +62,9 @@ final class WithoutView {
         plan,
         flat(now),
         switches(now),
-        stage.map(this::stageName).orElseGet(() -> state(now)),
+        stage.map(growing::name).orElseGet(() -> state(now)),
         asked.path(),
-        stages(asked, stage),
+        growing.part(asked.path(), asked.stage()),
         lights.face().map(face -> sides(face, before, now, stage.isPresent())),
         now.equals(before)
             ? Optional.empty()
@@ -136,41 +134,6 @@ final class WithoutView {
                 .filter(_ -> now.ambient() == burning)
                 .map(_ -> words.say("without.theAmbient")))
         .toList();
-  }
-
-  private String stageName(LightByLight.Stage stage) {
-    if (stage.came().isEmpty()) {
-      return words.say("without.stage.ambient");
-    }
-    return words.say(
-        stage.before().out().size() == setup.lights().size() && !stage.before().ambient()
-            ? "without.stage.first"
-            : "without.stage.adds",
-        name(figures.get(stage.came().get()).light()));
-  }
-
-  private WithoutPage.Stages stages(Asked asked, Optional<LightByLight.Stage> stage) {
-    return new WithoutPage.Stages(
-        new Link(
-            words.say(
-                setup.ambient().isPresent() ? "without.stage.begin" : "without.stage.beginFirst"),
-            WithoutPages.stagePath(asked.path(), 1)),
-        stage.map(now -> stage(asked, now)));
-  }
-
-  private WithoutPage.Stage stage(Asked asked, LightByLight.Stage now) {
-    int at = asked.stage().orElse(1);
-    int of = lights.stages().size();
-    List<String> lines = new ArrayList<>(turning.came(now));
-    if (at == of) {
-      lines.add(words.say("without.stage.end"));
-    }
-    return new WithoutPage.Stage(
-        words.say("without.stage", at, of),
-        now.came().flatMap(id -> figures.get(id).light().reason()).orElse(""),
-        lines,
-        at > 1 ? WithoutPages.stagePath(asked.path(), at - 1) : "",
-        at < of ? WithoutPages.stagePath(asked.path(), at + 1) : "");
   }
 
   private WithoutPage.Sides sides(FaceSides face, Burning before, Burning now, boolean growing) {

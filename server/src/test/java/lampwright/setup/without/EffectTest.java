@@ -49,7 +49,7 @@ class EffectTest {
   void aRimFromBehindIsThereForItsEdgeAlone() {
     Effect effect = without(keyAndRim(shoulder(1, 3)), RIM);
     Effect.Own own = effect.own().orElseThrow();
-    assertTrue(own.fromBehind());
+    assertTrue(own.edge());
     assertTrue(own.shows());
     assertTrue(own.share() > 0.9, "little but the ambient reaches a meter that is turned to it");
     assertFalse(effect.showsOnFace());
@@ -59,7 +59,7 @@ class EffectTest {
   @Test
   void fromTheFrontItIsNoEdgeAnyMore() {
     Effect effect = without(keyAndRim(shoulder(1, -3)), RIM);
-    assertFalse(effect.own().orElseThrow().fromBehind());
+    assertFalse(effect.own().orElseThrow().edge());
     assertTrue(effect.showsOnFace());
     assertEquals(Effect.Stays.NOTHING, effect.stays());
   }
