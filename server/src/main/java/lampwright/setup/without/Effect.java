@@ -141,7 +141,8 @@ public record Effect(
           .filter(place -> !onFace || !isAtFace(place))
           .map(place -> new Elsewhere(place, place.shift(from, to)))
           .filter(changed -> shows.test(changed.shift()))
-          .sorted(Comparator.comparing((Elsewhere changed) -> size(changed.shift())).reversed())
+          .sorted(
+              Comparator.comparingDouble((Elsewhere changed) -> size(changed.shift())).reversed())
           .filter(
               changed ->
                   !(changed.place().at() instanceof Metered.ForLight(Light light))

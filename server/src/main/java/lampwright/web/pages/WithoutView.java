@@ -78,9 +78,9 @@ final class WithoutView {
   }
 
   private String flat(Burning now) {
-    boolean lit = setup.lights().stream().anyMatch(light -> now.burns(light.id()));
-    if (lit) {
-      return "";
+    List<LightId> burning = setup.lights().stream().map(Light::id).filter(now::burns).toList();
+    if (!burning.isEmpty()) {
+      return lights.unknown().containsAll(burning) ? words.say("without.plan.unknown") : "";
     }
     return words.say(
         now.ambient() && setup.ambient().isPresent() ? "without.plan.flat" : "without.plan.dark");
