@@ -12,9 +12,10 @@ import lampwright.setup.without.Shift;
 /** What a meter gets, and where it is, in words. */
 public record MeterWords(Wording words) {
 
-  /** Asks whether a shift can be told in the person's fraction of a stop. */
+  /** Asks whether a shift can be told in the person's fraction of a stop, and its levels too. */
   public boolean shows(Shift shift) {
-    return !figure(shift.from()).equals(figure(shift.to()));
+    return !figure(shift.from()).equals(figure(shift.to()))
+        && shift.change().filter(words::isNothing).isEmpty();
   }
 
   /** A level as tables print it, "−1.3"; in a word where it is dark. */

@@ -73,6 +73,8 @@ class TurningWordsTest {
     Shift tenth = new Shift(Optional.of(new Stops(-1)), Optional.of(new Stops(-1.1)));
     assertTrue(new MeterWords(WordsForTests.usual()).shows(tenth));
     assertFalse(new MeterWords(WordsForTests.germanFeetAndThirds()).shows(tenth));
+    Shift acrossAThird = new Shift(Optional.of(new Stops(0.49)), Optional.of(new Stops(0.52)));
+    assertFalse(new MeterWords(WordsForTests.germanFeetAndThirds()).shows(acrossAThird));
   }
 
   @Test

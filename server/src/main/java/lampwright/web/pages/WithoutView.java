@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lampwright.drawing.StopRuler;
 import lampwright.drawing.Svg;
+import lampwright.engine.light.LightingRatio;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.Burning;
 import lampwright.setup.Light;
@@ -138,18 +139,20 @@ final class WithoutView {
 
   private WithoutPage.Sides sides(FaceSides face, Burning before, Burning now, boolean growing) {
     List<Figure> shown = new ArrayList<>();
-    shown.add(level("without.lit", face.lit(before), face.lit(now), growing));
-    shown.add(level("without.shadow", face.shadow(before), face.shadow(now), growing));
+    shown.add(level(words.say("without.lit"), face.lit(before), face.lit(now), growing));
+    shown.add(level(words.say("without.shadow"), face.shadow(before), face.shadow(now), growing));
     shown.add(
         figure(
-            "without.apart",
+            words.say("without.apart"),
             face.apart(before).map(this::size),
             face.apart(now).map(this::size),
             words.stopsUnit(),
             growing));
     shown.add(
         figure(
-            "without.ratio",
+            face.ratio(now)
+                .map(ratio -> words.say("without.ratioAndContrast", contrast(ratio)))
+                .orElseGet(() -> words.say("without.ratio")),
             face.ratio(before).map(meters::ratio),
             face.ratio(now).map(meters::ratio),
             "",
@@ -157,9 +160,9 @@ final class WithoutView {
     return new WithoutPage.Sides(words.say("without.face", meters.where(face.face().at())), shown);
   }
 
-  private Figure level(String key, Optional<Stops> before, Optional<Stops> now, boolean growing) {
+  private Figure level(String name, Optional<Stops> before, Optional<Stops> now, boolean growing) {
     return figure(
-        key,
+        name,
         Optional.of(meters.figure(before)),
         Optional.of(meters.figure(now)),
         now.isPresent() ? words.stopsUnit() : "",
@@ -168,8 +171,7 @@ final class WithoutView {
 
   /** A figure with what it was in small beside its name, where that is another. */
   private Figure figure(
-      String key, Optional<String> before, Optional<String> now, String unit, boolean growing) {
-    String name = words.say(key);
+      String name, Optional<String> before, Optional<String> now, String unit, boolean growing) {
     return Figure.of(
         now.orElse("–"),
         now.isPresent() ? unit : "",
@@ -180,6 +182,10 @@ final class WithoutView {
 
   private String size(Stops stops) {
     return words.notation().size(Math.abs(stops.value()));
+  }
+
+  private String contrast(LightingRatio ratio) {
+    return words.stops(ratio.contrast().value());
   }
 
   private WithoutPage.Changed changed(Burning before, Burning now, boolean growing) {
