@@ -51,9 +51,9 @@ public record MeterWords(Wording words) {
         words.stops(Math.abs(stops.value())));
   }
 
-  /** "3.2 : 1". */
+  /** "3.2 : 1", never parted at a line's end. */
   public String ratio(LightingRatio ratio) {
-    return words.fixed(ratio.litToShadow(), 1) + " : 1";
+    return words.fixed(ratio.litToShadow(), 1) + "\u00a0:\u00a01";
   }
 
   /** Where it is, to stand in a sentence: "at the face". */

@@ -36,7 +36,7 @@ class TurningWordsTest {
                 + " 33\u00a0% of the light there is its own.",
             "The shadow side at the face falls from 1.0 stop under to dark. The lit side at the"
                 + " face falls from 0.6 stop over to the shooting exposure. The lighting ratio,"
-                + " 3.0 : 1 with it, is gone."),
+                + " 3.0\u00a0:\u00a01 with it, is gone."),
         without("fill", OneFace.keyAStopOverFill()));
   }
 
@@ -47,7 +47,7 @@ class TurningWordsTest {
         said.get(1)
             .endsWith(
                 "Both sides are then alike: the key is what parts them. The lighting"
-                    + " ratio, 3.0 : 1 with it, is gone."),
+                    + " ratio, 3.0\u00a0:\u00a01 with it, is gone."),
         said.toString());
   }
 
