@@ -99,5 +99,11 @@ class LightByLightStoryTest {
     assertEquals(whole, lines());
     assertEquals(List.of("true"), browser.list("return [String(window.sameWindow)]"));
     thePageIsSound();
+
+    browser.run(
+        "document.getElementById('burns-4').checked = false;"
+            + " HTMLFormElement.prototype.submit.call(document.querySelector('form.without-switches'))");
+    browser.await(() -> browser.address().equals(here + "?off=fill"));
+    assertEquals("Without 4 Fill", state(), "sent plainly, the form leads there too");
   }
 }
