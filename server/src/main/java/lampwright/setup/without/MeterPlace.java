@@ -67,9 +67,4 @@ public record MeterPlace(
     double total = sum(burning).total().value();
     return total > 0 && burning.burns(light) ? of(light).value() / total : 0;
   }
-
-  /** The ambient's share likewise. */
-  public double ambientShare(Burning burning) {
-    return sum(burning).ambientShare();
-  }
 }
