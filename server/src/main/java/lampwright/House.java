@@ -123,6 +123,7 @@ import lampwright.web.pages.TakePages;
 import lampwright.web.pages.Templates;
 import lampwright.web.pages.TrailEditPages;
 import lampwright.web.pages.TrailPages;
+import lampwright.web.pages.WithoutPages;
 
 /**
  * The whole server on a database, each object built by hand; the tests start it too. What was
@@ -372,6 +373,7 @@ public final class House implements AutoCloseable {
                 reacting,
                 templates,
                 studioLayouts),
+            new WithoutPages(door, catalogue.cataloguing(), drawings, templates, studioLayouts),
             new SheetPages(
                 door,
                 catalogue.cataloguing(),

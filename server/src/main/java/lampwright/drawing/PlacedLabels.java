@@ -40,11 +40,20 @@ record PlacedLabels(Sheet.Format format, List<Label.Placed> labels) {
 
   /** The disc of a light, wherever it found its place. */
   void drawDisc(Markup markup, int number) {
+    drawDisc(markup, number, "plan-disc", "plan-disc-figure");
+  }
+
+  /** The disc of a light that is off: an open ring. */
+  void drawRing(Markup markup, int number) {
+    drawDisc(markup, number, "plan-ring", "plan-disc-figure plan-ring-figure");
+  }
+
+  private void drawDisc(Markup markup, int number, String disc, String figure) {
     String words = Integer.toString(number);
     for (Label.Placed placed : labels) {
       if (placed.label().kind() == Kind.DISC && placed.label().words().equals(words)) {
-        markup.circle("plan-disc", placed.wish().at(), format.disc);
-        PlanFrame.text(markup, "plan-disc-figure", words, "middle", placed.wish().at());
+        markup.circle(disc, placed.wish().at(), format.disc);
+        PlanFrame.text(markup, figure, words, "middle", placed.wish().at());
       }
     }
   }

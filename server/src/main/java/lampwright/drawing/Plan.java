@@ -8,6 +8,7 @@ import java.util.function.Function;
 import lampwright.engine.light.Point;
 import lampwright.engine.unit.Metres;
 import lampwright.language.Notation;
+import lampwright.setup.Burning;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.SetupDocument;
@@ -41,6 +42,24 @@ public final class Plan {
     return draw(setup, figures, numbers, notation, true).svg();
   }
 
+  /**
+   * The plan with the levels of what burns: what is off stands there hollow, with its number in an
+   * open ring. The sheet and all that stands on it keep their places, whatever burns.
+   */
+  public static Svg burning(
+      SetupDocument setup, Figures figures, Burning burning, Notation notation) {
+    return draw(
+            setup,
+            setup.numbersInBuildOrder(),
+            light -> figures.get(light.id()).distance(),
+            Sheet.Format.PAGE,
+            Double.POSITIVE_INFINITY,
+            notation,
+            figures.sun(),
+            Optional.of(burning))
+        .svg();
+  }
+
   /** The plan without lines of level, which take the most time: for a hand that moves things. */
   public static Svg withoutLevels(SetupDocument setup, Figures figures, Notation notation) {
     return draw(setup, figures, setup.numbersInBuildOrder(), notation, false).svg();
@@ -65,7 +84,7 @@ public final class Plan {
             mostHeightPt / Drawing.PT_A_UNIT,
             notation,
             figures.sun(),
-            true)
+            Optional.of(Burning.ALL))
         .svgOnPaper();
   }
 
@@ -80,7 +99,7 @@ public final class Plan {
             Double.POSITIVE_INFINITY,
             notation,
             Optional.empty(),
-            false);
+            Optional.empty());
     return drawing.svgWithoutIds();
   }
 
@@ -98,9 +117,10 @@ public final class Plan {
         Double.POSITIVE_INFINITY,
         notation,
         figures.sun(),
-        levels);
+        levels ? Optional.of(Burning.ALL) : Optional.empty());
   }
 
+  /** With the levels of what burns, or without any. */
   private static Drawing draw(
       SetupDocument setup,
       Map<LightId, Integer> numbers,
@@ -109,23 +129,26 @@ public final class Plan {
       double mostHeight,
       Notation notation,
       Optional<SunFigures> sunFigures,
-      boolean withLevels) {
+      Optional<Burning> levelled) {
     List<LightOnPlan> onPlan = LightOnPlan.all(setup, numbers, distance);
     Extent extent = extent(setup, onPlan, format);
     Sheet sheet = Sheet.within(mostHeight, format, View.PLAN, extent, notation);
     PlanGround ground = new PlanGround(sheet, setup);
     PlanLights lights = new PlanLights(sheet, onPlan);
+    Burning burning = levelled.orElse(Burning.ALL);
+    PlanLights lit = lights.those(burning::burns);
+    PlanLights out = lights.those(light -> !burning.burns(light));
     Optional<PlanCamera> camera = setup.camera().map(one -> new PlanCamera(sheet, one));
     PlanFrame frame = new PlanFrame(sheet, camera.flatMap(PlanCamera::north));
     Optional<SunMark> sun =
         sunFigures.flatMap(of -> SunMark.onPlan(sheet, of, camera.flatMap(PlanCamera::north)));
-    Optional<PlanLevels> levels = withLevels ? PlanLevels.of(sheet, setup) : Optional.empty();
+    Optional<PlanLevels> levels = levelled.flatMap(of -> PlanLevels.of(sheet, setup, of));
     LabelPlacer placer = new LabelPlacer(sheet);
     lights.keepFree(placer, ground.subjects());
     ground.keepFree(placer);
     camera.ifPresent(one -> one.keepFree(placer));
     sun.ifPresent(one -> one.keepFree(placer));
-    List<Label> wanted = labels(sheet, ground, lights, camera, frame);
+    List<Label> wanted = labels(sheet, ground, lights, lit, camera, frame);
     if (sheet.isWhole()) {
       frame.keepFree(placer);
     }
@@ -135,7 +158,7 @@ public final class Plan {
 
     Markup body = new Markup();
     body.openClipped(sheet.frame());
-    lights.drawWedges(body);
+    lit.drawWedges(body);
     levels.ifPresent(one -> one.draw(body));
     body.close("svg");
     frame.draw(body);
@@ -145,14 +168,17 @@ public final class Plan {
     ground.drawPaths(body);
     ground.drawHitMark(body);
     labels.drawLeaders(body);
-    lights.drawAims(body, ground.subjects());
-    lights.draw(body, labels);
+    lit.drawAims(body, ground.subjects());
+    lit.draw(body, labels);
+    out.drawOut(body, labels);
     ground.drawSubjects(body);
     labels.draw(body);
     return new Drawing(
         sheet,
         notation.say("drawing.plan_of", setup.title()),
-        description(setup, onPlan, notation) + levels.map(PlanLevels::words).orElse(""),
+        description(setup, onPlan, notation)
+            + levels.map(PlanLevels::words).orElse("")
+            + numbersOut(out, notation),
         labels.labels(),
         body);
   }
@@ -179,6 +205,7 @@ public final class Plan {
       Sheet sheet,
       PlanGround ground,
       PlanLights lights,
+      PlanLights lit,
       Optional<PlanCamera> camera,
       PlanFrame frame) {
     List<Label> labels = new ArrayList<>(lights.numbers());
@@ -186,9 +213,17 @@ public final class Plan {
       labels.addAll(frame.labels());
       labels.addAll(ground.labels());
       camera.ifPresent(one -> labels.addAll(one.labels()));
-      labels.addAll(lights.distances(ground.subjects()));
+      labels.addAll(lit.distances(ground.subjects()));
     }
     return labels;
+  }
+
+  private static String numbersOut(PlanLights out, Notation notation) {
+    List<String> numbers =
+        out.lights().stream().map(light -> Integer.toString(light.number())).toList();
+    return numbers.isEmpty()
+        ? ""
+        : " " + notation.say("without.plan.out", String.join(", ", numbers));
   }
 
   private static String description(

@@ -11,6 +11,7 @@ import lampwright.drawing.Label.Wish;
 import lampwright.engine.light.Point;
 import lampwright.engine.unit.Metres;
 import lampwright.engine.unit.Stops;
+import lampwright.setup.Burning;
 import lampwright.setup.Light;
 import lampwright.setup.MapQuestion;
 import lampwright.setup.Role;
@@ -64,6 +65,11 @@ record PlanLevels(Sheet sheet, double heightM, List<Line> lines) {
 
   /** The levels of a sheet; empty where nothing tells any light's strength. */
   static Optional<PlanLevels> of(Sheet sheet, SetupDocument setup) {
+    return of(sheet, setup, Burning.ALL);
+  }
+
+  /** The levels of what burns; empty where no light does, for the ambient is alike everywhere. */
+  static Optional<PlanLevels> of(Sheet sheet, SetupDocument setup, Burning burning) {
     double height = height(setup);
     Extent extent = sheet.extent();
     int rows = (int) Math.round((COLUMNS - 1) * extent.height() / extent.width()) + 1;
@@ -78,7 +84,7 @@ record PlanLevels(Sheet sheet, double heightM, List<Line> lines) {
             MapQuestion.Held.TOWARD_CAMERA,
             IntStream.rangeClosed(LOWEST, HIGHEST).mapToObj(Stops::new).toList(),
             false);
-    SetupMap map = SetupMap.of(setup, question);
+    SetupMap map = SetupMap.of(setup, question, burning);
     if (map.lights().isEmpty()) {
       return Optional.empty();
     }

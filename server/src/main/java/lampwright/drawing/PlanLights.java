@@ -3,11 +3,13 @@ package lampwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import lampwright.drawing.Label.Kind;
 import lampwright.drawing.Label.Side;
 import lampwright.drawing.Label.Wish;
 import lampwright.engine.light.EmittingFace;
 import lampwright.engine.light.Point;
+import lampwright.setup.LightId;
 
 /** The lights of a plan: faces, wedges, aims, and the labels that they ask for. */
 record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
@@ -19,6 +21,12 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
 
   /** Half the thickness of a hollow face; it is not to scale. */
   private static final double HOLLOW = 4;
+
+  /** Some of them, on the same sheet. */
+  PlanLights those(Predicate<LightId> wanted) {
+    return new PlanLights(
+        sheet, lights.stream().filter(light -> wanted.test(light.light().id())).toList());
+  }
 
   /** Wedges lie lowest, under levels, ground and faces. */
   void drawWedges(Markup markup) {
@@ -66,6 +74,16 @@ record PlanLights(Sheet sheet, List<LightOnPlan> lights) {
       }
       labels.drawDisc(markup, light.number());
       markup.closePiece(sheet.format());
+    }
+  }
+
+  /** Each as one that is off: its face hollow, its number in an open ring. */
+  void drawOut(Markup markup, PlacedLabels labels) {
+    for (LightOnPlan light : lights) {
+      if (sheet.shows(light.light().place())) {
+        markup.path("plan-before", hollow(light));
+      }
+      labels.drawRing(markup, light.number());
     }
   }
 

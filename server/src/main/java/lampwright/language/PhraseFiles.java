@@ -29,8 +29,8 @@ public final class PhraseFiles {
           "field",
           "figuring",
           "finding",
-          "learning",
           "glossary",
+          "learning",
           "packing",
           "pages",
           "picture",
@@ -40,6 +40,7 @@ public final class PhraseFiles {
           "signature",
           "studio",
           "taking",
+          "without",
           "wording");
 
   private PhraseFiles() {}

@@ -74,6 +74,7 @@ import lampwright.web.pages.SignOffPages;
 import lampwright.web.pages.TakePages;
 import lampwright.web.pages.TrailEditPages;
 import lampwright.web.pages.TrailPages;
+import lampwright.web.pages.WithoutPages;
 
 /** Every URL: verb, path, handler, and who may come in. No logic. */
 public record Routes(Api api, Pages pages) {
@@ -128,6 +129,7 @@ public record Routes(Api api, Pages pages) {
       ProposalPages proposals,
       AdaptedPages adapted,
       NowPages now,
+      WithoutPages without,
       SheetPages sheets,
       FieldPages field,
       PackPages packing,
@@ -236,6 +238,7 @@ public record Routes(Api api, Pages pages) {
     savedSearches(routes);
     onLocation(routes);
     learning(routes);
+    lightByLight(routes);
     fieldSheets(routes);
     pagesOfTheDay(routes);
     pagesOfPictures(routes);
@@ -329,6 +332,10 @@ public record Routes(Api api, Pages pages) {
     routes.get("/studios/{studio}/packing", pages.packing()::show, SIGNED_IN);
     routes.get("/worker.js", pages.field()::worker, ANYONE);
     routes.get("/manifest.webmanifest", pages.field()::manifest, ANYONE);
+  }
+
+  private void lightByLight(RouteList routes) {
+    routes.get("/studios/{studio}/setups/{setup}/lights", pages.without()::show, SIGNED_IN);
   }
 
   private void fieldSheets(RouteList routes) {

@@ -48,6 +48,7 @@ class LongWordsTest {
       sound("/studios/demo/setups/" + parent);
       sound("/studios/demo/setups/" + setup);
       sound("/studios/demo/setups/" + setup + "/figures");
+      sound("/studios/demo/setups/" + setup + "/lights?off=key");
       sound("/studios/demo/setups/" + setup + "/adapted?kit=" + kit);
     }
     sound("/studios/demo/setups");

@@ -16,6 +16,7 @@ import lampwright.engine.map.ReadingMap;
 import lampwright.engine.unit.CandelaSeconds;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Stops;
+import lampwright.setup.Burning;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
 import lampwright.setup.MapQuestion;
@@ -40,6 +41,11 @@ public record SetupMap(
 
   /** The map that answers a question; deterministic. */
   public static SetupMap of(SetupDocument setup, MapQuestion question) {
+    return of(setup, question, Burning.ALL);
+  }
+
+  /** The map of what burns; of what does not it knows nothing. */
+  public static SetupMap of(SetupDocument setup, MapQuestion question, Burning burning) {
     MapPlane plane = question.plane();
     ExposureSettings settings = setup.exposure().settings();
     LightComputation computation = new LightComputation(setup);
@@ -48,6 +54,9 @@ public record SetupMap(
     List<LightId> unknown = new ArrayList<>();
     for (int i = 0; i < setup.lights().size(); i++) {
       Light light = setup.lights().get(i);
+      if (!burning.burns(light.id())) {
+        continue;
+      }
       PlacedLight placed = computation.placed(light);
       ShiningLight shining =
           ShiningLight.of(computation.figures(light, placed, "/lights/" + i), placed);
@@ -63,6 +72,7 @@ public record SetupMap(
     LuxSeconds ambient =
         setup
             .ambient()
+            .filter(_ -> burning.ambient())
             .map(a -> Ambient.of(a.level()).exposure(settings.time(), MeterConstant.FLAT))
             .orElse(LuxSeconds.NONE);
     ReadingMap map = ReadingMap.of(plane, mapped, ambient, receptor(setup, plane, question.held()));

@@ -51,6 +51,7 @@ public final class Assets {
           "saved.css",
           "studio.css",
           "now.css",
+          "without.css",
           "field.css",
           "pack.css",
           "learning.css",
@@ -123,7 +124,8 @@ public final class Assets {
           "progress.js",
           "suggest.js",
           "takes.js",
-          "theme.js");
+          "theme.js",
+          "without.js");
 
   private static final Map<String, String> MEDIA_TYPES =
       Map.of(

@@ -9,6 +9,7 @@ import lampwright.drawing.Plan;
 import lampwright.drawing.PlanTable;
 import lampwright.drawing.Svg;
 import lampwright.language.Notation;
+import lampwright.setup.Burning;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.Figures;
 import lampwright.setup.figures.FiguresComputation;
@@ -25,6 +26,8 @@ public final class DrawnSetups {
   /** About two hundred and fifty sheets, whose drawings are some 100,000 letters each. */
   private static final long MOST_SHEET_LETTERS = 24_000_000;
 
+  private static final long MOST_BURNING_LETTERS = 8_000_000;
+
   private static final long MOST_CARD_LETTERS = 8_000_000;
 
   private final Cache<Key, PlanView> sheets =
@@ -39,7 +42,15 @@ public final class DrawnSetups {
           .weigher((Key _, Card card) -> card.plan().markup().length())
           .build();
 
+  private final Cache<BurningKey, PlanView> burning =
+      Caffeine.newBuilder()
+          .maximumWeight(MOST_BURNING_LETTERS)
+          .weigher((BurningKey _, PlanView sheet) -> letters(sheet))
+          .build();
+
   private record Key(SetupDocument setup, Notation notation) {}
+
+  private record BurningKey(SetupDocument setup, Burning burning, Notation notation) {}
 
   /**
    * What a list shows of a setup.
@@ -66,6 +77,17 @@ public final class DrawnSetups {
             List.of(
                 Elevation.side(setup, figures, notation),
                 Elevation.front(setup, figures, notation)));
+  }
+
+  /** The plan with its table, and the levels of what burns. */
+  PlanView burning(SetupDocument setup, Figures figures, Burning burns, Notation notation) {
+    return Objects.requireNonNull(
+        burning.get(
+            new BurningKey(setup, burns, notation),
+            _ ->
+                PlanView.of(
+                    Plan.burning(setup, figures, burns, notation),
+                    PlanTable.of(setup, figures, notation))));
   }
 
   private static int letters(PlanView sheet) {

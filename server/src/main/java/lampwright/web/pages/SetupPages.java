@@ -149,6 +149,7 @@ public final class SetupPages {
               "/api" + setupPath(studio, setup.id()) + "/archive"));
     }
     actions.add(new Link(words.say("field.way"), setupPath(studio, setup.id()) + FieldPages.FIELD));
+    actions.add(new Link(words.say("without.way"), WithoutPages.path(studio, setup.id())));
     actions.add(new Link(words.say("packing.way"), PackPages.forSetup(studio, setup.id())));
     actions.add(
         new Link(words.say("sheet.kind"), setupPath(studio, setup.id()) + SheetPages.SHEET));

@@ -63,7 +63,7 @@ class PhrasesOfPagesTest {
   private static final Pattern KEY =
       Pattern.compile(
           "\"((?:pages|wording|adapting|caution|comparing|figuring|finding|picture|problem"
-              + "|reacting|sheet(?!\\.css)|signature|taking)\\.[A-Za-z0-9_.]+)\"");
+              + "|reacting|sheet(?!\\.css)|signature|taking|without(?!\\.(?:css|js)))\\.[A-Za-z0-9_.]+)\"");
 
   private static List<String> names(String beginning, Enum<?>[] constants) {
     return Arrays.stream(constants).map(constant -> beginning + Wording.key(constant)).toList();
