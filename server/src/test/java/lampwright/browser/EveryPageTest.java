@@ -18,8 +18,10 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import lampwright.TestHouse;
+import lampwright.Told;
 import lampwright.Visitor;
 import lampwright.web.EveryKindOfThing;
+import lampwright.web.TrailsOverRestTest;
 import lampwright.web.http.ServedRoute;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
@@ -111,6 +113,7 @@ class EveryPageTest {
     // Forms lead to these.
     open.addAll(List.of(setup + "/changes?from=1&to=2", picture + "/removal"));
     open.addAll(SEARCHES);
+    open.add(handedIn());
     while (!open.isEmpty()) {
       visit(open.remove());
     }
@@ -127,6 +130,25 @@ class EveryPageTest {
     }
     missed.removeAll(ELSEWHERE);
     assertEquals(Set.of(), missed, "no link leads to these pages");
+  }
+
+  /** A build that waits to be judged. */
+  private static String handedIn() {
+    Visitor author = house.withToken("author@demo.example");
+    Visitor crew = house.withToken("crew@demo.example");
+    String studio = "/api/studios/demo";
+    String trail =
+        author
+            .post(studio + "/trails", TrailsOverRestTest.trail("Looked at", "overthecut"))
+            .headers()
+            .firstValue("Location")
+            .orElseThrow();
+    crew.post(trail + "/stages/read/done", "");
+    String run =
+        TrailsOverRestTest.runThrough(crew, studio + "/setups/overthecut", "looked-at-1", 8);
+    crew.post(trail + "/stages/build/builds", "{\"take\":\"" + run + "\"}");
+    Object build = Visitor.items(author.get(studio + "/builds")).getLast();
+    return "/studios/demo/builds/" + Told.at(build, "id");
   }
 
   private static String page(Map<String, String> made, String thing) {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampwright.engine.unit.Stops;
 import lampwright.gear.Head;
@@ -23,6 +24,7 @@ import lampwright.gear.Several;
 import lampwright.gear.stock.GearItem;
 import lampwright.gear.stock.GearKind;
 import lampwright.gear.stock.WrittenKit;
+import lampwright.learning.trail.Trail;
 import lampwright.picture.ExifFacts;
 import lampwright.picture.Picture;
 import lampwright.picture.PictureReader;
@@ -164,5 +166,20 @@ class DemoFilesTest {
     Duration apart = Duration.between(then, exif.takenAt().orElseThrow()).abs();
     assertTrue(apart.toMinutes() <= 30, name + " " + apart);
     assertTrue(exif.place().isEmpty(), name + " tells where it was taken");
+  }
+
+  @Test
+  void theTrailsLeadToProvenSetupsAndClearForSomething() {
+    assertEquals(3, seeds.named("trails").size());
+    for (String name : seeds.named("trails")) {
+      Trail trail = seeds.trail(name);
+      assertTrue(trail.clearsFor().isPresent(), name);
+      Set<String> proven =
+          seeds.setups().keySet().stream()
+              .filter(seeds::isProven)
+              .map(setup -> setup.replace("-", ""))
+              .collect(Collectors.toSet());
+      trail.setups().forEach(setup -> assertTrue(proven.contains(setup.text()), name + setup));
+    }
   }
 }

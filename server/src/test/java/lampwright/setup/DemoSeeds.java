@@ -16,6 +16,7 @@ import lampwright.gear.stock.GearId;
 import lampwright.gear.stock.GearItem;
 import lampwright.gear.stock.WholeKit;
 import lampwright.gear.stock.WrittenKit;
+import lampwright.learning.trail.Trail;
 import lampwright.place.Location;
 
 /** The demo studio's files as the repository has them. */
@@ -59,6 +60,10 @@ public final class DemoSeeds {
       return names.stream().map(String::valueOf).toList();
     }
     throw new AssertionError("studio.json has no list of " + kind);
+  }
+
+  public Trail trail(String name) {
+    return sound(Trail.FORM, json("trails/" + name + ".json"), name);
   }
 
   public WrittenKit writtenKit(String name) {

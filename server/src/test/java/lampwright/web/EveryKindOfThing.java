@@ -34,6 +34,7 @@ public record EveryKindOfThing(String studio, Visitor owner, Visitor crew) {
     notes(setup, picture);
     made.put("child", child(setup));
     made.put("deleted", deleted());
+    trails(setup);
     return made;
   }
 
@@ -98,6 +99,15 @@ public record EveryKindOfThing(String studio, Visitor owner, Visitor crew) {
     done(at(5).post(setup + "/restorations?message=Better", "{\"revision\":2}"));
     done(at(6).put(setup + "/state", "{\"state\":\"proven\",\"archived\":true}"));
     return setup;
+  }
+
+  /** A trail that was changed, and one that nobody walks any more. */
+  private void trails(String setup) {
+    String trails = studio + "/trails";
+    String kept = place(owner.post(trails, TrailsOverRestTest.trail("First day", id(setup))));
+    done(at(1).put(kept, TrailsOverRestTest.trail("First days", id(setup))));
+    String gone = place(owner.post(trails, TrailsOverRestTest.trail("Given up", id(setup))));
+    done(at(1).delete(gone));
   }
 
   private String child(String parent) {

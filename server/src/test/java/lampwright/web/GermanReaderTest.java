@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.URI;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
@@ -88,7 +89,7 @@ class GermanReaderTest {
     Map<String, String> made =
         new EveryKindOfThing("/api/studios/demo", programs, house.withToken("crew@demo.example"))
             .make();
-    for (String list : List.of("setups", "kits", "gear", "locations")) {
+    for (String list : List.of("setups", "kits", "gear", "locations", "trails")) {
       Visitor.items(programs.get("/api/studios/demo/" + list + "?limit=50"))
           .forEach(
               item -> {
@@ -121,7 +122,13 @@ class GermanReaderTest {
   /** What people wrote: every text that a document holds. */
   private void collect(Object json) {
     switch (json) {
-      case String text when text.strip().length() > 1 -> own.add(tidy(text));
+      case String text when text.strip().length() > 1 -> {
+        own.add(tidy(text));
+        // Pages show the paragraphs of a text one by one.
+        Arrays.stream(text.split("\\R\\s*\\R", -1))
+            .filter(paragraph -> paragraph.strip().length() > 1)
+            .forEach(paragraph -> own.add(tidy(paragraph)));
+      }
       case Map<?, ?> map -> map.values().forEach(this::collect);
       case List<?> list -> list.forEach(this::collect);
       default -> {}

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Trails over REST: put together, walked, handed in, signed off, reported. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class TrailsOverRestTest {
+public class TrailsOverRestTest {
 
   private static final String STUDIO = "/api/studios/demo";
   private static final String TRAILS = STUDIO + "/trails";
@@ -55,7 +55,7 @@ class TrailsOverRestTest {
   }
 
   /** One stage to read, one to build. */
-  static String trail(String name, String setup) {
+  public static String trail(String name, String setup) {
     return Json.print(
         Map.of(
             "name",
@@ -79,7 +79,7 @@ class TrailsOverRestTest {
   }
 
   /** A run-through with one reading, logged by somebody. */
-  static String runThrough(Visitor who, String setupPath, String key, double fNumber) {
+  public static String runThrough(Visitor who, String setupPath, String key, double fNumber) {
     Map<String, Object> take = TakesOverRestTest.take(key, fNumber);
     take.put("kind", "run_through");
     String place = made(who, setupPath + "/takes", Json.print(take));

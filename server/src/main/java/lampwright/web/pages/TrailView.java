@@ -137,7 +137,13 @@ final class TrailView {
                       words.say("learning.trail.location"),
                       SetupPages.setupPath(studio, build.setup()) + "/field#build"),
                   ""));
-      case Stage.ToRead _, Stage.ToStudy _ -> List.of();
+      case Stage.ToStudy study ->
+          List.of(
+              new TrailPage.Counted(
+                  new Link(
+                      words.say("learning.trail.lights"), WithoutPages.path(studio, study.setup())),
+                  ""));
+      case Stage.ToRead _ -> List.of();
     };
   }
 
