@@ -48,7 +48,7 @@ final class LightOfReading implements Maker {
     Missing right = dice.pick(lights);
     List<Missing> others =
         lights.stream()
-            .filter(l -> l != right && Math.abs(l.loss() - right.loss()) >= APART)
+            .filter(l -> !l.equals(right) && Math.abs(l.loss() - right.loss()) >= APART)
             .toList();
     if (right.loss() < LEAST_LOSS || others.size() < lights.size() - 1) {
       return Optional.empty();

@@ -51,7 +51,8 @@ final class LightOfShadow implements Maker {
     Placed right = dice.pick(lights);
     List<Placed> others =
         lights.stream()
-            .filter(l -> l != right && apart(l.directionDeg(), right.directionDeg()) >= APART_DEG)
+            .filter(
+                l -> !l.equals(right) && apart(l.directionDeg(), right.directionDeg()) >= APART_DEG)
             .toList();
     if (right.level() < strongest - WEAKEST
         || others.isEmpty()
