@@ -70,14 +70,14 @@ public final class Drilling {
   public sealed interface Given {
 
     /** To a drill that asks for one. */
-    record Number(double value) implements Given {}
+    record OfNumber(double value) implements Given {}
 
     /**
      * To a drill that has several to choose from.
      *
      * @param place of the option, from 0
      */
-    record Option(int place) implements Given {}
+    record OfOption(int place) implements Given {}
   }
 
   /** A drill that was answered, and what is to be said of it. */
@@ -216,7 +216,7 @@ public final class Drilling {
   }
 
   private static double number(Measure measure, Given given) {
-    if (!(given instanceof Given.Number(double value))) {
+    if (!(given instanceof Given.OfNumber(double value))) {
       throw Refused.invalid("/number", "Number is missing: this drill asks for one.");
     }
     if (!(value >= measure.lowest() && value <= measure.highest())) {
@@ -232,7 +232,7 @@ public final class Drilling {
   }
 
   private static int option(Answer.OfChoice choice, Given given) {
-    if (!(given instanceof Given.Option(int place))) {
+    if (!(given instanceof Given.OfOption(int place))) {
       throw Refused.invalid("/option", "Option is missing: this drill has some to choose from.");
     }
     if (place >= choice.options().size()) {
@@ -245,8 +245,8 @@ public final class Drilling {
 
   private static String written(Given given) {
     return switch (given) {
-      case Given.Number(double value) -> Bounds.plain(value);
-      case Given.Option(int place) -> "option " + place;
+      case Given.OfNumber(double value) -> Bounds.plain(value);
+      case Given.OfOption(int place) -> "option " + place;
     };
   }
 
@@ -283,17 +283,17 @@ public final class Drilling {
 
   /** What is due longest; else the first that was never asked; else what is due soonest. */
   private static DrillKind next(Map<DrillKind, Repetition> byKind, Instant now) {
-    Comparator<DrillKind> byDue =
-        Comparator.comparing(
-            kind -> Optional.ofNullable(byKind.get(kind)).map(Repetition::due).orElse(now));
-    Optional<DrillKind> due =
-        byKind.keySet().stream().filter(kind -> byKind.get(kind).isDue(now)).min(byDue);
-    return due.or(
+    Optional<Map.Entry<DrillKind, Repetition>> soonest =
+        byKind.entrySet().stream().min(Comparator.comparing(entry -> entry.getValue().due()));
+    return soonest
+        .filter(entry -> entry.getValue().isDue(now))
+        .map(Map.Entry::getKey)
+        .or(
             () ->
                 Arrays.stream(DrillKind.values())
                     .filter(kind -> !byKind.containsKey(kind))
                     .findFirst())
-        .or(() -> byKind.keySet().stream().min(byDue))
+        .or(() -> soonest.map(Map.Entry::getKey))
         .orElseThrow();
   }
 }

@@ -78,8 +78,8 @@ public final class DrillApi {
 
     Drilling.Given given() {
       return option
-          .<Drilling.Given>map(Drilling.Given.Option::new)
-          .orElseGet(() -> new Drilling.Given.Number(number.orElse(Double.NaN)));
+          .<Drilling.Given>map(Drilling.Given.OfOption::new)
+          .orElseGet(() -> new Drilling.Given.OfNumber(number.orElse(Double.NaN)));
     }
   }
 

@@ -164,12 +164,12 @@ public final class DrillPages {
     return switch (asked.drill().answer()) {
       case Answer.OfChoice _ ->
           seed(typed)
-              .<Drilling.Given>map(Drilling.Given.Option::new)
+              .<Drilling.Given>map(Drilling.Given.OfOption::new)
               .orElseThrow(() -> wrong(words.say("learning.wrong.option")));
       case Answer.OfNumber number ->
           DrillNumber.read(typed)
               .map(value -> value * DrillView.inMetres(number.measure(), words))
-              .<Drilling.Given>map(Drilling.Given.Number::new)
+              .<Drilling.Given>map(Drilling.Given.OfNumber::new)
               .orElseThrow(() -> wrong(words.say("learning.wrong.number", typed)));
     };
   }

@@ -118,10 +118,11 @@ final class DrillView {
 
   private String inWords(Drilling.Given given, String typed) {
     return switch (given) {
-      case Drilling.Given.Number(double value)
+      case Drilling.Given.OfNumber(double value)
           when drill.answer() instanceof Answer.OfNumber number ->
           names.say(number.measure().inWords(value));
-      case Drilling.Given.Option(int place) when drill.answer() instanceof Answer.OfChoice choice ->
+      case Drilling.Given.OfOption(int place)
+          when drill.answer() instanceof Answer.OfChoice choice ->
           names.say(choice.options().get(place).text());
       default -> typed;
     };
