@@ -65,7 +65,7 @@ class DrillsOverRestTest {
     Map<?, ?> slip = Visitor.object(answer(crew, drill, "number", -Told.number(wrong, "number")));
     assertEquals(
         "The other way: farther off it needs more power, closer it needs less.", slip.get("slip"));
-    Map<?, ?> right = Visitor.object(answer(crew, drill, "number", wrong.get("number")));
+    Map<?, ?> right = Visitor.object(answer(crew, drill, "number", Told.number(wrong, "number")));
     assertEquals(true, right.get("right"));
     assertTrue(!Told.list(right, "workings").isEmpty() && !Told.list(right, "why").isEmpty());
     Object progress = told(crew, "power_after_move");
@@ -85,7 +85,9 @@ class DrillsOverRestTest {
     long right =
         IntStream.range(0, options)
             .filter(
-                i -> Visitor.object(answer(reader, drill, "option", i)).get("right").equals(true))
+                i ->
+                    Told.at(Visitor.object(answer(reader, drill, "option", i)), "right")
+                        .equals(true))
             .count();
     assertEquals(1, right);
   }
@@ -144,7 +146,7 @@ class DrillsOverRestTest {
         Jsoup.parse(refused.body()).expectFirst(".errors li").text());
     String judged = place(owner.postForm(form.attr("action"), sent(form, "19⅔")));
     assertEquals("Not right", page(owner.get(judged)).expectFirst("#drill-judged").text());
-    String right = page(owner.get(judged)).select(".drill-answers dd").last().text();
+    String right = page(owner.get(judged)).expectFirst(".drill-answers div:last-child dd").text();
     String again =
         place(owner.postForm(form.attr("action"), sent(form, right.replaceAll(" stops?", ""))));
     assertEquals("Right", page(owner.get(again)).expectFirst("#drill-judged").text());

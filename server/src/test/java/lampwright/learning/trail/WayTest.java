@@ -1,7 +1,6 @@
 package lampwright.learning.trail;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
@@ -33,10 +32,10 @@ class WayTest {
           """);
 
   private static Trail read(String json) {
-    return assertInstanceOf(Reading.Sound.class, Trail.FORM.read(Json.parse(json))).value()
-            instanceof Trail trail
-        ? trail
-        : null;
+    return switch (Trail.FORM.read(Json.parse(json))) {
+      case Reading.Sound<Trail>(Trail trail) -> trail;
+      case Reading.Faulty<Trail> faulty -> throw new AssertionError(faulty.problems());
+    };
   }
 
   private static List<String> wrong(String json) {
@@ -54,13 +53,17 @@ class WayTest {
     return Way.of(TRAIL, new Way.Facts(done, right, List.of(builds)));
   }
 
-  private static HandedIn built(int second, Boolean signedOff) {
+  private static HandedIn waits(int second) {
+    return new HandedIn(
+        new StageId("build"), ASSISTANT, THEN.plusSeconds(second), Optional.empty());
+  }
+
+  private static HandedIn built(int second, boolean signedOff) {
     return new HandedIn(
         new StageId("build"),
         ASSISTANT,
         THEN.plusSeconds(second),
-        Optional.ofNullable(signedOff)
-            .map(so -> new HandedIn.Judgement(so, AUTHOR, THEN.plusSeconds(second + 5), "")));
+        Optional.of(new HandedIn.Judgement(signedOff, AUTHOR, THEN.plusSeconds(second + 5), "")));
   }
 
   private static final Set<StageId> READ = Set.of(new StageId("stop"));
@@ -80,15 +83,15 @@ class WayTest {
 
   @Test
   void aBuildWaitsIsSentBackOrSignedOff() {
-    assertEquals(Way.State.WAITS, states(READ, BOTH, built(1, null)).getLast());
+    assertEquals(Way.State.WAITS, states(READ, BOTH, waits(1)).getLast());
     assertEquals(Way.State.SENT_BACK, states(READ, BOTH, built(1, false)).getLast());
-    assertEquals(Way.State.WAITS, states(READ, BOTH, built(9, null), built(1, false)).getLast());
+    assertEquals(Way.State.WAITS, states(READ, BOTH, waits(9), built(1, false)).getLast());
     assertEquals(Way.State.DONE, states(READ, BOTH, built(1, false), built(9, true)).getLast());
   }
 
   @Test
   void whoHasWalkedAllOfItIsClearedByWhoSignedOff() {
-    assertTrue(way(READ, BOTH, built(1, null)).clearance().isEmpty());
+    assertTrue(way(READ, BOTH, waits(1)).clearance().isEmpty());
     assertTrue(way(READ, Map.of(), built(1, true)).clearance().isEmpty(), "drills are missing");
     assertEquals(
         Optional.of(new Way.Clearance("set two heads", AUTHOR, THEN.plusSeconds(14))),
@@ -97,14 +100,14 @@ class WayTest {
 
   @Test
   void nobodySignsThemselvesOffWhateverTheirRole() {
-    HandedIn waits = built(1, null);
+    HandedIn build = waits(1);
     for (Role role : Role.values()) {
-      assertEquals(Optional.of(HandedIn.Bar.OWN), waits.bar(ASSISTANT, role));
+      assertEquals(Optional.of(HandedIn.Bar.OWN), build.bar(ASSISTANT, role));
     }
-    assertEquals(Optional.empty(), waits.bar(AUTHOR, Role.AUTHOR));
-    assertEquals(Optional.empty(), waits.bar(AUTHOR, Role.OWNER));
-    assertEquals(Optional.of(HandedIn.Bar.ROLE), waits.bar(AUTHOR, Role.CREW));
-    assertEquals(Optional.of(HandedIn.Bar.ROLE), waits.bar(AUTHOR, Role.READER));
+    assertEquals(Optional.empty(), build.bar(AUTHOR, Role.AUTHOR));
+    assertEquals(Optional.empty(), build.bar(AUTHOR, Role.OWNER));
+    assertEquals(Optional.of(HandedIn.Bar.ROLE), build.bar(AUTHOR, Role.CREW));
+    assertEquals(Optional.of(HandedIn.Bar.ROLE), build.bar(AUTHOR, Role.READER));
     assertEquals(Optional.of(HandedIn.Bar.JUDGED), built(1, true).bar(AUTHOR, Role.OWNER));
   }
 
