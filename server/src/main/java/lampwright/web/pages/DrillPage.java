@@ -12,6 +12,7 @@ import lampwright.wording.WorkingStep;
  * @param plan the setup drawn, where one looks at it to answer
  * @param judged what is said of an answer; absent before it is given
  * @param learningPath where one stands
+ * @param trailPath the trail that one came from; empty for none
  * @param another the same kind once more
  */
 public record DrillPage(
@@ -25,6 +26,7 @@ public record DrillPage(
     Optional<Svg> plan,
     Optional<Judged> judged,
     String learningPath,
+    String trailPath,
     String another) {
 
   public DrillPage {
@@ -35,6 +37,7 @@ public record DrillPage(
   public static final String SETUP = "setup";
   public static final String SEED = "seed";
   public static final String QUESTION = "question";
+  public static final String TRAIL = "trail";
   public static final String ANSWER = "answer";
 
   /**
@@ -42,6 +45,7 @@ public record DrillPage(
    *
    * @param kind the kind's word
    * @param question names the question
+   * @param trail the id of the trail that one came from; empty for none
    * @param typed what was answered
    * @param unit of a number; empty where one of the options is chosen
    * @param options empty where a number is asked for
@@ -53,6 +57,7 @@ public record DrillPage(
       String setup,
       int seed,
       String question,
+      String trail,
       String typed,
       String unit,
       List<Option> options) {

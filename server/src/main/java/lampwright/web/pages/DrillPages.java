@@ -6,6 +6,8 @@ import java.util.Optional;
 import lampwright.document.Problem;
 import lampwright.learning.drill.Answer;
 import lampwright.learning.drill.DrillKind;
+import lampwright.learning.trail.TrailId;
+import lampwright.people.Ids;
 import lampwright.people.StudioId;
 import lampwright.setup.SetupId;
 import lampwright.tasks.AskedDrill;
@@ -50,6 +52,11 @@ public final class DrillPages {
     return Address.of(path(studio)).with(DrillPage.KIND, kind.word()).text();
   }
 
+  /** Where a drill of a kind is asked on the way along a trail. */
+  static String ask(StudioId studio, DrillKind kind, TrailId trail) {
+    return Address.of(ask(studio, kind)).with(DrillPage.TRAIL, trail.text()).text();
+  }
+
   static String title(DrillKind kind, Wording words) {
     return words.say("drilling.kind." + kind.word());
   }
@@ -69,7 +76,9 @@ public final class DrillPages {
                 setup.map(Cataloguing::id),
                 seed));
     if (setup.isEmpty() || seed.isEmpty()) {
-      context.redirect(address(studio, asked).text(), HttpStatus.SEE_OTHER);
+      context.redirect(
+          onTrail(address(studio, asked), query(context, DrillPage.TRAIL)).text(),
+          HttpStatus.SEE_OTHER);
       return;
     }
     String typed = query(context, DrillPage.ANSWER).orElse("");
@@ -87,7 +96,12 @@ public final class DrillPages {
                         asked.seed(),
                         asked.fingerprint(),
                         given(asked, typed, words))));
-    show(context, studio, asked, typed, FormErrors.none(), judged);
+    show(
+        context,
+        studio,
+        asked,
+        new DrillView.Shown(typed, query(context, DrillPage.TRAIL), judged),
+        FormErrors.none());
   }
 
   /** Judges an answer, keeps it, and leads to what is said of it. */
@@ -99,6 +113,7 @@ public final class DrillPages {
     SetupId setup = Cataloguing.id(sent.get(DrillPage.SETUP));
     Optional<Integer> seed = seed(sent.get(DrillPage.SEED));
     String typed = sent.get(DrillPage.ANSWER).strip();
+    Optional<String> trail = Optional.of(sent.get(DrillPage.TRAIL)).filter(Ids::isId);
     AskedDrill asked =
         drilling.ask(
             caller,
@@ -125,27 +140,31 @@ public final class DrillPages {
                   .map(Problem::message)
                   .map(message -> new FormErrors.FormError(FIELD, message))
                   .toList());
-      show(context, studio, asked, typed, errors, Optional.empty());
+      show(context, studio, asked, new DrillView.Shown(typed, trail, Optional.empty()), errors);
       return;
     }
     context.redirect(
-        address(studio, asked).with(DrillPage.ANSWER, typed).text(), HttpStatus.SEE_OTHER);
+        onTrail(address(studio, asked).with(DrillPage.ANSWER, typed), trail).text(),
+        HttpStatus.SEE_OTHER);
+  }
+
+  private static Address onTrail(Address address, Optional<String> trail) {
+    return trail.filter(Ids::isId).map(id -> address.with(DrillPage.TRAIL, id)).orElse(address);
   }
 
   private void show(
       Context context,
       StudioId studio,
       AskedDrill asked,
-      String typed,
-      FormErrors errors,
-      Optional<Drilling.Judged> judged) {
+      DrillView.Shown shown,
+      FormErrors errors) {
     Layout layout =
         layouts.of(context, studio, title(asked.drill().kind(), layouts.words(context)));
     templates.show(
         context,
         "drill",
         new DrillView(studio, asked, layout.words())
-            .page(layout, door.csrfToken(context), typed, errors, judged));
+            .page(layout, door.csrfToken(context), shown, errors));
   }
 
   private static Address address(StudioId studio, AskedDrill asked) {

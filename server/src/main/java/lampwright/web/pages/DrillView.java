@@ -10,6 +10,8 @@ import lampwright.learning.drill.Answer;
 import lampwright.learning.drill.Drill;
 import lampwright.learning.drill.DrillKind;
 import lampwright.learning.drill.Measure;
+import lampwright.learning.trail.TrailId;
+import lampwright.people.Ids;
 import lampwright.people.StudioId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.FiguresComputation;
@@ -41,12 +43,16 @@ final class DrillView {
   }
 
   /**
-   * The page.
+   * What happened so far.
    *
    * @param typed what was answered; empty before
+   * @param trail that one came from
    */
-  DrillPage page(
-      Layout layout, String csrf, String typed, FormErrors errors, Optional<Drilling.Judged> so) {
+  record Shown(String typed, Optional<String> trail, Optional<Drilling.Judged> judged) {}
+
+  DrillPage page(Layout layout, String csrf, Shown shown, FormErrors errors) {
+    String typed = shown.typed();
+    Optional<TrailId> trail = shown.trail().filter(Ids::isId).map(TrailId::new);
     SetupDocument setup = asked.setup().document();
     return new DrillPage(
         layout,
@@ -61,6 +67,7 @@ final class DrillView {
             asked.setup().id().text(),
             asked.seed(),
             asked.fingerprint(),
+            trail.map(TrailId::text).orElse(""),
             typed,
             unit(),
             options(typed)),
@@ -70,9 +77,12 @@ final class DrillView {
                 new DrillPage.Svg(
                     Plan.of(setup, FiguresComputation.of(setup), words.notation()).markup()))
             : Optional.empty(),
-        so.map(judged -> judged(judged, typed)),
+        shown.judged().map(judged -> judged(judged, typed)),
         LearningPages.path(studio),
-        DrillPages.ask(studio, drill.kind()));
+        trail.map(id -> TrailPages.path(studio, id)).orElse(""),
+        trail
+            .map(id -> DrillPages.ask(studio, drill.kind(), id))
+            .orElseGet(() -> DrillPages.ask(studio, drill.kind())));
   }
 
   private String unit() {

@@ -124,7 +124,9 @@ final class TrailView {
               .map(
                   kind ->
                       new TrailPage.Counted(
-                          new Link(DrillPages.title(kind, words), DrillPages.ask(studio, kind)),
+                          new Link(
+                              DrillPages.title(kind, words),
+                              DrillPages.ask(studio, kind, walked.trail().id())),
                           words.say(
                               "learning.trail.right",
                               step.right().getOrDefault(kind, 0),

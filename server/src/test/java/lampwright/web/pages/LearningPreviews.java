@@ -231,6 +231,7 @@ final class LearningPreviews {
         "k3v9",
         7,
         "0123456789ab",
+        "",
         typed,
         unit,
         options);
@@ -249,6 +250,7 @@ final class LearningPreviews {
         Optional.empty(),
         judged,
         LEARNING,
+        "/studios/demo/trails/first",
         "/studios/demo/drills?kind=power_after_move");
   }
 }
