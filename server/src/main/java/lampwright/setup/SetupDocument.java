@@ -184,13 +184,17 @@ public record SetupDocument(
     }
   }
 
-  /** The lights in build order; lights that the build order does not name come last. */
+  /**
+   * The lights in build order; those that it does not name come last, by their roles: so a setup
+   * without one has the order that is proposed.
+   */
   public List<Light> lightsInBuildOrder() {
     List<LightId> order = buildOrder.stream().flatMap(step -> step.light().stream()).toList();
     return lights.stream()
         .sorted(
-            Comparator.comparingInt(
-                light -> order.contains(light.id()) ? order.indexOf(light.id()) : order.size()))
+            Comparator.<Light>comparingInt(
+                    light -> order.contains(light.id()) ? order.indexOf(light.id()) : order.size())
+                .thenComparing(Light::role))
         .toList();
   }
 

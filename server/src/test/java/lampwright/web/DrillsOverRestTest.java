@@ -153,7 +153,9 @@ class DrillsOverRestTest {
     page(owner.get(again));
     assertEquals(
         "1 of 2 right",
-        page(owner.get("/studios/demo/learning")).expectFirst(".learning-kind .learning-counted").text(),
+        page(owner.get("/studios/demo/learning"))
+            .expectFirst(".learning-kind .learning-counted")
+            .text(),
         "looking again is not answering again");
     assertNotEquals(asked, place(owner.get("/studios/demo/drills?kind=stops_between")));
   }

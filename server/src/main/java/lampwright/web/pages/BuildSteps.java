@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import lampwright.setup.Ambient;
 import lampwright.setup.BuildStep;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
@@ -30,7 +31,8 @@ record BuildSteps(
   private static final int LEAST_LETTERS = 105;
 
   /**
-   * In build order; lights that it leaves out come last.
+   * In build order; lights that it leaves out come last. Where there is none, one is proposed: the
+   * ambient, then the lights by their roles, each with why its turn is now.
    *
    * @param letters of what is done and why in each step; 0 leaves that out for lights
    */
@@ -49,11 +51,42 @@ record BuildSteps(
             .ifPresent(what -> steps.add(new SheetPage.Step(what, Optional.empty())));
       }
     }
+    boolean isProposed = setup.buildOrder().isEmpty();
+    if (isProposed) {
+      setup.ambient().ifPresent(ambient -> steps.add(ambientFirst(ambient)));
+    }
     for (Light light : setup.lightsInBuildOrder()) {
       Optional.ofNullable(built.get(light.id()))
-          .ifPresent(left -> steps.add(step(left, Optional.empty(), letters)));
+          .ifPresent(
+              left ->
+                  steps.add(
+                      step(
+                          left,
+                          isProposed ? Optional.of(whyNow(light)) : Optional.empty(),
+                          letters)));
     }
     return steps;
+  }
+
+  /** Where nobody gave an order: everything is measured against the ambient. */
+  private SheetPage.Step ambientFirst(Ambient ambient) {
+    return new SheetPage.Step(
+        words.say("sheet.proposed.ambient", words.notation().fixed(ambient.level().value(), 1)),
+        Optional.empty());
+  }
+
+  /** Why a light's turn is now, and why it is there. */
+  private String whyNow(Light light) {
+    String turn =
+        words.say(
+            switch (light.role()) {
+              case KEY -> "sheet.proposed.key";
+              case FILL -> "sheet.proposed.fill";
+              case BACK, RIM, KICKER, HAIR -> "sheet.proposed.behind";
+              case BACKGROUND -> "sheet.proposed.background";
+              case ACCENT -> "sheet.proposed.accent";
+            });
+    return light.reason().map(reason -> turn + " " + reason).orElse(turn);
   }
 
   private SheetPage.Step step(BuildUp.Step built, Optional<String> what, int letters) {
