@@ -59,7 +59,7 @@ class WaysApartTest {
   }
 
   private static <T> T in(PersonId who, Function<StudioTransaction, T> work) {
-    return database.open().inStudio(studio, who, work::apply);
+    return database.open().inStudio(studio, who, work);
   }
 
   private static void handIn(PersonId who, String build, String take) {
