@@ -13,6 +13,7 @@ import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
 import lampwright.engine.unit.Bounds;
 import lampwright.gear.Kit;
+import lampwright.gear.KitId;
 import lampwright.language.Said;
 import lampwright.learning.drill.Answer;
 import lampwright.learning.drill.Drill;
@@ -30,6 +31,7 @@ import lampwright.store.DrillAnswers;
 import lampwright.store.Kits;
 import lampwright.store.Setups;
 import lampwright.store.StoredDrillAnswer;
+import lampwright.store.StoredKit;
 import lampwright.store.StudioTransaction;
 
 /** Asks members drills that are made from what the studio has, and keeps what they answer. */
@@ -144,14 +146,15 @@ public final class Drilling {
 
   /** One of the studio's kits, by the seed. */
   private static Optional<Kit> kit(StudioTransaction in, int seed) {
-    List<KeptKit> kits =
+    List<KitId> kits =
         new Kits(in)
             .list(Optional.empty(), MOST_KITS).items().stream()
-                .map(stored -> KitKeeping.find(in, stored.id()))
-                .flatMap(Optional::stream)
-                .sorted(Comparator.comparing(kit -> kit.id().text()))
+                .map(StoredKit::id)
+                .sorted(Comparator.comparing(KitId::text))
                 .toList();
-    return kits.isEmpty() ? Optional.empty() : Optional.of(kits.get(seed % kits.size()).document());
+    return kits.isEmpty()
+        ? Optional.empty()
+        : KitKeeping.find(in, kits.get(seed % kits.size())).map(KeptKit::document);
   }
 
   /**

@@ -33,6 +33,7 @@ public final class SigningOff {
    * @param take the run-through
    * @param by the name of who built it
    * @param stage absent where the trail no longer has it
+   * @param judgedBy the name of who judged it; absent before
    * @param mayJudge whether the caller may
    */
   public record Build(
@@ -43,6 +44,7 @@ public final class SigningOff {
       KeptTrail trail,
       Optional<Stage> stage,
       Catalogued setup,
+      Optional<String> judgedBy,
       boolean mayJudge) {}
 
   /** A build with what was metered. */
@@ -110,6 +112,10 @@ public final class SigningOff {
                                 trail,
                                 trail.document().find(stored.handedIn().stage()),
                                 setup,
+                                stored
+                                    .handedIn()
+                                    .judgement()
+                                    .map(one -> Cataloguing.name(in, one.by())),
                                 stored.handedIn().bar(caller.person().id(), role).isEmpty())));
   }
 

@@ -66,7 +66,7 @@ public final class DrillPages {
     StudioId studio = Leave.studio(context.pathParam("studio"));
     Caller caller = door.caller(context);
     Optional<String> setup = query(context, DrillPage.SETUP);
-    Optional<Integer> seed = query(context, DrillPage.SEED).flatMap(DrillPages::seed);
+    Optional<Integer> seed = query(context, DrillPage.SEED).flatMap(DrillPages::whole);
     AskedDrill asked =
         drilling.ask(
             caller,
@@ -111,7 +111,7 @@ public final class DrillPages {
     FormFields sent = Body.form(context);
     DrillKind kind = kind(sent.get(DrillPage.KIND));
     SetupId setup = Cataloguing.id(sent.get(DrillPage.SETUP));
-    Optional<Integer> seed = seed(sent.get(DrillPage.SEED));
+    Optional<Integer> seed = whole(sent.get(DrillPage.SEED));
     String typed = sent.get(DrillPage.ANSWER).strip();
     Optional<String> trail = Optional.of(sent.get(DrillPage.TRAIL)).filter(Ids::isId);
     AskedDrill asked =
@@ -182,7 +182,7 @@ public final class DrillPages {
   private static Drilling.Given given(AskedDrill asked, String typed, Wording words) {
     return switch (asked.drill().answer()) {
       case Answer.OfChoice _ ->
-          seed(typed)
+          whole(typed)
               .<Drilling.Given>map(Drilling.Given.OfOption::new)
               .orElseThrow(() -> wrong(words.say("learning.wrong.option")));
       case Answer.OfNumber number ->
@@ -202,7 +202,7 @@ public final class DrillPages {
   }
 
   /** A whole number that is not negative; empty for what is none. */
-  private static Optional<Integer> seed(String text) {
+  private static Optional<Integer> whole(String text) {
     return text.matches("\\d{1,9}") ? Optional.of(Integer.valueOf(text)) : Optional.empty();
   }
 

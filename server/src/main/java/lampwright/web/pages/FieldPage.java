@@ -41,12 +41,14 @@ public record FieldPage(
    *
    * @param what is done, or why; may be empty
    * @param light that is set; absent for another step
+   * @param place where it goes, drawn from above
    * @param meter where one types what the meter gives for it alone
    * @param cautions while it is set up
    */
   public record Step(
       String what,
       Optional<SheetLight> light,
+      Optional<Svg> place,
       Optional<MeterField> meter,
       List<CautionLine> cautions) {
     public Step {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lampwright.drawing.Plan;
+import lampwright.drawing.StepPlace;
 import lampwright.setup.Camera;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
@@ -76,8 +77,16 @@ final class FieldView {
     return new FieldPage.Step(
         step.what(),
         step.light(),
+        light.map(of -> new StepPlace(setup, numbers, words.notation()).of(of, before(of))),
         light.map(of -> MeterField.of(figures.get(of.id()), "", _ -> "", words)),
         light.map(of -> CautionLine.ofLight(setup, of, words)).orElse(List.of()));
+  }
+
+  /** What stands by the time that a light is set. */
+  private List<Light> before(Light light) {
+    return setup.lightsInBuildOrder().stream()
+        .takeWhile(other -> !other.id().equals(light.id()))
+        .toList();
   }
 
   private List<FieldPage.Mark> marks() {

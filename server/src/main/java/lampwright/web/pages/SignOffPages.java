@@ -85,15 +85,16 @@ public final class SignOffPages {
                 ? Optional.of(
                     new SignOffPage.Form(path(studio, build.id()), door.csrfToken(context), typed))
                 : Optional.empty(),
-            judgement.map(one -> judged(one, words)).orElse(""),
+            judgement.map(one -> judged(one, build.judgedBy().orElse(""), words)).orElse(""),
             judgement.map(HandedIn.Judgement::words).orElse(""),
             errors,
             LearningPages.path(studio)));
   }
 
-  private static String judged(HandedIn.Judgement judgement, Wording words) {
+  private static String judged(HandedIn.Judgement judgement, String by, Wording words) {
     return words.say(
-        judgement.isSignedOff() ? "learning.build.signedOff" : "learning.build.sentBack",
+        judgement.isSignedOff() ? "learning.trail.signedOff" : "learning.trail.sentBack",
+        by,
         new DayWords(words).day(judgement.at()));
   }
 
