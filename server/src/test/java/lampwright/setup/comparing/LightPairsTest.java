@@ -44,8 +44,9 @@ class LightPairsTest {
   @Test
   void lightsOfOneIdBelongTogetherEvenWhereTheirRoleChanged() {
     assertEquals(
-        List.of("left to left", "right to right"),
-        pairs(with("left is key", "right is fill"), with("left is fill", "right is key")));
+        List.of("right to right", "left to left"),
+        pairs(with("left is key", "right is fill"), with("left is fill", "right is key")),
+        "in the order of the later setup, where the key comes first");
   }
 
   @Test
