@@ -17,7 +17,7 @@ public final class GelBook {
 
   private static final int STEPS = 14;
   private static final int MIREDS_A_STEP = 10;
-  private static final Kelvin FLASH = new Kelvin(5500);
+  private static final Kelvin OF_HEAD = new Kelvin(5500);
 
   private static final double HEIGHT = 94;
   private static final double FROM = 145;
@@ -48,7 +48,7 @@ public final class GelBook {
   }
 
   private FlipBook.Leaf leaf(Gel gel) {
-    Kelvin colour = gel.toColour(FLASH);
+    Kelvin colour = gel.toColour(OF_HEAD);
     boolean isNone = gel.shift().value() == 0;
     String shift = (isNone ? "" : "+") + notation.fixed(gel.shift().value(), 0);
     return new FlipBook.Leaf(
@@ -56,9 +56,9 @@ public final class GelBook {
         isNone
             ? notation.say(
                 "glossary.draw.gel.none",
-                kelvins(FLASH),
-                notation.fixed(FLASH.toMired().value(), 0))
-            : notation.say("glossary.draw.gel.says", shift, kelvins(FLASH), kelvins(colour)),
+                kelvins(OF_HEAD),
+                notation.fixed(OF_HEAD.toMired().value(), 0))
+            : notation.say("glossary.draw.gel.says", shift, kelvins(OF_HEAD), kelvins(colour)),
         drawing(gel, shift),
         Optional.empty());
   }
@@ -88,14 +88,14 @@ public final class GelBook {
     body.path("plan-tick", scale);
     FlipSheet.words(
         body, notation.say("glossary.draw.gel.mired"), "start", new Spot(FlipSheet.LEFT, ARROW));
-    Spot from = at(FLASH.toMired().value(), ARROW);
-    Spot to = at(gel.toColour(FLASH).toMired().value(), ARROW);
+    Spot from = at(OF_HEAD.toMired().value(), ARROW);
+    Spot to = at(gel.toColour(OF_HEAD).toMired().value(), ARROW);
     body.path("flip-flash", new Strokes().from(from).to(to));
     body.path("chart-moment", new Strokes().from(to).to(new Spot(to.x(), SCALE + 10)));
     body.circle("ruler-dot", from, 5);
     body.circle("flip-now", to, 5);
     return FlipSheet.svg(
-        HEIGHT, notation.say("glossary.draw.gel.title", kelvins(FLASH), shift), body);
+        HEIGHT, notation.say("glossary.draw.gel.title", kelvins(OF_HEAD), shift), body);
   }
 
   private static Spot at(double mired, double y) {

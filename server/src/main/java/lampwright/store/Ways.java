@@ -2,6 +2,7 @@ package lampwright.store;
 
 import static lampwright.schema.generated.Tables.BUILT;
 import static lampwright.schema.generated.Tables.STAGE_DONE;
+import static lampwright.schema.generated.Tables.TAKE;
 
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import lampwright.setup.SetupId;
 import lampwright.setup.takes.TakeId;
 import org.jooq.Condition;
 import org.jooq.Record;
+import org.jooq.impl.DSL;
 
 /**
  * How far members of the transaction's studio have come on its trails: their own way, for owners
@@ -118,8 +120,19 @@ public final class Ways {
         .selectFrom(BUILT)
         .where(BUILT.STUDIO_ID.eq(in.studio().text()))
         .and(which)
+        .and(BUILT.JUDGED_AT.isNotNull().or(isThere()))
         .orderBy(BUILT.HANDED_IN_AT, BUILT.ID)
         .fetch(Ways::build);
+  }
+
+  /** Who takes a run-through back takes it from the judge too, and can hand in another. */
+  private static Condition isThere() {
+    return DSL.exists(
+        DSL.selectOne()
+            .from(TAKE)
+            .where(TAKE.STUDIO_ID.eq(BUILT.STUDIO_ID))
+            .and(TAKE.ID.eq(BUILT.TAKE_ID))
+            .and(TAKE.DELETED_AT.isNull()));
   }
 
   private static StoredBuild build(Record found) {

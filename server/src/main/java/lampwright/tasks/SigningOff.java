@@ -138,6 +138,12 @@ public final class SigningOff {
           if (!isSignedOff && words.isBlank()) {
             throw Refused.invalid("/words", "Words are missing: say what to do again, and how.");
           }
+          if (words.strip().length() > LONGEST_WORDS) {
+            throw Refused.invalid(
+                "/words",
+                "Words (%d letters) must be at most %d letters."
+                    .formatted(words.strip().length(), LONGEST_WORDS));
+          }
           if (!new Ways(in).judge(id, isSignedOff, words.strip())) {
             refuse(HandedIn.Bar.JUDGED);
           }

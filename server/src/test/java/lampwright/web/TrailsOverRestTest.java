@@ -185,6 +185,25 @@ public class TrailsOverRestTest {
   }
 
   @Test
+  void whoTakesTheRunThroughBackHandsInAnotherAndWordsAreBounded() {
+    String trail = made(author, TRAILS, trail("Taken back", setup));
+    crew.post(trail + "/stages/read/done", "");
+    String path = STUDIO + "/setups/" + setup;
+    String first = runThrough(crew, path, "back-run-1", 4);
+    assertEquals("waits", handedIn(crew, trail, first));
+    assertEquals(204, crew.with("If-Match", "*").delete(path + "/takes/" + first).statusCode());
+    Map<?, ?> way = Visitor.object(crew.get(trail + "/way"));
+    assertEquals("open", Told.at(way, "steps", 1, "state"));
+    assertEquals("waits", handedIn(crew, trail, runThrough(crew, path, "back-run-2", 8)));
+    Visitor desk = house.signedIn("author@demo.example");
+    String page = "/studios/demo/builds/" + waiting(author, trail);
+    String words =
+        "verdict=sign_off&csrf=" + desk.header("X-CSRF-Token") + "&words=" + "a".repeat(2_001);
+    HttpResponse<String> tooLong = desk.postForm(page, words);
+    assertEquals(422, tooLong.statusCode(), tooLong.body());
+  }
+
+  @Test
   void whoMayWriteTrailsAndWhatTheyName() {
     assertEquals(403, crew.post(TRAILS, trail("No", setup)).statusCode());
     assertEquals(403, reader.post(TRAILS, trail("No", setup)).statusCode());

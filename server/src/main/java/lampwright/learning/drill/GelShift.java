@@ -29,11 +29,11 @@ final class GelShift implements Maker {
   @Override
   public Optional<Drill> make(Material material, Dice dice) {
     Light light = dice.pick(material.setup().lights());
-    Kelvin flash = fifties(light.head().temperature().orElse(ColourFigures.USUAL_FLASH).value());
-    return dice.flip() ? shift(material, light, flash, dice) : gel(material, light, flash, dice);
+    Kelvin ofHead = fifties(light.head().temperature().orElse(ColourFigures.USUAL_FLASH).value());
+    return dice.flip() ? shift(material, light, ofHead, dice) : gel(material, light, ofHead, dice);
   }
 
-  private static Optional<Drill> shift(Material material, Light light, Kelvin flash, Dice dice) {
+  private static Optional<Drill> shift(Material material, Light light, Kelvin ofHead, Dice dice) {
     List<Double> wishes = new ArrayList<>(WISHES);
     material
         .setup()
@@ -41,26 +41,26 @@ final class GelShift implements Maker {
         .flatMap(Ambient::temperature)
         .ifPresent(kelvin -> wishes.add(kelvin.value()));
     Kelvin wished = fifties(dice.pick(wishes));
-    double shift = wished.toMired().minus(flash.toMired()).value();
+    double shift = wished.toMired().minus(ofHead.toMired()).value();
     if (Math.abs(shift) < LEAST_SHIFT || Math.abs(shift) > MOST_SHIFT) {
       return Optional.empty();
     }
     return Optional.of(
         new Drill(
             DrillKind.GEL_SHIFT,
-            List.of(given(light, flash)),
+            List.of(given(light, ofHead)),
             Said.of("drilling.gelShift.question.shift", Filling.number(wished.value(), 0)),
             Fair.number(
                 Measure.SHIFT_MIRED,
                 shift,
                 new Answer.Slip(-shift, Said.of("drilling.gelShift.slip.sign")),
                 new Answer.Slip(
-                    flash.value() - wished.value(), Said.of("drilling.gelShift.slip.kelvin"))),
-            List.of(why(flash, wished, shift)),
+                    ofHead.value() - wished.value(), Said.of("drilling.gelShift.slip.kelvin"))),
+            List.of(why(ofHead, wished, shift)),
             List.of()));
   }
 
-  private static Optional<Drill> gel(Material material, Light light, Kelvin flash, Dice dice) {
+  private static Optional<Drill> gel(Material material, Light light, Kelvin ofHead, Dice dice) {
     List<Gel> apart = new ArrayList<>();
     for (Several<Gel> several : material.kit().map(kit -> kit.gels()).orElse(List.of())) {
       Gel gel = several.item();
@@ -74,19 +74,19 @@ final class GelShift implements Maker {
     }
     List<Gel> options = dice.shuffled(apart).subList(0, OPTIONS);
     Gel right = dice.pick(options);
-    double reciprocal = flash.toMired().plus(right.shift()).value();
+    double reciprocal = ofHead.toMired().plus(right.shift()).value();
     if (reciprocal <= 0) {
       return Optional.empty();
     }
     Kelvin wished = fifties(new Mired(reciprocal).toKelvin().value());
-    double shift = wished.toMired().minus(flash.toMired()).value();
+    double shift = wished.toMired().minus(ofHead.toMired()).value();
     if (Math.abs(shift - right.shift().value()) > ColourFigures.JUST_SEEN.value()) {
       return Optional.empty();
     }
     return Optional.of(
         new Drill(
             DrillKind.GEL_SHIFT,
-            List.of(given(light, flash)),
+            List.of(given(light, ofHead)),
             Said.of("drilling.gelShift.question.gel", Filling.number(wished.value(), 0)),
             Choosing.among(
                 options,
@@ -102,7 +102,7 @@ final class GelShift implements Maker {
                         : Optional.of(
                             Said.of(
                                 "drilling.gelShift.slip.size", signed(option.shift().value())))),
-            List.of(why(flash, wished, shift)),
+            List.of(why(ofHead, wished, shift)),
             List.of()));
   }
 
@@ -110,18 +110,18 @@ final class GelShift implements Maker {
     return Math.abs(one.shift().minus(other.shift()).value()) >= LEAST_SHIFT;
   }
 
-  private static Said given(Light light, Kelvin flash) {
+  private static Said given(Light light, Kelvin ofHead) {
     return Said.of(
         "drilling.gelShift.given",
         Filling.text(Fair.quoted(light)),
-        Filling.number(flash.value(), 0));
+        Filling.number(ofHead.value(), 0));
   }
 
-  private static Said why(Kelvin flash, Kelvin wished, double shift) {
+  private static Said why(Kelvin ofHead, Kelvin wished, double shift) {
     return Said.of(
         "drilling.gelShift.why",
         Filling.number(wished.toMired().value(), 0),
-        Filling.number(flash.toMired().value(), 0),
+        Filling.number(ofHead.toMired().value(), 0),
         signed(shift));
   }
 

@@ -15,6 +15,7 @@ import lampwright.learning.drill.DrillKind;
 import lampwright.setup.SetupId;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.Drilling;
+import lampwright.tasks.Refused;
 import lampwright.web.http.Door;
 
 /** Drills: asked, answered, and how far one is. */
@@ -79,7 +80,12 @@ public final class DrillApi {
     Drilling.Given given() {
       return option
           .<Drilling.Given>map(Drilling.Given.OfOption::new)
-          .orElseGet(() -> new Drilling.Given.OfNumber(number.orElse(Double.NaN)));
+          .or(() -> number.map(Drilling.Given.OfNumber::new))
+          .orElseThrow(
+              () ->
+                  Refused.invalid(
+                      "/number",
+                      "Number is missing: send one, or an option where the drill has some."));
     }
   }
 

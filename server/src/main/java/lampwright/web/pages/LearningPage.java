@@ -32,10 +32,9 @@ public record LearningPage(
    * A trail.
    *
    * @param counted "3 of 8 stages"
-   * @param share done of it, in whole percent
    * @param next the stage to do next; empty where all are done
    */
-  public record Trail(Link link, String about, String counted, int share, String next) {}
+  public record Trail(Link link, String about, String counted, String next) {}
 
   /**
    * A build that waits.

@@ -80,7 +80,6 @@ public final class LearningPages {
         new Link(way.trail().name(), TrailPages.path(studio, walked.trail().id())),
         way.trail().about().orElse(""),
         words.say("learning.trail.counted", way.done(), way.steps().size()),
-        100 * way.done() / way.steps().size(),
         way.next().map(step -> step.stage().title()).orElse(""));
   }
 

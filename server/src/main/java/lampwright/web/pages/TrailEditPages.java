@@ -145,7 +145,9 @@ public final class TrailEditPages {
             context.status(HttpStatus.UNPROCESSABLE_CONTENT);
             yield new FormErrors(
                 problems.stream()
-                    .map(one -> new FormErrors.FormError(field(one.pointer()), one.message()))
+                    .map(
+                        one ->
+                            new FormErrors.FormError(TrailFields.field(one, sent), one.message()))
                     .toList());
           }
           case Refusal.Stale _ -> {
@@ -159,13 +161,6 @@ public final class TrailEditPages {
           default -> throw refused;
         };
     show(context, studio, action, Content.of(sent), errors);
-  }
-
-  /** The field of a pointer into the document, which the store's checks use. */
-  private static String field(String pointer) {
-    return pointer.startsWith("/stages/")
-        ? "stage-" + pointer.split("/", -1)[2] + "-setup"
-        : pointer.replaceFirst("^/", "");
   }
 
   private void show(

@@ -98,14 +98,10 @@ final class TrailFields {
   /**
    * Reads a form; a stage without a title is none.
    *
-   * @throws Refused Invalid, with pointers into the form's fields
+   * @throws Refused Invalid, with pointers into the trail, see {@link #field}
    */
   static Trail read(FormFields sent) {
-    List<TrailEditPage.Row> rows =
-        rows(sent).stream()
-            .filter(row -> !row.isEmpty())
-            .sorted(Comparator.comparingInt(TrailFields::place))
-            .toList();
+    List<TrailEditPage.Row> rows = walked(sent);
     Map<String, Object> plain = new LinkedHashMap<>();
     plain.put("name", sent.get(TrailEditPage.NAME).strip());
     put(plain, "about", sent.get(TrailEditPage.ABOUT));
@@ -115,10 +111,16 @@ final class TrailFields {
     plain.put("stages", rows.stream().map(row -> stage(row, ids)).toList());
     return switch (Trail.FORM.read(plain)) {
       case Reading.Sound<Trail>(Trail trail) -> trail;
-      case Reading.Faulty<Trail> faulty ->
-          throw Refused.invalid(
-              faulty.problems().stream().map(problem -> at(problem, rows)).toList());
+      case Reading.Faulty<Trail> faulty -> throw Refused.invalid(faulty.problems());
     };
+  }
+
+  /** The rows that are stages, in the order in which they are walked. */
+  private static List<TrailEditPage.Row> walked(FormFields sent) {
+    return rows(sent).stream()
+        .filter(row -> !row.isEmpty())
+        .sorted(Comparator.comparingInt(TrailFields::place))
+        .toList();
   }
 
   private static int place(TrailEditPage.Row row) {
@@ -168,22 +170,23 @@ final class TrailFields {
     return id;
   }
 
-  private static Problem at(Problem problem, List<TrailEditPage.Row> rows) {
+  /** The field that a problem of a trail that was sent is about. */
+  static String field(Problem problem, FormFields sent) {
+    List<TrailEditPage.Row> rows = walked(sent);
     String[] parts = problem.pointer().split("/", -1);
-    if (parts.length >= 3 && parts[1].equals("stages") && parts[2].matches("\\d+")) {
-      String field = rows.get(Integer.parseInt(parts[2])).field();
-      String part =
-          parts.length < 4
-              ? "title"
-              : switch (parts[3]) {
-                case "look_at", "task", "text" -> "text";
-                case "setup" -> "setup";
-                case "kinds" -> "asks";
-                case "right" -> "right";
-                default -> "title";
-              };
-      return new Problem(field + "-" + part, problem.message());
+    if (parts.length < 3 || !parts[1].equals("stages") || !parts[2].matches("\\d{1,3}")) {
+      return parts.length > 1 ? parts[1] : "";
     }
-    return new Problem(parts.length > 1 ? parts[1] : "", problem.message());
+    String part =
+        parts.length < 4
+            ? "title"
+            : switch (parts[3]) {
+              case "look_at", "task", "text" -> "text";
+              case "setup" -> "setup";
+              case "kinds" -> "asks";
+              case "right" -> "right";
+              default -> "title";
+            };
+    return rows.get(Integer.parseInt(parts[2])).field() + "-" + part;
   }
 }

@@ -23,10 +23,9 @@ final class LearningPreviews {
                 new Link("Two heads indoors", "/studios/demo/trails/first"),
                 "For whoever carries the first time. " + LONG,
                 "3 of 8 stages",
-                37,
                 "Two lights"),
             new LearningPage.Trail(
-                new Link("Six heads", "/studios/demo/trails/six"), "", "8 of 8 stages", 100, "")),
+                new Link("Six heads", "/studios/demo/trails/six"), "", "8 of 8 stages", "")),
         List.of(
             new LearningPage.Waiting(
                 new Link("Sunniva Barrow", "/studios/demo/builds/b1"), "Two heads", "4 May 2031")),
