@@ -225,13 +225,18 @@ public final class House implements AutoCloseable {
   private HttpServer serve(SigningIn signingIn, Tokens tokens) {
     Optional<URI> publicUrl = settings.publicUrl();
     boolean secure = publicUrl.map(url -> "https".equals(url.getScheme())).orElse(false);
+    Studios studios = new Studios(database);
     Door door =
-        new Door(signingIn::find, tokens::find, new SessionCookie(secure), new CsrfTokens(random));
+        new Door(
+            signingIn::find,
+            tokens::find,
+            studios::mustMay,
+            new SessionCookie(secure),
+            new CsrfTokens(random));
     Visitors visitors = new Visitors(publicUrl.isPresent());
     Templates templates = new Templates();
     Assets assets = Assets.fromClassPath();
     Layouts layouts = new Layouts(door, assets, Notations.fromClassPath());
-    Studios studios = new Studios(database);
     Preferring preferring = new Preferring(database);
     StudioLayouts studioLayouts = new StudioLayouts(door, studios, layouts, catalogue.searchNews());
     Reacting reacting = new Reacting(database);

@@ -24,6 +24,10 @@ public enum Permission {
   MOVE_STUDIO,
   /** See how the search index stands, and have it made anew. */
   KEEP_INDEX,
+  /** Show one setup to somebody outside, by a link that ends. */
+  SHARE_SETUPS,
+  /** Read who did what to what, and when. */
+  SEE_AUDIT,
   /** Take people in, change their roles, let them go; rename the studio. */
   MANAGE_MEMBERS
 }

@@ -14,9 +14,15 @@ public enum Role {
     return switch (permission) {
       case READ_SETUPS -> true;
       case READ_DRAFTS, LOG_TAKES -> this != READER;
-      case WRITE_SETUPS, WRITE_KITS, WRITE_TRAILS, SIGN_OFF -> this == OWNER || this == AUTHOR;
-      case SEE_LEARNING, MOVE_STUDIO, KEEP_INDEX, MANAGE_MEMBERS -> this == OWNER;
+      case WRITE_SETUPS, WRITE_KITS, WRITE_TRAILS, SIGN_OFF, SHARE_SETUPS ->
+          this == OWNER || this == AUTHOR;
+      case SEE_LEARNING, MOVE_STUDIO, KEEP_INDEX, SEE_AUDIT, MANAGE_MEMBERS -> this == OWNER;
     };
+  }
+
+  /** The lesser of this role and another. */
+  Role orLess(Role other) {
+    return compareTo(other) < 0 ? other : this;
   }
 
   /** The role as documents and the database write it. */

@@ -1,6 +1,7 @@
 package lampwright.store;
 
 import java.time.Instant;
+import lampwright.people.Asker;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import org.jooq.DSLContext;
@@ -14,6 +15,6 @@ public final class AnonymousTransaction extends Transaction {
 
   /** Goes on as a person in a studio, both just made, so that all of it is kept or none. */
   public StudioTransaction enter(StudioId studio, PersonId person) {
-    return new StudioTransaction(sql(), now(), studio, person);
+    return StudioTransaction.opened(sql(), now(), studio, Asker.whole(person));
   }
 }

@@ -9,7 +9,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.function.Function;
-import lampwright.people.PersonId;
+import lampwright.people.Asker;
 import lampwright.people.StudioId;
 import lampwright.schema.WorkingDatabase;
 import org.jooq.DSLContext;
@@ -63,24 +63,24 @@ public final class Database implements AutoCloseable {
     return config;
   }
 
-  /** For a person in a studio. */
-  public <T> T inStudio(StudioId studio, PersonId person, Function<StudioTransaction, T> work) {
-    return transact(sql -> work.apply(new StudioTransaction(sql, now(), studio, person)));
+  /** For a person in a studio, which is empty for who does not belong to it. */
+  public <T> T inStudio(StudioId studio, Asker asker, Function<StudioTransaction, T> work) {
+    return transact(sql -> work.apply(StudioTransaction.ofMember(sql, now(), studio, asker)));
   }
 
   /** The same, where everything is read as it was at one moment, whatever others change. */
   public <T> T inStudioAtOneMoment(
-      StudioId studio, PersonId person, Function<StudioTransaction, T> work) {
+      StudioId studio, Asker asker, Function<StudioTransaction, T> work) {
     return transact(
         sql -> {
           sql.execute("set transaction isolation level repeatable read");
-          return work.apply(new StudioTransaction(sql, now(), studio, person));
+          return work.apply(StudioTransaction.ofMember(sql, now(), studio, asker));
         });
   }
 
   /** For a person who has not chosen a studio. */
-  public <T> T asPerson(PersonId person, Function<PersonTransaction, T> work) {
-    return transact(sql -> work.apply(new PersonTransaction(sql, now(), person)));
+  public <T> T asPerson(Asker asker, Function<PersonTransaction, T> work) {
+    return transact(sql -> work.apply(new PersonTransaction(sql, now(), asker)));
   }
 
   /** For the server itself in a studio. */

@@ -1,21 +1,28 @@
 package lampwright.store;
 
 import java.time.Instant;
+import lampwright.people.Asker;
 import lampwright.people.PersonId;
+import lampwright.people.Reach;
 import org.jooq.DSLContext;
 
 /** A transaction for a person, who sees their own memberships but no studio's rows. */
 public sealed class PersonTransaction extends Transaction permits StudioTransaction {
 
-  private final PersonId person;
+  private final Asker asker;
 
-  PersonTransaction(DSLContext sql, Instant now, PersonId person) {
+  PersonTransaction(DSLContext sql, Instant now, Asker asker) {
     super(sql, now);
-    this.person = person;
-    set("lampwright.person", person.text());
+    this.asker = asker;
+    set("lampwright.person", asker.person().text());
   }
 
   public PersonId person() {
-    return person;
+    return asker.person();
+  }
+
+  /** How far what the person came in with reaches. */
+  public Reach reach() {
+    return asker.reach();
   }
 }

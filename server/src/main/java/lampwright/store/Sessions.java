@@ -12,9 +12,20 @@ import org.jooq.Record;
 /** Who is signed in, by the hash of the session's secret. */
 public final class Sessions {
 
-  /** One session. */
+  /**
+   * One session.
+   *
+   * @param id tells it from the person's others, and opens nothing
+   * @param device what it began on, as the browser called itself
+   */
   public record Session(
-      SecretHash token, PersonId person, Instant createdAt, Instant seenAt, Instant expiresAt) {}
+      String id,
+      SecretHash token,
+      PersonId person,
+      String device,
+      Instant createdAt,
+      Instant seenAt,
+      Instant expiresAt) {}
 
   private final Transaction in;
 
@@ -22,16 +33,19 @@ public final class Sessions {
     this.in = in;
   }
 
-  public Session begin(PersonId person, SecretHash token, Instant expiresAt) {
+  public Session begin(
+      String id, PersonId person, SecretHash token, String device, Instant expiresAt) {
     in.sql()
         .insertInto(SESSION)
+        .set(SESSION.ID, id)
+        .set(SESSION.DEVICE, device)
         .set(SESSION.TOKEN_HASH, token.bytes())
         .set(SESSION.PERSON_ID, person.text())
         .set(SESSION.CREATED_AT, in.now())
         .set(SESSION.SEEN_AT, in.now())
         .set(SESSION.EXPIRES_AT, expiresAt)
         .execute();
-    return new Session(token, person, in.now(), in.now(), expiresAt);
+    return new Session(id, token, person, device, in.now(), in.now(), expiresAt);
   }
 
   /** The session of a secret, unless it has ended or expired. */
@@ -85,8 +99,10 @@ public final class Sessions {
 
   private static Session session(Record found) {
     return new Session(
+        found.get(SESSION.ID),
         SecretHash.of(found.get(SESSION.TOKEN_HASH)),
         new PersonId(found.get(SESSION.PERSON_ID)),
+        found.get(SESSION.DEVICE),
         found.get(SESSION.CREATED_AT),
         found.get(SESSION.SEEN_AT),
         found.get(SESSION.EXPIRES_AT));

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import lampwright.document.Json;
 import lampwright.document.Reading;
-import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.signature.Signature;
+import org.jooq.DSLContext;
 import org.jooq.JSONB;
 import org.jooq.Record;
 
@@ -30,8 +30,7 @@ public final class Signatures {
   }
 
   /** A revision without a signature of this version of the computation. */
-  public record Unsigned(
-      StudioId studio, SetupId setup, int revision, PersonId changedBy, String document) {}
+  public record Unsigned(StudioId studio, SetupId setup, int revision, String document) {}
 
   /**
    * What is stored for a revision; empty where there is none, or that of another version of the
@@ -51,19 +50,35 @@ public final class Signatures {
   /**
    * Keeps the signature of a revision that is there already. A document that is no setup has none.
    */
-  public void keep(SetupId setup, int revision, String document) {
-    if (SetupDocument.FORM.read(Json.parse(document))
-        instanceof Reading.Sound<SetupDocument> read) {
-      keep(setup, revision, read.value());
-    }
+  public static void keep(UpkeepTransaction in, Unsigned unsigned) {
+    setup(unsigned.document())
+        .ifPresent(
+            document ->
+                keep(in.sql(), in.studio(), unsigned.setup(), unsigned.revision(), document));
+  }
+
+  /** The same in the transaction that writes the revision. */
+  void keep(SetupId setup, int revision, String document) {
+    setup(document).ifPresent(read -> keep(setup, revision, read));
+  }
+
+  private static Optional<SetupDocument> setup(String document) {
+    return SetupDocument.FORM.read(Json.parse(document))
+            instanceof Reading.Sound<SetupDocument>(SetupDocument value)
+        ? Optional.of(value)
+        : Optional.empty();
   }
 
   /** The same of a document that was read. */
   void keep(SetupId setup, int revision, SetupDocument document) {
+    keep(in.sql(), in.studio(), setup, revision, document);
+  }
+
+  private static void keep(
+      DSLContext sql, StudioId studio, SetupId setup, int revision, SetupDocument document) {
     JSONB signature = JSONB.jsonb(Json.print(Signature.FORM.write(Signature.of(document))));
-    in.sql()
-        .insertInto(SETUP_SIGNATURE)
-        .set(SETUP_SIGNATURE.STUDIO_ID, in.studio().text())
+    sql.insertInto(SETUP_SIGNATURE)
+        .set(SETUP_SIGNATURE.STUDIO_ID, studio.text())
         .set(SETUP_SIGNATURE.SETUP_ID, setup.text())
         .set(SETUP_SIGNATURE.REVISION, revision)
         .set(SETUP_SIGNATURE.VERSION, Signature.VERSION)
@@ -79,7 +94,7 @@ public final class Signatures {
   public static List<Unsigned> listUnsigned(
       IndexerTransaction in, Optional<Unsigned> after, int limit) {
     return in.sql()
-        .select(SETUP.STUDIO_ID, SETUP.ID, SETUP.REVISION, SETUP.CHANGED_BY, SETUP.DOCUMENT)
+        .select(SETUP.STUDIO_ID, SETUP.ID, SETUP.REVISION, SETUP.DOCUMENT)
         .from(SETUP)
         .leftJoin(SETUP_SIGNATURE)
         .on(SETUP_SIGNATURE.STUDIO_ID.eq(SETUP.STUDIO_ID))
@@ -100,7 +115,6 @@ public final class Signatures {
                     new StudioId(found.get(SETUP.STUDIO_ID)),
                     new SetupId(found.get(SETUP.ID)),
                     found.get(SETUP.REVISION),
-                    new PersonId(found.get(SETUP.CHANGED_BY)),
                     found.get(SETUP.DOCUMENT).data()));
   }
 

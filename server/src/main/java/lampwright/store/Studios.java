@@ -20,7 +20,8 @@ public final class Studios {
 
   /** Every studio that the person belongs to, by name. */
   public List<Membership> list() {
-    return in.sql()
+    return in
+        .sql()
         .select(STUDIO.ID, STUDIO.NAME, MEMBER.ROLE)
         .from(MEMBER)
         .join(STUDIO)
@@ -32,7 +33,10 @@ public final class Studios {
                 new Membership(
                     new StudioId(found.get(STUDIO.ID)),
                     found.get(STUDIO.NAME),
-                    Role.of(found.get(MEMBER.ROLE))));
+                    in.reach().limit(Role.of(found.get(MEMBER.ROLE)))))
+        .stream()
+        .filter(membership -> in.reach().includes(membership.studio()))
+        .toList();
   }
 
   /** What the person is in a studio; empty where they do not belong to it, or it is none. */
@@ -42,6 +46,7 @@ public final class Studios {
         .from(MEMBER)
         .where(MEMBER.STUDIO_ID.eq(studio.text()))
         .and(MEMBER.PERSON_ID.eq(in.person().text()))
-        .fetchOptional(found -> Role.of(found.get(MEMBER.ROLE)));
+        .fetchOptional(found -> in.reach().limit(Role.of(found.get(MEMBER.ROLE))))
+        .filter(_ -> in.reach().includes(studio));
   }
 }

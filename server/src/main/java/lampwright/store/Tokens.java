@@ -6,15 +6,28 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import lampwright.people.PersonId;
+import lampwright.people.Reach;
+import lampwright.people.Role;
 import lampwright.people.SecretHash;
+import lampwright.people.StudioId;
 import org.jooq.Record;
 
 /** The bearer tokens that people made for their programs, by the hash of the secret. */
 public final class Tokens {
 
-  /** One token, without its secret. */
+  /**
+   * One token, without its secret.
+   *
+   * @param expiresAt when it ends; empty where it lasts until it is revoked
+   */
   public record Token(
-      String id, PersonId person, String name, Instant createdAt, Optional<Instant> lastUsedAt) {}
+      String id,
+      PersonId person,
+      String name,
+      Reach reach,
+      Instant createdAt,
+      Optional<Instant> expiresAt,
+      Optional<Instant> lastUsedAt) {}
 
   private final Transaction in;
 
@@ -22,22 +35,33 @@ public final class Tokens {
     this.in = in;
   }
 
-  public Token create(PersonId person, String id, SecretHash secret, String name) {
+  public Token create(
+      PersonId person,
+      String id,
+      SecretHash secret,
+      String name,
+      Reach reach,
+      Optional<Instant> expiresAt) {
     in.sql()
         .insertInto(TOKEN)
         .set(TOKEN.ID, id)
         .set(TOKEN.TOKEN_HASH, secret.bytes())
         .set(TOKEN.PERSON_ID, person.text())
         .set(TOKEN.NAME, name)
+        .set(TOKEN.AT_MOST, reach.atMost().map(Role::word).orElse(null))
+        .set(TOKEN.ONLY_STUDIO_ID, reach.only().map(StudioId::text).orElse(null))
         .set(TOKEN.CREATED_AT, in.now())
+        .set(TOKEN.EXPIRES_AT, expiresAt.orElse(null))
         .execute();
-    return new Token(id, person, name, in.now(), Optional.empty());
+    return new Token(id, person, name, reach, in.now(), expiresAt, Optional.empty());
   }
 
+  /** The token of a secret, unless it has ended. */
   public Optional<Token> find(SecretHash secret) {
     return in.sql()
         .selectFrom(TOKEN)
         .where(TOKEN.TOKEN_HASH.eq(secret.bytes()))
+        .and(TOKEN.EXPIRES_AT.isNull().or(TOKEN.EXPIRES_AT.gt(in.now())))
         .fetchOptional(Tokens::token);
   }
 
@@ -76,7 +100,11 @@ public final class Tokens {
         found.get(TOKEN.ID),
         new PersonId(found.get(TOKEN.PERSON_ID)),
         found.get(TOKEN.NAME),
+        new Reach(
+            Optional.ofNullable(found.get(TOKEN.AT_MOST)).map(Role::of),
+            Optional.ofNullable(found.get(TOKEN.ONLY_STUDIO_ID)).map(StudioId::new)),
         found.get(TOKEN.CREATED_AT),
+        Optional.ofNullable(found.get(TOKEN.EXPIRES_AT)),
         Optional.ofNullable(found.get(TOKEN.LAST_USED_AT)));
   }
 }

@@ -4,6 +4,7 @@ import static org.jooq.impl.DSL.val;
 
 import java.time.Instant;
 import org.jooq.DSLContext;
+import org.jooq.Field;
 
 /**
  * One open transaction, and as whom. It is only valid within the function that {@link Database}
@@ -31,6 +32,10 @@ public abstract sealed class Transaction
 
   /** Row-level security reads these until the transaction ends; they cannot outlive it. */
   final void set(String setting, String value) {
-    sql.fetch("select set_config({0}, {1}, true)", val(setting), val(value));
+    set(setting, val(value));
+  }
+
+  final void set(String setting, Field<String> value) {
+    sql.fetch("select set_config({0}, {1}, true)", val(setting), value);
   }
 }

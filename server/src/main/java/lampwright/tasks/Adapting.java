@@ -63,7 +63,7 @@ public final class Adapting {
     Both both =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               return new Both(Cataloguing.get(in, Sight.ask(in), setup), kit(in, kit));
             });
@@ -87,7 +87,7 @@ public final class Adapting {
     Catalogued stored =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               return Cataloguing.get(in, Sight.ask(in), setup);
             });
@@ -139,6 +139,6 @@ public final class Adapting {
   }
 
   private void mustBelong(Caller caller, StudioId studio) {
-    database.inStudio(studio, caller.person().id(), in -> Leave.ask(in, Permission.READ_SETUPS));
+    database.inStudio(studio, caller.asker(), in -> Leave.ask(in, Permission.READ_SETUPS));
   }
 }

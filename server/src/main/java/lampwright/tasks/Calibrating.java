@@ -17,7 +17,7 @@ public final class Calibrating {
 
   /** Fits the readings of a sheet; for who may read the studio's setups. */
   public Calibration calibrate(Caller caller, StudioId studio, CalibrationSheet sheet) {
-    database.inStudio(studio, caller.person().id(), in -> Leave.ask(in, Permission.READ_SETUPS));
+    database.inStudio(studio, caller.asker(), in -> Leave.ask(in, Permission.READ_SETUPS));
     // Outside of the transaction: computing must not hold a connection.
     return Calibration.of(sheet);
   }

@@ -95,7 +95,7 @@ public final class Cataloguing {
     Catalogued created =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_SETUPS));
               return once.make(
@@ -149,7 +149,7 @@ public final class Cataloguing {
   public Catalogued get(Caller caller, StudioId studio, SetupId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           return get(in, Sight.ask(in), id);
         });
@@ -175,14 +175,14 @@ public final class Cataloguing {
   /** The titles of the setups that the caller may see and that were changed last, by title. */
   public Map<SetupId, String> titles(Caller caller, StudioId studio, int most) {
     return database.inStudio(
-        studio, caller.person().id(), in -> new Setups(in).titles(Sight.ask(in).standings(), most));
+        studio, caller.asker(), in -> new Setups(in).titles(Sight.ask(in).standings(), most));
   }
 
   /** The titles of those of some setups that the caller may see, by their ids. */
   public Map<SetupId, String> titles(Caller caller, StudioId studio, Collection<SetupId> wanted) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in ->
             listOf(in, Sight.ask(in), List.copyOf(wanted)).values().stream()
                 .collect(Collectors.toMap(Catalogued::id, found -> found.document().title())));
@@ -236,7 +236,7 @@ public final class Cataloguing {
     Catalogued replaced =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_SETUPS));
               LocationKeeping.mustHaveLocation(in, document);
@@ -261,7 +261,7 @@ public final class Cataloguing {
     int revision =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_SETUPS));
               int from = basedOn.orElseGet(() -> sight.get(in, id).revision());

@@ -74,7 +74,7 @@ public final class Comparing {
   /** Outside of the transaction: computing must not hold a connection. */
   private Compared compared(
       Caller caller, StudioId studio, Function<StudioTransaction, Sides> load) {
-    Sides both = database.inStudio(studio, caller.person().id(), load);
+    Sides both = database.inStudio(studio, caller.asker(), load);
     return new Compared(
         both.from(), both.to(), Comparison.of(both.from().document(), both.to().document()));
   }

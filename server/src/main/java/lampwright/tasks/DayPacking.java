@@ -138,7 +138,7 @@ public final class DayPacking {
    */
   public Packed pack(Caller caller, StudioId studio, Asked asked) {
     check(asked);
-    Stored stored = database.inStudio(studio, caller.person().id(), in -> stored(in, asked));
+    Stored stored = database.inStudio(studio, caller.asker(), in -> stored(in, asked));
     List<Kit> kits = stored.kits().stream().map(KeptKit::document).toList();
     ZoneId clocks =
         stored

@@ -83,7 +83,7 @@ public final class DemoLoader {
   private boolean isThere(Caller owner, Part part) {
     List<String> names = part == Part.FEW ? files.few("setups") : files.names("setups");
     Set<SetupId> known =
-        database.inStudio(DemoStudio.ID, owner.person().id(), in -> new Setups(in).idsEver());
+        database.inStudio(DemoStudio.ID, owner.asker(), in -> new Setups(in).idsEver());
     return names.stream().map(DemoSetup::id).map(SetupId::new).allMatch(known::contains);
   }
 

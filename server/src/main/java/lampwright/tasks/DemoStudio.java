@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import lampwright.people.Ids;
 import lampwright.people.Person;
 import lampwright.people.PersonId;
+import lampwright.people.Reach;
 import lampwright.people.Role;
 import lampwright.people.StudioId;
 import lampwright.store.AnonymousTransaction;
@@ -115,7 +116,7 @@ public final class DemoStudio {
           join(in.enter(ID, owner.id()), studioName, people);
           Map<String, Person> byKey = new HashMap<>();
           people.forEach((member, person) -> byKey.put(member.key(), person));
-          return new People(new Caller(owner, Caller.Way.SESSION), byKey);
+          return new People(new Caller(owner, Caller.Way.SESSION, Reach.WHOLE), byKey);
         });
   }
 

@@ -103,7 +103,7 @@ public final class Drilling {
     int seed = wish.seed().orElseGet(() -> random.nextInt(LARGEST_SEED + 1));
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight sight = Sight.ask(in);
           DrillKind kind = wish.kind().orElseGet(() -> progress(in, caller).next());
@@ -174,7 +174,7 @@ public final class Drilling {
   public Judged answer(Caller caller, StudioId studio, Answered answered) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Judged judged = judge(in, answered);
           new DrillAnswers(in)
@@ -193,7 +193,7 @@ public final class Drilling {
 
   /** What is to be said of an answer, which is not kept: to show it again. */
   public Judged judge(Caller caller, StudioId studio, Answered answered) {
-    return database.inStudio(studio, caller.person().id(), in -> judge(in, answered));
+    return database.inStudio(studio, caller.asker(), in -> judge(in, answered));
   }
 
   private static Judged judge(StudioTransaction in, Answered answered) {
@@ -261,7 +261,7 @@ public final class Drilling {
   public Progress progress(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight.ask(in);
           return progress(in, caller);

@@ -52,7 +52,7 @@ public final class Editing {
   public Desk open(Caller caller, StudioId studio, SetupId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_SETUPS));
           return new Desk(Optional.of(Cataloguing.get(in, sight, id)), gear(in), locations(in));
@@ -67,7 +67,7 @@ public final class Editing {
   public Desk openNew(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_SETUPS);
           return new Desk(Optional.empty(), gear(in), locations(in));

@@ -133,13 +133,13 @@ public final class Exporting {
     List<AutoCloseable> afterwards = new ArrayList<>();
     boolean isReady = false;
     try {
-      database.inStudio(studio, caller.person().id(), asked);
+      database.inStudio(studio, caller.asker(), asked);
       takePlace(afterwards);
       Path spool = Spool.make(folder, afterwards);
       Ready ready =
           database.inStudioAtOneMoment(
               studio,
-              caller.person().id(),
+              caller.asker(),
               in -> read(in, asked.apply(in), base, new Spooling(spool, afterwards)));
       isReady = true;
       return ready;

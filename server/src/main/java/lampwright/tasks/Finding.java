@@ -122,7 +122,7 @@ public final class Finding implements AutoCloseable {
             .toList();
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           boolean whole = Sight.ask(in).isWhole();
           boolean byAuthor =
@@ -164,7 +164,7 @@ public final class Finding implements AutoCloseable {
       Caller caller, StudioId studio, Question question, BuildableFilters buildable) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight sight = Sight.ask(in);
           if (!question.studio().equals(studio.text())) {
@@ -224,7 +224,7 @@ public final class Finding implements AutoCloseable {
     }
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight.ask(in);
           Whereabouts whereabouts = new Whereabouts(in);
@@ -246,15 +246,14 @@ public final class Finding implements AutoCloseable {
    * @throws Refused Invalid at {@code /like} where there is none that may be seen
    */
   public LikeThis likeThis(Caller caller, StudioId studio, String setup) {
-    return database.inStudio(
-        studio, caller.person().id(), in -> LikeThis.find(in, Sight.ask(in), setup));
+    return database.inStudio(studio, caller.asker(), in -> LikeThis.find(in, Sight.ask(in), setup));
   }
 
   /** The names of the studio's kits, for a filter by what one makes. */
   public List<String> kits(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight.ask(in);
           return new KitNames(in).names();
@@ -265,7 +264,7 @@ public final class Finding implements AutoCloseable {
   public List<Filter> examples(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Question everything = Question.of(studio.text(), "");
           boolean whole = Sight.ask(in).isWhole();

@@ -64,7 +64,7 @@ public final class GearCalibrating {
     KeptGear after =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Leave.ask(in, Permission.WRITE_KITS);
               new Gear(in).holdKitsAndGear();
@@ -79,7 +79,7 @@ public final class GearCalibrating {
   private Before before(Caller caller, StudioId studio, GearId id, Permission permission) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, permission);
           KeptGear gear = GearKeeping.get(in, id);

@@ -42,7 +42,7 @@ public final class GearImporting {
       Caller caller, StudioId studio, GearFile file, boolean trial, Message message) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_KITS);
           List<FileLine> lines = lines(file);

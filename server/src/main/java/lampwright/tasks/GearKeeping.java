@@ -52,7 +52,7 @@ public final class GearKeeping {
       Caller caller, StudioId studio, GearItem item, Message message, Once once) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_KITS);
           return once.make(
@@ -84,7 +84,7 @@ public final class GearKeeping {
   public KeptGear get(Caller caller, StudioId studio, GearId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           return get(in, id);
@@ -108,7 +108,7 @@ public final class GearKeeping {
     Optional<Page.Place> after = PageCursor.read(part.cursor());
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           Page<StoredGear> page = new Gear(in).list(wish.kind(), wish.named(), after, part.limit());
@@ -120,7 +120,7 @@ public final class GearKeeping {
   public List<KeptGear> listAll(Caller caller, StudioId studio, Optional<GearKind> kind) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           return readable(in, new Gear(in).listAll(kind));
@@ -131,7 +131,7 @@ public final class GearKeeping {
   public List<KitOfGear> kits(Caller caller, StudioId studio, GearId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           get(in, id);
@@ -158,7 +158,7 @@ public final class GearKeeping {
       Message message) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_KITS);
           new Gear(in).holdKitsAndGear();
@@ -197,7 +197,7 @@ public final class GearKeeping {
       Caller caller, StudioId studio, GearId id, Optional<Integer> basedOn, Message message) {
     database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_KITS);
           Gear gear = new Gear(in);
@@ -217,7 +217,7 @@ public final class GearKeeping {
   public List<PastGear> revisions(Caller caller, StudioId studio, GearId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           get(in, id);
@@ -235,7 +235,7 @@ public final class GearKeeping {
   public PastGear revision(Caller caller, StudioId studio, GearId id, int number) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           get(in, id);

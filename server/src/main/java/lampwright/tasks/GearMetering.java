@@ -45,7 +45,7 @@ public final class GearMetering {
       Caller caller, StudioId studio, SetupId setup, TakeId id, List<LightId> lights) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_KITS));
           sight.get(in, setup);

@@ -68,7 +68,7 @@ public final class Histories {
       Caller caller, StudioId studio, SetupId id, Optional<Integer> before, int limit) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight sight = sight(in, id);
           SetupHistory history = new SetupHistory(in);
@@ -92,8 +92,7 @@ public final class Histories {
    * @throws Refused NotFound where there is none to be seen
    */
   public PastDocument get(Caller caller, StudioId studio, SetupId id, int revision) {
-    return database.inStudio(
-        studio, caller.person().id(), in -> get(in, sight(in, id), id, revision));
+    return database.inStudio(studio, caller.asker(), in -> get(in, sight(in, id), id, revision));
   }
 
   static PastDocument get(StudioTransaction in, Sight sight, SetupId id, int revision) {
@@ -136,7 +135,7 @@ public final class Histories {
     Catalogued restored =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_SETUPS));
               SetupHistory history = new SetupHistory(in);

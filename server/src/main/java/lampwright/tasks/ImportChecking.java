@@ -33,7 +33,7 @@ record ImportChecking(Database database, PictureAdding adding) {
         ImportPlan plan =
             database.inStudio(
                 job.studio(),
-                job.by().person().id(),
+                job.by().asker(),
                 in -> {
                   mayBring(in, archive);
                   return Fates.find(in, archive).plan(in);

@@ -80,7 +80,7 @@ record ImportExecution(
       }
       Map<SetupId, Integer> setups =
           database.inStudio(
-              job.studio(), job.by().person().id(), in -> write(job, in, fates, copied, files));
+              job.studio(), job.by().asker(), in -> write(job, in, fates, copied, files));
       kept = true;
       return setups;
     } finally {

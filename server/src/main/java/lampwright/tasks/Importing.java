@@ -121,7 +121,7 @@ public final class Importing implements AutoCloseable {
    * @throws Refused NotAllowed, NotFound
    */
   public void askToImport(Caller caller, StudioId studio) {
-    database.inStudio(studio, caller.person().id(), in -> Leave.ask(in, Permission.WRITE_SETUPS));
+    database.inStudio(studio, caller.asker(), in -> Leave.ask(in, Permission.WRITE_SETUPS));
   }
 
   /**
@@ -245,8 +245,7 @@ public final class Importing implements AutoCloseable {
   private ImportJob find(Caller caller, StudioId studio, String id) {
     forgetOld();
     Role role =
-        database.inStudio(
-            studio, caller.person().id(), in -> Leave.ask(in, Permission.WRITE_SETUPS));
+        database.inStudio(studio, caller.asker(), in -> Leave.ask(in, Permission.WRITE_SETUPS));
     return Optional.ofNullable(jobs.get(id))
         .filter(job -> job.studio().equals(studio))
         .filter(
@@ -268,7 +267,7 @@ public final class Importing implements AutoCloseable {
     Fates fates =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               ImportChecking.mayBring(in, archive);
               return Fates.find(in, archive, job.clashes());

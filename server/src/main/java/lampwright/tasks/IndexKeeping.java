@@ -85,7 +85,7 @@ public final class IndexKeeping {
     int setups =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Leave.ask(in, Permission.KEEP_INDEX);
               return new Setups(in).count();
@@ -153,6 +153,6 @@ public final class IndexKeeping {
   }
 
   private void mayKeep(Caller caller, StudioId studio) {
-    database.inStudio(studio, caller.person().id(), in -> Leave.ask(in, Permission.KEEP_INDEX));
+    database.inStudio(studio, caller.asker(), in -> Leave.ask(in, Permission.KEEP_INDEX));
   }
 }

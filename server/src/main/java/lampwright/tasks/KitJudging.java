@@ -107,7 +107,7 @@ final class KitJudging implements AutoCloseable {
     Optional<Task> task =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Sight sight = Sight.ask(in);
               return new KitNames(in)
@@ -271,9 +271,7 @@ final class KitJudging implements AutoCloseable {
     // Computing holds no connection.
     List<StoredSetup> stored =
         List.copyOf(
-            database
-                .inStudio(studio, caller.person().id(), in -> new Setups(in).listOf(some))
-                .values());
+            database.inStudio(studio, caller.asker(), in -> new Setups(in).listOf(some)).values());
     judge(stored, task.kit(), known.of(), stop);
   }
 

@@ -48,7 +48,7 @@ public final class KitKeeping {
   public KeptKit create(Caller caller, StudioId studio, WrittenKit kit, Once once) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_KITS);
           return once.make(
@@ -72,7 +72,7 @@ public final class KitKeeping {
   public KeptKit get(Caller caller, StudioId studio, KitId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           return get(in, id);
@@ -91,7 +91,7 @@ public final class KitKeeping {
   public List<KeptKit> list(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           return kept(in, new Kits(in).list(Optional.empty(), MOST_KITS).items());
@@ -102,7 +102,7 @@ public final class KitKeeping {
   public Map<KitId, String> names(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           Map<KitId, String> names = new LinkedHashMap<>();
@@ -123,7 +123,7 @@ public final class KitKeeping {
       Caller caller, StudioId studio, KitId id, Optional<Integer> basedOn, WrittenKit kit) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_KITS);
           new Gear(in).holdKitsAndGear();
@@ -139,7 +139,7 @@ public final class KitKeeping {
   public void delete(Caller caller, StudioId studio, KitId id, Optional<Integer> basedOn) {
     database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_KITS);
           new Gear(in).holdKitsAndGear();

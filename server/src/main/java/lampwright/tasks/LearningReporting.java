@@ -61,7 +61,7 @@ public final class LearningReporting {
   public Report report(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.SEE_LEARNING);
           List<KeptTrail> trails = TrailKeeping.all(in);

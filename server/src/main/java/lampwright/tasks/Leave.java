@@ -55,6 +55,8 @@ public final class Leave {
       case SEE_LEARNING -> "only owners see how far everybody is";
       case MOVE_STUDIO -> "only owners take out and bring in archives of the whole studio";
       case KEEP_INDEX -> "only owners look after the search index";
+      case SHARE_SETUPS -> "only authors and owners show setups to people outside";
+      case SEE_AUDIT -> "only owners read who did what";
       case MANAGE_MEMBERS -> "only owners change who belongs to the studio";
     };
   }

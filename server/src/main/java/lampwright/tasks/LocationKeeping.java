@@ -49,7 +49,7 @@ public final class LocationKeeping {
   public KeptLocation create(Caller caller, StudioId studio, Location location, Once once) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_SETUPS);
           return once.make(
@@ -75,7 +75,7 @@ public final class LocationKeeping {
   public KeptLocation get(Caller caller, StudioId studio, LocationId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           return get(in, id);
@@ -99,7 +99,7 @@ public final class LocationKeeping {
   public boolean mayWrite(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> Leave.ask(in, Permission.READ_SETUPS).may(Permission.WRITE_SETUPS));
   }
 
@@ -108,7 +108,7 @@ public final class LocationKeeping {
     Optional<Page.Place> after = PageCursor.read(wish.cursor());
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           Page<StoredLocation> page = new Locations(in).list(after, wish.limit());
@@ -131,7 +131,7 @@ public final class LocationKeeping {
     Optional<Page.Place> after = PageCursor.read(wish.cursor());
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight sight = Sight.ask(in);
           get(in, id);
@@ -150,7 +150,7 @@ public final class LocationKeeping {
       Caller caller, StudioId studio, LocationId id, Optional<Integer> basedOn, Location location) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_SETUPS);
           int from = basedOn.orElseGet(() -> get(in, id).revision());
@@ -168,7 +168,7 @@ public final class LocationKeeping {
   public void delete(Caller caller, StudioId studio, LocationId id, Optional<Integer> basedOn) {
     database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_SETUPS);
           int from = basedOn.orElseGet(() -> get(in, id).revision());

@@ -24,7 +24,7 @@ public final class MemberListing {
   public List<Member> list(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           return new Members(in).list();

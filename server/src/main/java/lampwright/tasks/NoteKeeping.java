@@ -52,7 +52,7 @@ public final class NoteKeeping {
   public KeptNote create(Caller caller, StudioId studio, SetupId setup, Note note, Once once) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.LOG_TAKES);
           mustFit(note, Sight.of(role).get(in, setup));
@@ -91,7 +91,7 @@ public final class NoteKeeping {
   public KeptNote get(Caller caller, StudioId studio, SetupId setup, NoteId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.READ_SETUPS);
           return kept(in, caller, role, stored(in, role, setup, id));
@@ -103,7 +103,7 @@ public final class NoteKeeping {
     Optional<Page.Place> after = PageCursor.read(wish.cursor());
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.READ_SETUPS);
           Sight.of(role).get(in, setup);
@@ -124,7 +124,7 @@ public final class NoteKeeping {
       Caller caller, StudioId studio, SetupId setup, NoteId id, int basedOn, Note note) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.LOG_TAKES);
           mustBeChangeable(kept(in, caller, role, stored(in, role, setup, id)));
@@ -140,7 +140,7 @@ public final class NoteKeeping {
   public void delete(Caller caller, StudioId studio, SetupId setup, NoteId id, int basedOn) {
     database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.LOG_TAKES);
           mustBeChangeable(kept(in, caller, role, stored(in, role, setup, id)));

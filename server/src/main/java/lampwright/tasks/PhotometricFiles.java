@@ -20,7 +20,7 @@ public final class PhotometricFiles {
    * @throws Refused Invalid where the file cannot be used, with the line and the reason
    */
   public CandelaFile.Read read(Caller caller, StudioId studio, String text) {
-    database.inStudio(studio, caller.person().id(), in -> Leave.ask(in, Permission.READ_SETUPS));
+    database.inStudio(studio, caller.asker(), in -> Leave.ask(in, Permission.READ_SETUPS));
     // Outside of the transaction: reading must not hold a connection.
     return switch (CandelaFile.read(text)) {
       case CandelaFile.Read file -> file;

@@ -30,7 +30,7 @@ public final class PictureShowing {
    * @throws Refused NotFound
    */
   public void askToShow(Caller caller, StudioId studio) {
-    database.inStudio(studio, caller.person().id(), in -> Leave.ask(in, Permission.READ_SETUPS));
+    database.inStudio(studio, caller.asker(), in -> Leave.ask(in, Permission.READ_SETUPS));
   }
 
   /**

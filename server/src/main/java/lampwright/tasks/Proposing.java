@@ -64,7 +64,7 @@ public final class Proposing {
       Caller caller, StudioId studio, SetupId setup, Proposal proposal, Once once) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.LOG_TAKES);
           StoredSetup current = Sight.of(role).get(in, setup);
@@ -113,7 +113,7 @@ public final class Proposing {
   public KeptProposal get(Caller caller, StudioId studio, SetupId setup, ProposalId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.LOG_TAKES);
           StoredSetup current = Sight.of(role).get(in, setup);
@@ -127,7 +127,7 @@ public final class Proposing {
     Optional<Page.Place> after = PageCursor.read(wish.cursor());
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.LOG_TAKES);
           StoredSetup current = Sight.of(role).get(in, setup);
@@ -153,7 +153,7 @@ public final class Proposing {
   public State state(Caller caller, StudioId studio, SetupId setup) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.READ_SETUPS);
           if (!role.may(Permission.LOG_TAKES)) {
@@ -181,7 +181,7 @@ public final class Proposing {
     Recorded recorded =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Leave.ask(in, Permission.WRITE_SETUPS);
               StoredProposal stored = stored(in, setup, id);
@@ -209,7 +209,7 @@ public final class Proposing {
   public void decline(Caller caller, StudioId studio, SetupId setup, ProposalId id, int basedOn) {
     database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.LOG_TAKES);
           StoredSetup current = Sight.of(role).get(in, setup);

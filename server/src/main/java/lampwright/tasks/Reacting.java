@@ -46,7 +46,7 @@ public final class Reacting {
     Both both =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               return new Both(
                   Cataloguing.get(in, Sight.ask(in), setup), kit.map(id -> Adapting.kit(in, id)));
@@ -67,7 +67,7 @@ public final class Reacting {
       SetupDocument setup,
       ReactionQuestion question,
       Optional<Kit> kit) {
-    database.inStudio(studio, caller.person().id(), in -> Leave.ask(in, Permission.READ_SETUPS));
+    database.inStudio(studio, caller.asker(), in -> Leave.ask(in, Permission.READ_SETUPS));
     return reaction(setup, question, kit);
   }
 

@@ -49,7 +49,7 @@ public final class Recording {
     Recorded recorded =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Leave.ask(in, Permission.WRITE_SETUPS);
               return record(in, id, basedOn, used, used.note().orElse(message.text()));
@@ -81,7 +81,7 @@ public final class Recording {
   public Optional<Recorded> find(Caller caller, StudioId studio, SetupId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           StoredSetup current = Sight.ask(in).get(in, id);
           return last(in, id, current.revision());
@@ -100,7 +100,7 @@ public final class Recording {
   public State state(Caller caller, StudioId studio, Catalogued setup) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.READ_SETUPS);
           return new State(

@@ -39,7 +39,7 @@ public final class SearchKeeping {
     return KeptSearch.of(
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Leave.ask(in, Permission.READ_SETUPS);
               SavedSearches searches = new SavedSearches(in);
@@ -69,7 +69,7 @@ public final class SearchKeeping {
 
   /** One of the caller's. */
   public KeptSearch get(Caller caller, StudioId studio, String id) {
-    return KeptSearch.of(database.inStudio(studio, caller.person().id(), in -> stored(in, id)));
+    return KeptSearch.of(database.inStudio(studio, caller.asker(), in -> stored(in, id)));
   }
 
   /**
@@ -85,7 +85,7 @@ public final class SearchKeeping {
     return KeptSearch.of(
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               stored(in, id);
               SavedSearches searches = new SavedSearches(in);
@@ -105,7 +105,7 @@ public final class SearchKeeping {
   public void delete(Caller caller, StudioId studio, String id, int basedOn) {
     database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           stored(in, id);
           return Cataloguing.mustBeSaved(new SavedSearches(in).delete(id, basedOn));
@@ -116,7 +116,7 @@ public final class SearchKeeping {
   public List<KeptSearch> list(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           return new SavedSearches(in).list().stream().map(KeptSearch::of).toList();

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lampwright.document.Problem;
-import lampwright.people.PersonId;
+import lampwright.people.Asker;
 import lampwright.people.StudioId;
 import lampwright.search.IndexFailure;
 import lampwright.search.Matching;
@@ -68,7 +68,7 @@ public final class SearchNews {
     }
   }
 
-  private record Whose(StudioId studio, PersonId person) {}
+  private record Whose(StudioId studio, Asker asker) {}
 
   /** A question, or why there is none. */
   private record Read(StoredSearch search, Optional<Question> question, Optional<String> problem) {}
@@ -83,7 +83,7 @@ public final class SearchNews {
     List<StoredSearch> searches =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Sight.ask(in);
               return new SavedSearches(in).list();
@@ -103,7 +103,7 @@ public final class SearchNews {
   }
 
   private StoredSearch one(Caller caller, StudioId studio, String id) {
-    return database.inStudio(studio, caller.person().id(), in -> SearchKeeping.stored(in, id));
+    return database.inStudio(studio, caller.asker(), in -> SearchKeeping.stored(in, id));
   }
 
   /**
@@ -112,7 +112,7 @@ public final class SearchNews {
    */
   public int count(Caller caller, StudioId studio) {
     List<StoredSearch> searches =
-        database.inStudio(studio, caller.person().id(), in -> new SavedSearches(in).list());
+        database.inStudio(studio, caller.asker(), in -> new SavedSearches(in).list());
     if (searches.isEmpty()) {
       return 0;
     }
@@ -120,7 +120,7 @@ public final class SearchNews {
       List<Read> reads = read(caller, studio, searches);
       String shown = finding.shown(studio);
       From from = new From(searches, narrow(caller, studio, reads, Duration.ZERO), shown);
-      Whose whose = new Whose(studio, caller.person().id());
+      Whose whose = new Whose(studio, caller.asker());
       Optional<Counted> before = remembered(whose);
       if (before.isPresent() && before.get().from().equals(from)) {
         return before.get().news();
@@ -262,6 +262,6 @@ public final class SearchNews {
               narrowed.get(i).notJudged()));
     }
     return database.inStudio(
-        studio, caller.person().id(), in -> new NewsTelling(in, found).tell(isLooking));
+        studio, caller.asker(), in -> new NewsTelling(in, found).tell(isLooking));
   }
 }

@@ -22,7 +22,7 @@ record SetupPictures(Database database) {
   <T> T in(Caller caller, StudioId studio, SetupId setup, Function<StudioTransaction, T> work) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight.ask(in).get(in, setup);
           return work.apply(in);

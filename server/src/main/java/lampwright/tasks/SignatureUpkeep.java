@@ -72,11 +72,10 @@ public final class SignatureUpkeep implements AutoCloseable {
   }
 
   private void sign(Signatures.Unsigned unsigned) {
-    database.inStudio(
+    database.inStudioForUpkeep(
         unsigned.studio(),
-        unsigned.changedBy(),
         in -> {
-          new Signatures(in).keep(unsigned.setup(), unsigned.revision(), unsigned.document());
+          Signatures.keep(in, unsigned);
           return unsigned;
         });
   }

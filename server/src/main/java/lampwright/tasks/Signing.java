@@ -42,7 +42,7 @@ public final class Signing {
   public Signed get(Caller caller, StudioId studio, SetupId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           StoredSetup stored = Sight.ask(in).get(in, id);
           SetupDocument document = StoredDocuments.read(SetupDocument.FORM, stored.document());
@@ -61,7 +61,7 @@ public final class Signing {
   public Signed get(Caller caller, StudioId studio, SetupId id, int revision) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           SetupDocument document =
               Histories.get(in, Histories.sight(in, id), id, revision).document();

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import lampwright.people.Ids;
 import lampwright.people.Person;
+import lampwright.people.Reach;
 import lampwright.people.SecretHash;
 import lampwright.store.Database;
 import lampwright.store.People;
@@ -102,7 +103,7 @@ public final class SigningIn {
           Sessions sessions = new Sessions(in);
           sessions.forgetExpired();
           Instant expiresAt = in.now().plus(IDLE_END);
-          sessions.begin(person.id(), SecretHash.of(token), expiresAt);
+          sessions.begin(ids.next(), person.id(), SecretHash.of(token), "", expiresAt);
           return new Session(token, person, expiresAt, END);
         });
   }
@@ -122,7 +123,7 @@ public final class SigningIn {
                     return new People(in).find(session.person());
                   })
               .filter(closed::isOpenTo)
-              .map(person -> new Caller(person, Caller.Way.SESSION));
+              .map(person -> new Caller(person, Caller.Way.SESSION, Reach.WHOLE));
         });
   }
 

@@ -54,7 +54,7 @@ public final class SigningOff {
   public List<Build> listWaiting(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.READ_SETUPS);
           return role.may(Permission.SIGN_OFF)
@@ -76,7 +76,7 @@ public final class SigningOff {
     Build build =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Role role = Leave.ask(in, Permission.READ_SETUPS);
               return build(in, caller, role, find(in, id));
@@ -130,7 +130,7 @@ public final class SigningOff {
   public Build judge(Caller caller, StudioId studio, String id, boolean isSignedOff, String words) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.READ_SETUPS);
           StoredBuild stored = find(in, id);

@@ -34,7 +34,7 @@ public final class Stating {
     Catalogued now =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_SETUPS));
               StoredSetup current = sight.get(in, id);

@@ -2,6 +2,7 @@ package lampwright.tasks;
 
 import java.util.List;
 import lampwright.people.Membership;
+import lampwright.people.Permission;
 import lampwright.people.Role;
 import lampwright.people.StudioId;
 import lampwright.store.Database;
@@ -17,7 +18,16 @@ public final class Studios {
 
   /** Those that the caller belongs to, by name. */
   public List<Membership> list(Caller caller) {
-    return database.asPerson(caller.person().id(), in -> new lampwright.store.Studios(in).list());
+    return database.asPerson(caller.asker(), in -> new lampwright.store.Studios(in).list());
+  }
+
+  /**
+   * Lets a member of a studio pass whose role covers something.
+   *
+   * @throws Refused NotFound for who is no member, NotAllowed for whom the role does not cover it
+   */
+  public void mustMay(Caller caller, StudioId studio, Permission permission) {
+    database.inStudio(studio, caller.asker(), in -> Leave.ask(in, permission));
   }
 
   /**

@@ -49,7 +49,7 @@ public final class Suggesting {
   public List<Suggestion> suggest(Caller caller, StudioId studio, String text, int limit) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight sight = Sight.ask(in);
           Asked asked =

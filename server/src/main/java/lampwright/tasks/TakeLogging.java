@@ -94,7 +94,7 @@ public final class TakeLogging {
   private Logged log(Caller caller, StudioId studio, SetupId setup, Take take, Time time) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.LOG_TAKES);
           Takes takes = new Takes(in, setup);
@@ -139,7 +139,7 @@ public final class TakeLogging {
   public LoggedTake get(Caller caller, StudioId studio, SetupId setup, TakeId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           return get(in, Sight.ask(in), setup, id);
         });
@@ -158,7 +158,7 @@ public final class TakeLogging {
   public int nextNumber(Caller caller, StudioId studio, SetupId setup, LocalDate day) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight.ask(in).get(in, setup);
           return new Takes(in, setup).nextNumber(day);
@@ -178,7 +178,7 @@ public final class TakeLogging {
   public May may(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.READ_SETUPS);
           return new May(
@@ -200,7 +200,7 @@ public final class TakeLogging {
     Optional<Page.Place> after = PageCursor.read(wish.page().cursor());
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight.ask(in).get(in, setup);
           Map<Integer, SetupDocument> shot = new HashMap<>();
@@ -227,7 +227,7 @@ public final class TakeLogging {
       Caller caller, StudioId studio, SetupId setup, TakeId id, int basedOn, Take take) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight sight = Sight.of(Leave.ask(in, Permission.LOG_TAKES));
           StoredTake stored = stored(in, sight, setup, id);
@@ -256,7 +256,7 @@ public final class TakeLogging {
   public void delete(Caller caller, StudioId studio, SetupId setup, TakeId id, int basedOn) {
     database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Role role = Leave.ask(in, Permission.LOG_TAKES);
           StoredTake stored = stored(in, Sight.of(role), setup, id);
@@ -281,7 +281,7 @@ public final class TakeLogging {
     Catalogued changed =
         database.inStudio(
             studio,
-            caller.person().id(),
+            caller.asker(),
             in -> {
               Sight sight = Sight.of(Leave.ask(in, Permission.WRITE_SETUPS));
               StoredTake stored = stored(in, sight, setup, id);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import lampwright.people.Ids;
 import lampwright.people.Person;
+import lampwright.people.Reach;
 import lampwright.people.SecretHash;
 import lampwright.store.Database;
 import lampwright.store.People;
@@ -27,11 +28,32 @@ public final class Tokens {
     this.closed = closed;
   }
 
+  /**
+   * What somebody wants.
+   *
+   * @param name which program it is for
+   * @param reach how much it may do
+   * @param expiresAt when it ends; empty where it lasts until it is revoked
+   */
+  public record Wish(String name, Reach reach, Optional<Instant> expiresAt) {}
+
   /** A token, without its secret. */
-  public record Token(String id, String name, Instant createdAt, Optional<Instant> lastUsedAt) {
+  public record Token(
+      String id,
+      String name,
+      Reach reach,
+      Instant createdAt,
+      Optional<Instant> expiresAt,
+      Optional<Instant> lastUsedAt) {
 
     private static Token of(lampwright.store.Tokens.Token kept) {
-      return new Token(kept.id(), kept.name(), kept.createdAt(), kept.lastUsedAt());
+      return new Token(
+          kept.id(),
+          kept.name(),
+          kept.reach(),
+          kept.createdAt(),
+          kept.expiresAt(),
+          kept.lastUsedAt());
     }
   }
 
@@ -52,10 +74,9 @@ public final class Tokens {
   /**
    * Makes a token.
    *
-   * @param name which program it is for
    * @throws Refused when the person has as many as one may have
    */
-  public Made make(Caller caller, String name) {
+  public Made make(Caller caller, Wish wish) {
     String secret = ids.nextSecret();
     return database.anonymous(
         in -> {
@@ -67,7 +88,13 @@ public final class Tokens {
           }
           return new Made(
               Token.of(
-                  tokens.create(caller.person().id(), ids.next(), SecretHash.of(secret), name)),
+                  tokens.create(
+                      caller.person().id(),
+                      ids.next(),
+                      SecretHash.of(secret),
+                      wish.name(),
+                      wish.reach(),
+                      wish.expiresAt())),
               secret);
         });
   }
@@ -99,9 +126,11 @@ public final class Tokens {
         in ->
             new lampwright.store.Tokens(in)
                 .find(SecretHash.of(secret))
-                .flatMap(token -> used(in, token))
-                .filter(closed::isOpenTo)
-                .map(person -> new Caller(person, Caller.Way.TOKEN)));
+                .flatMap(
+                    token ->
+                        used(in, token)
+                            .filter(closed::isOpenTo)
+                            .map(person -> new Caller(person, Caller.Way.TOKEN, token.reach()))));
   }
 
   private static Optional<Person> used(Transaction in, lampwright.store.Tokens.Token token) {

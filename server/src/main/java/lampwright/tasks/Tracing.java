@@ -32,7 +32,7 @@ public final class Tracing {
   public Kin kin(Caller caller, StudioId studio, Catalogued of) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight sight = Sight.ask(in);
           return new Kin(
@@ -45,7 +45,7 @@ public final class Tracing {
   public List<Child> children(Caller caller, StudioId studio, SetupId of) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Sight sight = Sight.ask(in);
           StoredSetup parent = sight.get(in, of);

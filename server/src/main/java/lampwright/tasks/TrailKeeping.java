@@ -53,7 +53,7 @@ public final class TrailKeeping {
   public KeptTrail create(Caller caller, StudioId studio, Trail trail, Once once) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_TRAILS);
           return once.make(
@@ -77,7 +77,7 @@ public final class TrailKeeping {
   public KeptTrail get(Caller caller, StudioId studio, TrailId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           return get(in, id);
@@ -97,7 +97,7 @@ public final class TrailKeeping {
     Optional<Page.Place> after = PageCursor.read(wish.cursor());
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           Page<StoredTrail> page = new Trails(in).list(after, wish.limit());
@@ -124,7 +124,7 @@ public final class TrailKeeping {
   public boolean mayWrite(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> Leave.ask(in, Permission.READ_SETUPS).may(Permission.WRITE_TRAILS));
   }
 
@@ -139,7 +139,7 @@ public final class TrailKeeping {
       Caller caller, StudioId studio, TrailId id, Optional<Integer> basedOn, Trail trail) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_TRAILS);
           mustHaveSetups(in, trail);
@@ -154,7 +154,7 @@ public final class TrailKeeping {
   public void delete(Caller caller, StudioId studio, TrailId id, Optional<Integer> basedOn) {
     database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.WRITE_TRAILS);
           int from = basedOn.orElseGet(() -> get(in, id).revision());

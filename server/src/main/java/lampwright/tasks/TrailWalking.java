@@ -44,7 +44,7 @@ public final class TrailWalking {
   public List<WalkedTrail> list(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           return walked(in, TrailKeeping.all(in), caller.person().id());
@@ -55,7 +55,7 @@ public final class TrailWalking {
   public WalkedTrail get(Caller caller, StudioId studio, TrailId id) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           return get(in, caller, id);
@@ -124,7 +124,7 @@ public final class TrailWalking {
   public WalkedTrail done(Caller caller, StudioId studio, TrailId id, StageId stage) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
           Way.Step step = reached(get(in, caller, id), stage);
@@ -159,7 +159,7 @@ public final class TrailWalking {
   public List<RunThrough> runThroughs(Caller caller, StudioId studio, SetupId setup) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Cataloguing.get(in, Sight.ask(in), setup);
           return runThroughs(in, caller, setup);
@@ -190,7 +190,7 @@ public final class TrailWalking {
       Caller caller, StudioId studio, TrailId id, StageId stage, TakeId take) {
     return database.inStudio(
         studio,
-        caller.person().id(),
+        caller.asker(),
         in -> {
           Leave.ask(in, Permission.LOG_TAKES);
           Way.Step step = reached(get(in, caller, id), stage);

@@ -1,7 +1,19 @@
 package lampwright.web;
 
+import static lampwright.people.Permission.KEEP_INDEX;
+import static lampwright.people.Permission.LOG_TAKES;
+import static lampwright.people.Permission.MOVE_STUDIO;
+import static lampwright.people.Permission.READ_SETUPS;
+import static lampwright.people.Permission.SEE_LEARNING;
+import static lampwright.people.Permission.SIGN_OFF;
+import static lampwright.people.Permission.WRITE_KITS;
+import static lampwright.people.Permission.WRITE_SETUPS;
+import static lampwright.people.Permission.WRITE_TRAILS;
 import static lampwright.web.http.Access.ANYONE;
+import static lampwright.web.http.Access.BY_LINK;
+import static lampwright.web.http.Access.IN_PERSON;
 import static lampwright.web.http.Access.SIGNED_IN;
+import static lampwright.web.http.Access.may;
 
 import lampwright.learning.glossary.Term;
 import lampwright.web.api.ArchiveApi;
@@ -162,75 +174,93 @@ public record Routes(Api api, Pages pages) {
     routes.get("/api/session", api.session()::show, SIGNED_IN);
     routes.post("/api/session", api.session()::create, ANYONE);
     routes.delete("/api/session", api.session()::delete, SIGNED_IN);
-    routes.get("/api/tokens", api.tokens()::list, SIGNED_IN);
-    routes.post("/api/tokens", api.tokens()::create, SIGNED_IN);
-    routes.delete("/api/tokens/{token}", api.tokens()::delete, SIGNED_IN);
+    routes.get("/api/tokens", api.tokens()::list, IN_PERSON);
+    routes.post("/api/tokens", api.tokens()::create, IN_PERSON);
+    routes.delete("/api/tokens/{token}", api.tokens()::delete, IN_PERSON);
     routes.get("/api/preferences", api.preferences()::get, SIGNED_IN);
     routes.put("/api/preferences", api.preferences()::replace, SIGNED_IN);
     routes.get("/api/studios", api.studios()::list, SIGNED_IN);
     routes.get("/api/openapi.json", api.description()::show, ANYONE);
     routes.get("/api/schemas/{file}", api.schemas()::show, ANYONE);
 
-    routes.get("/api/studios/{studio}/setups", api.setups()::find, SIGNED_IN);
-    routes.post("/api/studios/{studio}/setups", api.setups()::create, SIGNED_IN);
-    routes.get("/api/studios/{studio}/suggestions", api.suggestions()::list, SIGNED_IN);
-    routes.post("/api/studios/{studio}/shown-pictures", api.shownPictures()::show, SIGNED_IN);
-    routes.get("/api/studios/{studio}/setups/{setup}", api.setups()::get, SIGNED_IN);
-    routes.put("/api/studios/{studio}/setups/{setup}", api.setups()::replace, SIGNED_IN);
-    routes.patch("/api/studios/{studio}/setups/{setup}", api.setups()::change, SIGNED_IN);
-    routes.delete("/api/studios/{studio}/setups/{setup}", api.setups()::delete, SIGNED_IN);
-    routes.get("/api/studios/{studio}/setups/{setup}/children", api.setups()::children, SIGNED_IN);
-    routes.get("/api/studios/{studio}/setups/{setup}/used", api.used()::get, SIGNED_IN);
-    routes.post("/api/studios/{studio}/setups/{setup}/used", api.used()::record, SIGNED_IN);
-    routes.get("/api/studios/{studio}/setups/{setup}/revisions", api.histories()::list, SIGNED_IN);
+    routes.get("/api/studios/{studio}/setups", api.setups()::find, may(READ_SETUPS));
+    routes.post("/api/studios/{studio}/setups", api.setups()::create, may(WRITE_SETUPS));
+    routes.get("/api/studios/{studio}/suggestions", api.suggestions()::list, may(READ_SETUPS));
+    routes.post(
+        "/api/studios/{studio}/shown-pictures", api.shownPictures()::show, may(READ_SETUPS));
+    routes.get("/api/studios/{studio}/setups/{setup}", api.setups()::get, may(READ_SETUPS));
+    routes.put("/api/studios/{studio}/setups/{setup}", api.setups()::replace, may(WRITE_SETUPS));
+    routes.patch("/api/studios/{studio}/setups/{setup}", api.setups()::change, may(WRITE_SETUPS));
+    routes.delete("/api/studios/{studio}/setups/{setup}", api.setups()::delete, may(WRITE_SETUPS));
+    routes.get(
+        "/api/studios/{studio}/setups/{setup}/children", api.setups()::children, may(READ_SETUPS));
+    routes.get("/api/studios/{studio}/setups/{setup}/used", api.used()::get, may(READ_SETUPS));
+    routes.post("/api/studios/{studio}/setups/{setup}/used", api.used()::record, may(WRITE_SETUPS));
+    routes.get(
+        "/api/studios/{studio}/setups/{setup}/revisions", api.histories()::list, may(READ_SETUPS));
     routes.get(
         "/api/studios/{studio}/setups/{setup}/revisions/{revision}",
         api.histories()::get,
-        SIGNED_IN);
+        may(READ_SETUPS));
     routes.post(
-        "/api/studios/{studio}/setups/{setup}/restorations", api.histories()::restore, SIGNED_IN);
-    routes.get("/api/studios/{studio}/setups/{setup}/state", api.histories()::standing, SIGNED_IN);
-    routes.put("/api/studios/{studio}/setups/{setup}/state", api.histories()::stand, SIGNED_IN);
+        "/api/studios/{studio}/setups/{setup}/restorations",
+        api.histories()::restore,
+        may(WRITE_SETUPS));
     routes.get(
-        "/api/studios/{studio}/setups/{setup}/comparison", api.comparisons()::compare, SIGNED_IN);
-    routes.post("/api/studios/{studio}/setups/{setup}/copies", api.histories()::copy, SIGNED_IN);
+        "/api/studios/{studio}/setups/{setup}/state", api.histories()::standing, may(READ_SETUPS));
+    routes.put(
+        "/api/studios/{studio}/setups/{setup}/state", api.histories()::stand, may(WRITE_SETUPS));
+    routes.get(
+        "/api/studios/{studio}/setups/{setup}/comparison",
+        api.comparisons()::compare,
+        may(READ_SETUPS));
+    routes.post(
+        "/api/studios/{studio}/setups/{setup}/copies", api.histories()::copy, may(WRITE_SETUPS));
     String pictures = "/api/studios/{studio}/setups/{setup}/pictures";
-    routes.get(pictures, api.pictures()::list, SIGNED_IN);
-    routes.post(pictures, api.pictures()::create, SIGNED_IN);
-    routes.get(pictures + "/{picture}", api.pictures()::get, SIGNED_IN);
-    routes.put(pictures + "/{picture}", api.pictures()::replace, SIGNED_IN);
-    routes.patch(pictures + "/{picture}", api.pictures()::change, SIGNED_IN);
-    routes.delete(pictures + "/{picture}", api.pictures()::delete, SIGNED_IN);
-    routes.get(pictures + "/{picture}/comparison", api.pictures()::compare, SIGNED_IN);
-    routes.get(pictures + "/{picture}/thumbnail", api.pictures()::thumbnail, SIGNED_IN);
-    routes.get(pictures + "/{picture}/screen", api.pictures()::screen, SIGNED_IN);
-    routes.get(pictures + "/{picture}/original", api.pictures()::original, SIGNED_IN);
-    routes.get("/api/studios/{studio}/setups/{setup}/figures", api.computing()::figures, SIGNED_IN);
-    routes.get("/api/studios/{studio}/setups/{setup}/signature", api.signatures()::get, SIGNED_IN);
+    routes.get(pictures, api.pictures()::list, may(READ_SETUPS));
+    routes.post(pictures, api.pictures()::create, may(LOG_TAKES));
+    routes.get(pictures + "/{picture}", api.pictures()::get, may(READ_SETUPS));
+    routes.put(pictures + "/{picture}", api.pictures()::replace, may(WRITE_SETUPS));
+    routes.patch(pictures + "/{picture}", api.pictures()::change, may(WRITE_SETUPS));
+    routes.delete(pictures + "/{picture}", api.pictures()::delete, may(WRITE_SETUPS));
+    routes.get(pictures + "/{picture}/comparison", api.pictures()::compare, may(READ_SETUPS));
+    routes.get(pictures + "/{picture}/thumbnail", api.pictures()::thumbnail, may(READ_SETUPS));
+    routes.get(pictures + "/{picture}/screen", api.pictures()::screen, may(READ_SETUPS));
+    routes.get(pictures + "/{picture}/original", api.pictures()::original, may(READ_SETUPS));
+    routes.get(
+        "/api/studios/{studio}/setups/{setup}/figures", api.computing()::figures, may(READ_SETUPS));
+    routes.get(
+        "/api/studios/{studio}/setups/{setup}/signature", api.signatures()::get, may(READ_SETUPS));
     routes.get(
         "/api/studios/{studio}/setups/{setup}/revisions/{revision}/signature",
         api.signatures()::getOfRevision,
-        SIGNED_IN);
-    routes.get("/api/studios/{studio}/setups/{setup}/sun", api.sun()::show, SIGNED_IN);
+        may(READ_SETUPS));
+    routes.get("/api/studios/{studio}/setups/{setup}/sun", api.sun()::show, may(READ_SETUPS));
     routes.post(
-        "/api/studios/{studio}/setups/{setup}/adaptations", api.computing()::adapt, SIGNED_IN);
-    routes.post("/api/studios/{studio}/figures", api.computing()::figuresOfBody, SIGNED_IN);
+        "/api/studios/{studio}/setups/{setup}/adaptations",
+        api.computing()::adapt,
+        may(READ_SETUPS));
+    routes.post("/api/studios/{studio}/figures", api.computing()::figuresOfBody, may(READ_SETUPS));
     routes.post(
-        "/api/studios/{studio}/setups/{setup}/reading-maps", api.readingMaps()::map, SIGNED_IN);
-    routes.post("/api/studios/{studio}/reading-maps", api.readingMaps()::mapBody, SIGNED_IN);
-    routes.post("/api/studios/{studio}/adaptations", api.computing()::adaptBody, SIGNED_IN);
-    routes.post("/api/studios/{studio}/candela-tables", api.candelaTables()::read, SIGNED_IN);
-    routes.post("/api/studios/{studio}/calibrations", api.calibrations()::calibrate, SIGNED_IN);
-    routes.get("/api/studios/{studio}/kits", api.kits()::list, SIGNED_IN);
-    routes.post("/api/studios/{studio}/kits", api.kits()::create, SIGNED_IN);
-    routes.get("/api/studios/{studio}/kits/{kit}", api.kits()::get, SIGNED_IN);
-    routes.put("/api/studios/{studio}/kits/{kit}", api.kits()::replace, SIGNED_IN);
-    routes.patch("/api/studios/{studio}/kits/{kit}", api.kits()::change, SIGNED_IN);
-    routes.delete("/api/studios/{studio}/kits/{kit}", api.kits()::delete, SIGNED_IN);
+        "/api/studios/{studio}/setups/{setup}/reading-maps",
+        api.readingMaps()::map,
+        may(READ_SETUPS));
+    routes.post("/api/studios/{studio}/reading-maps", api.readingMaps()::mapBody, may(READ_SETUPS));
+    routes.post("/api/studios/{studio}/adaptations", api.computing()::adaptBody, may(READ_SETUPS));
+    routes.post(
+        "/api/studios/{studio}/candela-tables", api.candelaTables()::read, may(READ_SETUPS));
+    routes.post(
+        "/api/studios/{studio}/calibrations", api.calibrations()::calibrate, may(READ_SETUPS));
+    routes.get("/api/studios/{studio}/kits", api.kits()::list, may(READ_SETUPS));
+    routes.post("/api/studios/{studio}/kits", api.kits()::create, may(WRITE_KITS));
+    routes.get("/api/studios/{studio}/kits/{kit}", api.kits()::get, may(READ_SETUPS));
+    routes.put("/api/studios/{studio}/kits/{kit}", api.kits()::replace, may(WRITE_KITS));
+    routes.patch("/api/studios/{studio}/kits/{kit}", api.kits()::change, may(WRITE_KITS));
+    routes.delete("/api/studios/{studio}/kits/{kit}", api.kits()::delete, may(WRITE_KITS));
 
     gear(routes);
     reactions(routes);
-    routes.get("/api/studios/{studio}/packing", api.packing()::show, SIGNED_IN);
+    routes.get("/api/studios/{studio}/packing", api.packing()::show, may(READ_SETUPS));
     places(routes);
     takesAndNotes(routes);
     proposals(routes);
@@ -251,26 +281,31 @@ public record Routes(Api api, Pages pages) {
     routes.post("/sign-out", pages.signIn()::signOut, SIGNED_IN);
     routes.get("/preferences", pages.preferences()::show, SIGNED_IN);
     routes.post("/preferences", pages.preferences()::change, SIGNED_IN);
-    routes.get("/first-owner/{secret}", pages.firstOwner()::show, ANYONE);
-    routes.post("/first-owner/{secret}", pages.firstOwner()::become, ANYONE);
+    routes.get("/first-owner/{secret}", pages.firstOwner()::show, BY_LINK);
+    routes.post("/first-owner/{secret}", pages.firstOwner()::become, BY_LINK);
     routes.get("/problems/{kind}", pages.problems()::explain, ANYONE);
-    routes.get("/studios/{studio}/setups", pages.find()::find, SIGNED_IN);
+    routes.get("/studios/{studio}/setups", pages.find()::find, may(READ_SETUPS));
     // Before the page of one setup, whose id an address would else seem to name.
-    routes.get("/studios/{studio}/setups/new", pages.editor()::showNew, SIGNED_IN);
-    routes.post("/studios/{studio}/setups/new", pages.editor()::create, SIGNED_IN);
-    routes.get("/studios/{studio}/setups/{setup}/edit", pages.editor()::show, SIGNED_IN);
-    routes.post("/studios/{studio}/setups/{setup}/edit", pages.editor()::save, SIGNED_IN);
-    routes.get("/studios/{studio}/setups/{setup}", pages.setups()::show, SIGNED_IN);
-    routes.get("/studios/{studio}/setups/{setup}/used", pages.setups()::showUsed, SIGNED_IN);
-    routes.post("/studios/{studio}/setups/{setup}/used", pages.setups()::recordUsed, SIGNED_IN);
-    routes.get("/studios/{studio}/setups/{setup}/revisions", pages.life()::history, SIGNED_IN);
-    routes.get("/studios/{studio}/setups/{setup}/changes", pages.life()::changes, SIGNED_IN);
-    routes.post("/studios/{studio}/setups/{setup}/state", pages.life()::stand, SIGNED_IN);
-    routes.post("/studios/{studio}/setups/{setup}/restorations", pages.life()::restore, SIGNED_IN);
-    routes.get("/studios/{studio}/setups/{setup}/beside", pages.beside()::show, SIGNED_IN);
-    routes.get("/studios/{studio}/setups/{setup}/figures", pages.setups()::figures, SIGNED_IN);
-    routes.get("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::show, SIGNED_IN);
-    routes.post("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::save, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/new", pages.editor()::showNew, may(WRITE_SETUPS));
+    routes.post("/studios/{studio}/setups/new", pages.editor()::create, may(WRITE_SETUPS));
+    routes.get("/studios/{studio}/setups/{setup}/edit", pages.editor()::show, may(WRITE_SETUPS));
+    routes.post("/studios/{studio}/setups/{setup}/edit", pages.editor()::save, may(WRITE_SETUPS));
+    routes.get("/studios/{studio}/setups/{setup}", pages.setups()::show, may(READ_SETUPS));
+    routes.get("/studios/{studio}/setups/{setup}/used", pages.setups()::showUsed, may(READ_SETUPS));
+    routes.post(
+        "/studios/{studio}/setups/{setup}/used", pages.setups()::recordUsed, may(LOG_TAKES));
+    routes.get(
+        "/studios/{studio}/setups/{setup}/revisions", pages.life()::history, may(READ_SETUPS));
+    routes.get("/studios/{studio}/setups/{setup}/changes", pages.life()::changes, may(READ_SETUPS));
+    routes.post("/studios/{studio}/setups/{setup}/state", pages.life()::stand, may(WRITE_SETUPS));
+    routes.post(
+        "/studios/{studio}/setups/{setup}/restorations", pages.life()::restore, may(WRITE_SETUPS));
+    routes.get("/studios/{studio}/setups/{setup}/beside", pages.beside()::show, may(READ_SETUPS));
+    routes.get(
+        "/studios/{studio}/setups/{setup}/figures", pages.setups()::figures, may(READ_SETUPS));
+    routes.get("/studios/{studio}/setups/{setup}/adapted", pages.adapted()::show, may(READ_SETUPS));
+    routes.post(
+        "/studios/{studio}/setups/{setup}/adapted", pages.adapted()::save, may(WRITE_SETUPS));
     routes.get("/assets/{hash}/<name>", pages.assets()::show, ANYONE);
   }
 
@@ -280,228 +315,230 @@ public record Routes(Api api, Pages pages) {
 
   private void reactions(RouteList routes) {
     String setup = "/studios/{studio}/setups/{setup}";
-    routes.post("/api" + setup + "/reactions", api.reactions()::react, SIGNED_IN);
-    routes.post("/api/studios/{studio}/reactions", api.reactions()::reactBody, SIGNED_IN);
-    routes.get(setup + "/now", pages.now()::show, SIGNED_IN);
+    routes.post("/api" + setup + "/reactions", api.reactions()::react, may(READ_SETUPS));
+    routes.post("/api/studios/{studio}/reactions", api.reactions()::reactBody, may(READ_SETUPS));
+    routes.get(setup + "/now", pages.now()::show, may(READ_SETUPS));
   }
 
   private void learning(RouteList routes) {
-    routes.get("/studios/{studio}/learning", pages.learning()::show, SIGNED_IN);
+    routes.get("/studios/{studio}/learning", pages.learning()::show, may(READ_SETUPS));
     String drills = "/studios/{studio}/drills";
-    routes.get(drills, pages.drills()::show, SIGNED_IN);
-    routes.post(drills, pages.drills()::answer, SIGNED_IN);
-    routes.get("/api" + drills, api.drills()::ask, SIGNED_IN);
-    routes.post("/api" + drills + "/answers", api.drills()::answer, SIGNED_IN);
-    routes.get("/api" + drills + "/progress", api.drills()::progress, SIGNED_IN);
+    routes.get(drills, pages.drills()::show, may(READ_SETUPS));
+    routes.post(drills, pages.drills()::answer, may(READ_SETUPS));
+    routes.get("/api" + drills, api.drills()::ask, may(READ_SETUPS));
+    routes.post("/api" + drills + "/answers", api.drills()::answer, may(READ_SETUPS));
+    routes.get("/api" + drills + "/progress", api.drills()::progress, may(READ_SETUPS));
     trails(routes);
   }
 
   private void trails(RouteList routes) {
     String trails = "/api/studios/{studio}/trails";
     String trail = trails + "/{trail}";
-    routes.get(trails, api.trails()::list, SIGNED_IN);
-    routes.post(trails, api.trails()::create, SIGNED_IN);
-    routes.get(trail, api.trails()::get, SIGNED_IN);
-    routes.put(trail, api.trails()::replace, SIGNED_IN);
-    routes.patch(trail, api.trails()::change, SIGNED_IN);
-    routes.delete(trail, api.trails()::delete, SIGNED_IN);
-    routes.get(trail + "/way", api.trails()::way, SIGNED_IN);
-    routes.post(trail + "/stages/{stage}/done", api.trails()::done, SIGNED_IN);
-    routes.post(trail + "/stages/{stage}/builds", api.trails()::handIn, SIGNED_IN);
+    routes.get(trails, api.trails()::list, may(READ_SETUPS));
+    routes.post(trails, api.trails()::create, may(WRITE_TRAILS));
+    routes.get(trail, api.trails()::get, may(READ_SETUPS));
+    routes.put(trail, api.trails()::replace, may(WRITE_TRAILS));
+    routes.patch(trail, api.trails()::change, may(WRITE_TRAILS));
+    routes.delete(trail, api.trails()::delete, may(WRITE_TRAILS));
+    routes.get(trail + "/way", api.trails()::way, may(READ_SETUPS));
+    routes.post(trail + "/stages/{stage}/done", api.trails()::done, may(READ_SETUPS));
+    routes.post(trail + "/stages/{stage}/builds", api.trails()::handIn, may(LOG_TAKES));
     String builds = "/api/studios/{studio}/builds";
-    routes.get(builds, api.trails()::builds, SIGNED_IN);
-    routes.get(builds + "/{build}", api.trails()::build, SIGNED_IN);
-    routes.post(builds + "/{build}/judgement", api.trails()::judge, SIGNED_IN);
-    routes.get("/api/studios/{studio}/learning", api.trails()::report, SIGNED_IN);
+    routes.get(builds, api.trails()::builds, may(READ_SETUPS));
+    routes.get(builds + "/{build}", api.trails()::build, may(READ_SETUPS));
+    routes.post(builds + "/{build}/judgement", api.trails()::judge, may(SIGN_OFF));
+    routes.get("/api/studios/{studio}/learning", api.trails()::report, may(SEE_LEARNING));
     String pages = "/studios/{studio}/trails";
-    routes.get(pages + "/new", this.pages.trailForms()::showNew, SIGNED_IN);
-    routes.post(pages + "/new", this.pages.trailForms()::create, SIGNED_IN);
-    routes.get(pages + "/{trail}", this.pages.trails()::show, SIGNED_IN);
-    routes.post(pages + "/{trail}/stages/{stage}", this.pages.trails()::go, SIGNED_IN);
-    routes.get(pages + "/{trail}/change", this.pages.trailForms()::showChange, SIGNED_IN);
-    routes.post(pages + "/{trail}/change", this.pages.trailForms()::change, SIGNED_IN);
+    routes.get(pages + "/new", this.pages.trailForms()::showNew, may(WRITE_TRAILS));
+    routes.post(pages + "/new", this.pages.trailForms()::create, may(WRITE_TRAILS));
+    routes.get(pages + "/{trail}", this.pages.trails()::show, may(READ_SETUPS));
+    routes.post(pages + "/{trail}/stages/{stage}", this.pages.trails()::go, may(READ_SETUPS));
+    routes.get(pages + "/{trail}/change", this.pages.trailForms()::showChange, may(WRITE_TRAILS));
+    routes.post(pages + "/{trail}/change", this.pages.trailForms()::change, may(WRITE_TRAILS));
     String signOffs = "/studios/{studio}/builds/{build}";
-    routes.get(signOffs, this.pages.signOffs()::show, SIGNED_IN);
-    routes.post(signOffs, this.pages.signOffs()::judge, SIGNED_IN);
-    routes.get("/studios/{studio}/learning/report", this.pages.signOffs()::report, SIGNED_IN);
+    routes.get(signOffs, this.pages.signOffs()::show, may(READ_SETUPS));
+    routes.post(signOffs, this.pages.signOffs()::judge, may(SIGN_OFF));
+    routes.get(
+        "/studios/{studio}/learning/report", this.pages.signOffs()::report, may(SEE_LEARNING));
   }
 
   private void onLocation(RouteList routes) {
-    routes.get("/studios/{studio}/setups/{setup}/field", pages.field()::show, SIGNED_IN);
-    routes.get("/studios/{studio}/field", pages.field()::list, SIGNED_IN);
-    routes.get("/studios/{studio}/packing", pages.packing()::show, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/{setup}/field", pages.field()::show, may(READ_SETUPS));
+    routes.get("/studios/{studio}/field", pages.field()::list, may(READ_SETUPS));
+    routes.get("/studios/{studio}/packing", pages.packing()::show, may(READ_SETUPS));
     routes.get("/worker.js", pages.field()::worker, ANYONE);
     routes.get("/manifest.webmanifest", pages.field()::manifest, ANYONE);
   }
 
   private void lightByLight(RouteList routes) {
-    routes.get("/studios/{studio}/setups/{setup}/lights", pages.without()::show, SIGNED_IN);
+    routes.get("/studios/{studio}/setups/{setup}/lights", pages.without()::show, may(READ_SETUPS));
   }
 
   private void fieldSheets(RouteList routes) {
     String sheet = "/studios/{studio}/setups/{setup}/sheet";
-    routes.get(sheet, pages.sheets()::show, SIGNED_IN);
-    routes.get(sheet + ".pdf", pages.sheets()::file, SIGNED_IN);
-    routes.get("/api" + sheet + ".pdf", pages.sheets()::file, SIGNED_IN);
+    routes.get(sheet, pages.sheets()::show, may(READ_SETUPS));
+    routes.get(sheet + ".pdf", pages.sheets()::file, may(READ_SETUPS));
+    routes.get("/api" + sheet + ".pdf", pages.sheets()::file, may(READ_SETUPS));
   }
 
   private void pagesOfTheDay(RouteList routes) {
     String locations = "/studios/{studio}/locations";
-    routes.get(locations, pages.locations()::list, SIGNED_IN);
-    routes.get(locations + "/new", pages.locations()::showNew, SIGNED_IN);
-    routes.post(locations + "/new", pages.locations()::create, SIGNED_IN);
-    routes.get(locations + "/{location}", pages.locations()::show, SIGNED_IN);
-    routes.get(locations + "/{location}/change", pages.locations()::showChange, SIGNED_IN);
-    routes.post(locations + "/{location}/change", pages.locations()::change, SIGNED_IN);
+    routes.get(locations, pages.locations()::list, may(READ_SETUPS));
+    routes.get(locations + "/new", pages.locations()::showNew, may(WRITE_SETUPS));
+    routes.post(locations + "/new", pages.locations()::create, may(WRITE_SETUPS));
+    routes.get(locations + "/{location}", pages.locations()::show, may(READ_SETUPS));
+    routes.get(locations + "/{location}/change", pages.locations()::showChange, may(WRITE_SETUPS));
+    routes.post(locations + "/{location}/change", pages.locations()::change, may(WRITE_SETUPS));
     String setup = "/studios/{studio}/setups/{setup}";
-    routes.get(setup + "/takes", pages.takes()::show, SIGNED_IN);
-    routes.post(setup + "/takes", pages.takes()::log, SIGNED_IN);
-    routes.get(setup + "/takes/{take}", pages.takes()::showLog, SIGNED_IN);
-    routes.post(setup + "/takes/{take}", pages.takes()::correct, SIGNED_IN);
-    routes.post(setup + "/takes/{take}/withdrawal", pages.takes()::withdraw, SIGNED_IN);
-    routes.post(setup + "/takes/{take}/readings", pages.takes()::keepReadings, SIGNED_IN);
-    routes.get(setup + "/notes", pages.takes()::showLog, SIGNED_IN);
-    routes.post(setup + "/notes", pages.takes()::note, SIGNED_IN);
+    routes.get(setup + "/takes", pages.takes()::show, may(READ_SETUPS));
+    routes.post(setup + "/takes", pages.takes()::log, may(LOG_TAKES));
+    routes.get(setup + "/takes/{take}", pages.takes()::showLog, may(LOG_TAKES));
+    routes.post(setup + "/takes/{take}", pages.takes()::correct, may(LOG_TAKES));
+    routes.post(setup + "/takes/{take}/withdrawal", pages.takes()::withdraw, may(LOG_TAKES));
+    routes.post(setup + "/takes/{take}/readings", pages.takes()::keepReadings, may(WRITE_SETUPS));
+    routes.get(setup + "/notes", pages.takes()::showLog, may(READ_SETUPS));
+    routes.post(setup + "/notes", pages.takes()::note, may(LOG_TAKES));
   }
 
   private void pagesOfPictures(RouteList routes) {
     String all = "/studios/{studio}/setups/{setup}/pictures";
-    routes.get(all, pages.pictures()::list, SIGNED_IN);
-    routes.post(all, pages.pictures()::add, SIGNED_IN);
-    routes.post("/studios/{studio}/shown-pictures", pages.shownPictures()::show, SIGNED_IN);
-    routes.get(all + "/{picture}", pages.pictures()::show, SIGNED_IN);
-    routes.post(all + "/{picture}", pages.pictures()::change, SIGNED_IN);
-    routes.get(all + "/{picture}/removal", pages.pictures()::showRemoval, SIGNED_IN);
-    routes.post(all + "/{picture}/removal", pages.pictures()::remove, SIGNED_IN);
+    routes.get(all, pages.pictures()::list, may(READ_SETUPS));
+    routes.post(all, pages.pictures()::add, may(LOG_TAKES));
+    routes.post("/studios/{studio}/shown-pictures", pages.shownPictures()::show, may(READ_SETUPS));
+    routes.get(all + "/{picture}", pages.pictures()::show, may(READ_SETUPS));
+    routes.post(all + "/{picture}", pages.pictures()::change, may(WRITE_SETUPS));
+    routes.get(all + "/{picture}/removal", pages.pictures()::showRemoval, may(READ_SETUPS));
+    routes.post(all + "/{picture}/removal", pages.pictures()::remove, may(WRITE_SETUPS));
   }
 
   private void pagesOfTheStudio(RouteList routes) {
     String kits = "/studios/{studio}/kits";
-    routes.get(kits, pages.kits()::list, SIGNED_IN);
-    routes.get(kits + "/new", pages.kits()::showNew, SIGNED_IN);
-    routes.post(kits + "/new", pages.kits()::create, SIGNED_IN);
-    routes.get(kits + "/{kit}", pages.kits()::show, SIGNED_IN);
-    routes.get(kits + "/{kit}/change", pages.kits()::showChange, SIGNED_IN);
-    routes.post(kits + "/{kit}/change", pages.kits()::change, SIGNED_IN);
-    routes.post(kits + "/{kit}/removal", pages.kits()::remove, SIGNED_IN);
+    routes.get(kits, pages.kits()::list, may(READ_SETUPS));
+    routes.get(kits + "/new", pages.kits()::showNew, may(WRITE_KITS));
+    routes.post(kits + "/new", pages.kits()::create, may(WRITE_KITS));
+    routes.get(kits + "/{kit}", pages.kits()::show, may(READ_SETUPS));
+    routes.get(kits + "/{kit}/change", pages.kits()::showChange, may(WRITE_KITS));
+    routes.post(kits + "/{kit}/change", pages.kits()::change, may(WRITE_KITS));
+    routes.post(kits + "/{kit}/removal", pages.kits()::remove, may(WRITE_KITS));
     String gear = "/studios/{studio}/gear";
-    routes.get(gear, pages.gear()::list, SIGNED_IN);
-    routes.get(gear + "/new", pages.gearForms()::showNew, SIGNED_IN);
-    routes.post(gear + "/new", pages.gearForms()::create, SIGNED_IN);
-    routes.get(gear + "/{gear}", pages.gear()::show, SIGNED_IN);
-    routes.get(gear + "/{gear}/change", pages.gearForms()::showChange, SIGNED_IN);
-    routes.post(gear + "/{gear}/change", pages.gearForms()::change, SIGNED_IN);
-    routes.post(gear + "/{gear}/removal", pages.gearForms()::retire, SIGNED_IN);
-    routes.post(gear + "/{gear}/calibration", pages.gear()::adopt, SIGNED_IN);
-    routes.get("/studios/{studio}/people", pages.people()::show, SIGNED_IN);
-    routes.get("/studios/{studio}/archive", pages.archives()::show, SIGNED_IN);
-    routes.post("/studios/{studio}/archive", pages.archives()::receive, SIGNED_IN);
+    routes.get(gear, pages.gear()::list, may(READ_SETUPS));
+    routes.get(gear + "/new", pages.gearForms()::showNew, may(WRITE_KITS));
+    routes.post(gear + "/new", pages.gearForms()::create, may(WRITE_KITS));
+    routes.get(gear + "/{gear}", pages.gear()::show, may(READ_SETUPS));
+    routes.get(gear + "/{gear}/change", pages.gearForms()::showChange, may(WRITE_KITS));
+    routes.post(gear + "/{gear}/change", pages.gearForms()::change, may(WRITE_KITS));
+    routes.post(gear + "/{gear}/removal", pages.gearForms()::retire, may(WRITE_KITS));
+    routes.post(gear + "/{gear}/calibration", pages.gear()::adopt, may(WRITE_KITS));
+    routes.get("/studios/{studio}/people", pages.people()::show, may(READ_SETUPS));
+    routes.get("/studios/{studio}/archive", pages.archives()::show, may(WRITE_SETUPS));
+    routes.post("/studios/{studio}/archive", pages.archives()::receive, may(WRITE_SETUPS));
     String index = "/studios/{studio}/index";
-    routes.get(index, pages.index()::show, SIGNED_IN);
-    routes.post(index + "/rebuild", pages.index()::start, SIGNED_IN);
-    routes.post(index + "/stop", pages.index()::stop, SIGNED_IN);
+    routes.get(index, pages.index()::show, may(KEEP_INDEX));
+    routes.post(index + "/rebuild", pages.index()::start, may(KEEP_INDEX));
+    routes.post(index + "/stop", pages.index()::stop, may(KEEP_INDEX));
     String imports = "/studios/{studio}/imports/{import}";
-    routes.get(imports, pages.archives()::showImport, SIGNED_IN);
-    routes.post(imports + "/execution", pages.archives()::start, SIGNED_IN);
-    routes.post(imports + "/removal", pages.archives()::discard, SIGNED_IN);
+    routes.get(imports, pages.archives()::showImport, may(WRITE_SETUPS));
+    routes.post(imports + "/execution", pages.archives()::start, may(WRITE_SETUPS));
+    routes.post(imports + "/removal", pages.archives()::discard, may(WRITE_SETUPS));
   }
 
   private void proposals(RouteList routes) {
     String proposals = "/api/studios/{studio}/setups/{setup}/proposals";
     String proposal = proposals + "/{proposal}";
-    routes.get(proposals, api.proposals()::list, SIGNED_IN);
-    routes.post(proposals, api.proposals()::create, SIGNED_IN);
-    routes.get(proposal, api.proposals()::get, SIGNED_IN);
-    routes.delete(proposal, api.proposals()::decline, SIGNED_IN);
-    routes.post(proposal + "/acceptance", api.proposals()::accept, SIGNED_IN);
+    routes.get(proposals, api.proposals()::list, may(LOG_TAKES));
+    routes.post(proposals, api.proposals()::create, may(LOG_TAKES));
+    routes.get(proposal, api.proposals()::get, may(LOG_TAKES));
+    routes.delete(proposal, api.proposals()::decline, may(LOG_TAKES));
+    routes.post(proposal + "/acceptance", api.proposals()::accept, may(WRITE_SETUPS));
     String shown = "/studios/{studio}/setups/{setup}/proposals/{proposal}";
-    routes.get(shown, pages.proposals()::leadBack, SIGNED_IN);
-    routes.post(shown, pages.proposals()::accept, SIGNED_IN);
-    routes.post(shown + "/withdrawal", pages.proposals()::decline, SIGNED_IN);
+    routes.get(shown, pages.proposals()::leadBack, may(LOG_TAKES));
+    routes.post(shown, pages.proposals()::accept, may(WRITE_SETUPS));
+    routes.post(shown + "/withdrawal", pages.proposals()::decline, may(LOG_TAKES));
   }
 
   private void takesAndNotes(RouteList routes) {
     String takes = "/api/studios/{studio}/setups/{setup}/takes";
     String take = takes + "/{take}";
-    routes.get(takes, api.takes()::list, SIGNED_IN);
-    routes.post(takes, api.takes()::create, SIGNED_IN);
-    routes.get(take, api.takes()::get, SIGNED_IN);
-    routes.put(take, api.takes()::replace, SIGNED_IN);
-    routes.patch(take, api.takes()::change, SIGNED_IN);
-    routes.delete(take, api.takes()::delete, SIGNED_IN);
-    routes.post(take + "/calibration", api.takes()::calibrate, SIGNED_IN);
-    routes.post(take + "/gear-readings", api.takes()::keepWithGear, SIGNED_IN);
+    routes.get(takes, api.takes()::list, may(READ_SETUPS));
+    routes.post(takes, api.takes()::create, may(LOG_TAKES));
+    routes.get(take, api.takes()::get, may(READ_SETUPS));
+    routes.put(take, api.takes()::replace, may(LOG_TAKES));
+    routes.patch(take, api.takes()::change, may(LOG_TAKES));
+    routes.delete(take, api.takes()::delete, may(LOG_TAKES));
+    routes.post(take + "/calibration", api.takes()::calibrate, may(WRITE_SETUPS));
+    routes.post(take + "/gear-readings", api.takes()::keepWithGear, may(WRITE_KITS));
     String notes = "/api/studios/{studio}/setups/{setup}/notes";
     String note = notes + "/{note}";
-    routes.get(notes, api.notes()::list, SIGNED_IN);
-    routes.post(notes, api.notes()::create, SIGNED_IN);
-    routes.get(note, api.notes()::get, SIGNED_IN);
-    routes.put(note, api.notes()::replace, SIGNED_IN);
-    routes.patch(note, api.notes()::change, SIGNED_IN);
-    routes.delete(note, api.notes()::delete, SIGNED_IN);
+    routes.get(notes, api.notes()::list, may(READ_SETUPS));
+    routes.post(notes, api.notes()::create, may(LOG_TAKES));
+    routes.get(note, api.notes()::get, may(READ_SETUPS));
+    routes.put(note, api.notes()::replace, may(LOG_TAKES));
+    routes.patch(note, api.notes()::change, may(LOG_TAKES));
+    routes.delete(note, api.notes()::delete, may(LOG_TAKES));
   }
 
   private void gear(RouteList routes) {
     String all = "/api/studios/{studio}/gear";
     String one = all + "/{gear}";
-    routes.get(all, api.gear()::list, SIGNED_IN);
-    routes.post(all, api.gear()::create, SIGNED_IN);
-    routes.get(all + "/export", api.gearFiles()::show, SIGNED_IN);
-    routes.post(all + "/import", api.gearFiles()::take, SIGNED_IN);
-    routes.get(one, api.gear()::get, SIGNED_IN);
-    routes.put(one, api.gear()::replace, SIGNED_IN);
-    routes.patch(one, api.gear()::change, SIGNED_IN);
-    routes.delete(one, api.gear()::delete, SIGNED_IN);
-    routes.post(one + "/calibration", api.gearCalibrations()::calibrate, SIGNED_IN);
-    routes.get(one + "/kits", api.gear()::kits, SIGNED_IN);
-    routes.get(one + "/revisions", api.gear()::revisions, SIGNED_IN);
-    routes.get(one + "/revisions/{revision}", api.gear()::revision, SIGNED_IN);
+    routes.get(all, api.gear()::list, may(READ_SETUPS));
+    routes.post(all, api.gear()::create, may(WRITE_KITS));
+    routes.get(all + "/export", api.gearFiles()::show, may(READ_SETUPS));
+    routes.post(all + "/import", api.gearFiles()::take, may(WRITE_KITS));
+    routes.get(one, api.gear()::get, may(READ_SETUPS));
+    routes.put(one, api.gear()::replace, may(WRITE_KITS));
+    routes.patch(one, api.gear()::change, may(WRITE_KITS));
+    routes.delete(one, api.gear()::delete, may(WRITE_KITS));
+    routes.post(one + "/calibration", api.gearCalibrations()::calibrate, may(READ_SETUPS));
+    routes.get(one + "/kits", api.gear()::kits, may(READ_SETUPS));
+    routes.get(one + "/revisions", api.gear()::revisions, may(READ_SETUPS));
+    routes.get(one + "/revisions/{revision}", api.gear()::revision, may(READ_SETUPS));
   }
 
   private void archives(RouteList routes) {
-    routes.get("/api/studios/{studio}/archive", api.archives()::studio, SIGNED_IN);
-    routes.get("/api/studios/{studio}/setups/{setup}/archive", api.archives()::setup, SIGNED_IN);
+    routes.get("/api/studios/{studio}/archive", api.archives()::studio, may(MOVE_STUDIO));
+    routes.get(
+        "/api/studios/{studio}/setups/{setup}/archive", api.archives()::setup, may(WRITE_SETUPS));
     String index = "/api/studios/{studio}/index";
-    routes.get(index, api.index()::show, SIGNED_IN);
-    routes.post(index + "/rebuild", api.index()::start, SIGNED_IN);
-    routes.delete(index + "/rebuild", api.index()::stop, SIGNED_IN);
+    routes.get(index, api.index()::show, may(KEEP_INDEX));
+    routes.post(index + "/rebuild", api.index()::start, may(KEEP_INDEX));
+    routes.delete(index + "/rebuild", api.index()::stop, may(KEEP_INDEX));
     String imports = "/api/studios/{studio}/imports";
-    routes.post(imports, api.archives()::receive, SIGNED_IN);
-    routes.get(imports + "/{import}", api.archives()::showImport, SIGNED_IN);
-    routes.delete(imports + "/{import}", api.archives()::discard, SIGNED_IN);
-    routes.post(imports + "/{import}/execution", api.archives()::start, SIGNED_IN);
+    routes.post(imports, api.archives()::receive, may(WRITE_SETUPS));
+    routes.get(imports + "/{import}", api.archives()::showImport, may(WRITE_SETUPS));
+    routes.delete(imports + "/{import}", api.archives()::discard, may(WRITE_SETUPS));
+    routes.post(imports + "/{import}/execution", api.archives()::start, may(WRITE_SETUPS));
   }
 
   private void savedSearches(RouteList routes) {
     String all = "/api/studios/{studio}/saved-searches";
     String one = all + "/{search}";
-    routes.get(all, api.savedSearches()::list, SIGNED_IN);
-    routes.post(all, api.savedSearches()::create, SIGNED_IN);
-    routes.get(one, api.savedSearches()::get, SIGNED_IN);
-    routes.put(one, api.savedSearches()::replace, SIGNED_IN);
-    routes.patch(one, api.savedSearches()::change, SIGNED_IN);
-    routes.delete(one, api.savedSearches()::delete, SIGNED_IN);
-    routes.get(one + "/news", api.savedSearches()::news, SIGNED_IN);
-    routes.post(one + "/looks", api.savedSearches()::look, SIGNED_IN);
+    routes.get(all, api.savedSearches()::list, may(READ_SETUPS));
+    routes.post(all, api.savedSearches()::create, may(READ_SETUPS));
+    routes.get(one, api.savedSearches()::get, may(READ_SETUPS));
+    routes.put(one, api.savedSearches()::replace, may(READ_SETUPS));
+    routes.patch(one, api.savedSearches()::change, may(READ_SETUPS));
+    routes.delete(one, api.savedSearches()::delete, may(READ_SETUPS));
+    routes.get(one + "/news", api.savedSearches()::news, may(READ_SETUPS));
+    routes.post(one + "/looks", api.savedSearches()::look, may(READ_SETUPS));
     String page = "/studios/{studio}/saved-searches";
-    routes.get(page, pages.savedSearches()::list, SIGNED_IN);
-    routes.post(page, pages.savedSearches()::keep, SIGNED_IN);
-    routes.post(page + "/{search}/looks", pages.savedSearches()::open, SIGNED_IN);
-    routes.post(page + "/{search}/name", pages.savedSearches()::rename, SIGNED_IN);
-    routes.post(page + "/{search}/removal", pages.savedSearches()::remove, SIGNED_IN);
+    routes.get(page, pages.savedSearches()::list, may(READ_SETUPS));
+    routes.post(page, pages.savedSearches()::keep, may(READ_SETUPS));
+    routes.post(page + "/{search}/looks", pages.savedSearches()::open, may(READ_SETUPS));
+    routes.post(page + "/{search}/name", pages.savedSearches()::rename, may(READ_SETUPS));
+    routes.post(page + "/{search}/removal", pages.savedSearches()::remove, may(READ_SETUPS));
   }
 
   private void places(RouteList routes) {
     String all = "/api/studios/{studio}/locations";
     String one = all + "/{location}";
-    routes.get(all, api.locations()::list, SIGNED_IN);
-    routes.post(all, api.locations()::create, SIGNED_IN);
-    routes.get(one, api.locations()::get, SIGNED_IN);
-    routes.put(one, api.locations()::replace, SIGNED_IN);
-    routes.patch(one, api.locations()::change, SIGNED_IN);
-    routes.delete(one, api.locations()::delete, SIGNED_IN);
-    routes.get(one + "/sun", api.locations()::sun, SIGNED_IN);
-    routes.get(one + "/ambient", api.locations()::ambient, SIGNED_IN);
-    routes.get(one + "/setups", api.locations()::setups, SIGNED_IN);
+    routes.get(all, api.locations()::list, may(READ_SETUPS));
+    routes.post(all, api.locations()::create, may(WRITE_SETUPS));
+    routes.get(one, api.locations()::get, may(READ_SETUPS));
+    routes.put(one, api.locations()::replace, may(WRITE_SETUPS));
+    routes.patch(one, api.locations()::change, may(WRITE_SETUPS));
+    routes.delete(one, api.locations()::delete, may(WRITE_SETUPS));
+    routes.get(one + "/sun", api.locations()::sun, may(READ_SETUPS));
+    routes.get(one + "/ambient", api.locations()::ambient, may(READ_SETUPS));
+    routes.get(one + "/setups", api.locations()::setups, may(READ_SETUPS));
   }
 }

@@ -30,7 +30,8 @@ class RoleTest {
             Permission.WRITE_SETUPS,
             Permission.WRITE_KITS,
             Permission.WRITE_TRAILS,
-            Permission.SIGN_OFF),
+            Permission.SIGN_OFF,
+            Permission.SHARE_SETUPS),
         permissionsOf(Role.AUTHOR));
     assertEquals(
         List.of(Permission.READ_SETUPS, Permission.READ_DRAFTS, Permission.LOG_TAKES),

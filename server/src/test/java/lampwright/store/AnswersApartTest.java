@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import lampwright.people.Asker;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
 import lampwright.people.StudioId;
@@ -42,7 +43,7 @@ class AnswersApartTest {
         .open()
         .inStudio(
             studio,
-            owner,
+            Asker.whole(owner),
             in -> {
               new Members(in).add(assistant, Role.CREW);
               new Members(in).add(author, Role.AUTHOR);
@@ -52,7 +53,7 @@ class AnswersApartTest {
         .open()
         .inStudio(
             studio,
-            assistant,
+            Asker.whole(assistant),
             in -> {
               new DrillAnswers(in)
                   .add(
@@ -90,7 +91,7 @@ class AnswersApartTest {
                     .open()
                     .inStudio(
                         studio,
-                        owner,
+                        Asker.whole(owner),
                         in ->
                             in.sql()
                                 .execute(
@@ -112,7 +113,10 @@ class AnswersApartTest {
       DataAccessException refusal =
           assertThrows(
               DataAccessException.class,
-              () -> database.open().inStudio(studio, assistant, in -> in.sql().execute(statement)));
+              () ->
+                  database
+                      .open()
+                      .inStudio(studio, Asker.whole(assistant), in -> in.sql().execute(statement)));
       assertTrue(String.valueOf(refusal.getMessage()).contains("permission denied"));
     }
   }

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import lampwright.engine.sun.PlaceOnEarth;
 import lampwright.engine.unit.Degrees;
 import lampwright.gear.KitId;
+import lampwright.people.Asker;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import lampwright.place.LocationId;
@@ -40,7 +41,9 @@ class ChangeLogTest {
 
   private SetupId create(String title) {
     SetupId id = new SetupId(database.ids().next());
-    database.open().inStudio(studio, author, in -> new Setups(in).create(id, title, "{}", ""));
+    database
+        .open()
+        .inStudio(studio, Asker.whole(author), in -> new Setups(in).create(id, title, "{}", ""));
     return id;
   }
 
@@ -55,11 +58,18 @@ class ChangeLogTest {
     database
         .open()
         .inStudio(
-            studio, author, in -> new Kits(in).create(new KitId("kit00001"), "Van", "{}", ""));
+            studio,
+            Asker.whole(author),
+            in -> new Kits(in).create(new KitId("kit00001"), "Van", "{}", ""));
     database
         .open()
-        .inStudio(studio, author, in -> new Setups(in).replace(kept, 1, "Pier", "{\"a\": 1}", ""));
-    database.open().inStudio(studio, author, in -> new Setups(in).delete(deleted, 1, ""));
+        .inStudio(
+            studio,
+            Asker.whole(author),
+            in -> new Setups(in).replace(kept, 1, "Pier", "{\"a\": 1}", ""));
+    database
+        .open()
+        .inStudio(studio, Asker.whole(author), in -> new Setups(in).delete(deleted, 1, ""));
 
     List<SetupChange> changes = after(start);
     assertEquals(
@@ -119,9 +129,11 @@ class ChangeLogTest {
     database
         .open()
         .inStudio(
-            others, other, in -> new Setups(in).create(new SetupId("theirs00"), "T", "{}", ""));
+            others,
+            Asker.whole(other),
+            in -> new Setups(in).create(new SetupId("theirs00"), "T", "{}", ""));
     SetupId gone = create("Dune");
-    database.open().inStudio(studio, author, in -> new Setups(in).delete(gone, 1, ""));
+    database.open().inStudio(studio, Asker.whole(author), in -> new Setups(in).delete(gone, 1, ""));
 
     try (IndexerTransaction in = database.open().beginAsIndexer()) {
       Bookmark asOf = new ChangeLog(in).newestBookmark();
@@ -143,7 +155,7 @@ class ChangeLogTest {
         .open()
         .inStudio(
             studio,
-            author,
+            Asker.whole(author),
             in -> {
               work.accept(in);
               return true;
@@ -244,7 +256,7 @@ class ChangeLogTest {
             .open()
             .inStudio(
                 studio,
-                author,
+                Asker.whole(author),
                 in -> {
                   new Setups(in).create(new SetupId(database.ids().next()), "x", "{}", "");
                   throw new IllegalStateException("taken back");
@@ -270,7 +282,7 @@ class ChangeLogTest {
                                     .open()
                                     .inStudio(
                                         studio,
-                                        author,
+                                        Asker.whole(author),
                                         in -> new Setups(in).replace(id, basedOn, "R", "{}", ""));
                               }
                             }))

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
+import lampwright.people.Asker;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import lampwright.postgres.EmbeddedPostgres;
@@ -35,14 +36,17 @@ class DatabaseUnavailableTest {
                 .open()
                 .inStudio(
                     studio,
-                    author,
+                    Asker.whole(author),
                     in -> {
                       endOtherConnections();
                       return new Setups(in).create(new SetupId("setup001"), "x", "{}", "");
                     }));
     database.open().check();
     assertEquals(
-        0, database.open().<Integer>inStudio(studio, author, in -> new Setups(in).count()));
+        0,
+        database
+            .open()
+            .<Integer>inStudio(studio, Asker.whole(author), in -> new Setups(in).count()));
   }
 
   private static void endOtherConnections() {

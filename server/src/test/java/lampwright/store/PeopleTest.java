@@ -17,11 +17,13 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
+import lampwright.people.Asker;
 import lampwright.people.Member;
 import lampwright.people.Membership;
 import lampwright.people.Person;
 import lampwright.people.PersonId;
 import lampwright.people.Preferred;
+import lampwright.people.Reach;
 import lampwright.people.Role;
 import lampwright.people.SecretHash;
 import lampwright.people.StudioId;
@@ -67,12 +69,12 @@ class PeopleTest {
                     new People(in)
                         .create(new PersonId(database.ids().next()), "ines@demo.example", "I", "h"))
             .isEmpty());
-    database.open().asPerson(id, in -> new People(in).changePassword(id, "other"));
+    database.open().asPerson(Asker.whole(id), in -> new People(in).changePassword(id, "other"));
     assertEquals(
         "other",
         database
             .open()
-            .asPerson(id, in -> new People(in).findWithPassword(id))
+            .asPerson(Asker.whole(id), in -> new People(in).findWithPassword(id))
             .orElseThrow()
             .passwordHash());
     assertFalse(database.open().<Boolean>anonymous(in -> new People(in).isEmpty()));
@@ -84,23 +86,27 @@ class PeopleTest {
     StudioId noras = database.newStudio(nora);
     StudioId omars = database.newStudio(omar);
     database.join(omars, omar, nora, Role.CREW);
-    List<Membership> studios = database.open().asPerson(nora, in -> new Studios(in).list());
+    List<Membership> studios =
+        database.open().asPerson(Asker.whole(nora), in -> new Studios(in).list());
     assertEquals(2, studios.size());
     assertEquals(
         Optional.of(Role.CREW),
-        database.open().asPerson(nora, in -> new Studios(in).findRole(omars)));
+        database.open().asPerson(Asker.whole(nora), in -> new Studios(in).findRole(omars)));
     assertEquals(
         Optional.of(Role.OWNER),
-        database.open().asPerson(nora, in -> new Studios(in).findRole(noras)));
-    assertEquals(
-        Optional.empty(), database.open().asPerson(omar, in -> new Studios(in).findRole(noras)));
+        database.open().asPerson(Asker.whole(nora), in -> new Studios(in).findRole(noras)));
     assertEquals(
         Optional.empty(),
-        database.open().asPerson(omar, in -> new Studios(in).findRole(new StudioId("nowhere0"))));
+        database.open().asPerson(Asker.whole(omar), in -> new Studios(in).findRole(noras)));
+    assertEquals(
+        Optional.empty(),
+        database
+            .open()
+            .asPerson(Asker.whole(omar), in -> new Studios(in).findRole(new StudioId("nowhere0"))));
     // Even one who was let in by mistake is told their own role only.
     assertEquals(
         Optional.empty(),
-        database.open().inStudio(noras, omar, in -> new Studios(in).findRole(noras)));
+        database.open().inStudio(noras, Asker.whole(omar), in -> new Studios(in).findRole(noras)));
   }
 
   @Test
@@ -111,7 +117,7 @@ class PeopleTest {
         .open()
         .inStudio(
             studio,
-            nora,
+            Asker.whole(nora),
             in -> {
               Members members = new Members(in);
               assertTrue(members.isFounded());
@@ -142,7 +148,7 @@ class PeopleTest {
 
     time.updateAndGet(now -> now.plus(Duration.ofMinutes(29)));
     Instant later = time.get().plus(Duration.ofMinutes(30));
-    database.open().asPerson(nora, in -> new Sessions(in).touch(token, later));
+    database.open().asPerson(Asker.whole(nora), in -> new Sessions(in).touch(token, later));
     time.updateAndGet(now -> now.plus(Duration.ofMinutes(29)));
     assertEquals(later, find(token).orElseThrow().expiresAt());
     time.updateAndGet(now -> now.plus(Duration.ofMinutes(1)));
@@ -152,15 +158,19 @@ class PeopleTest {
     SecretHash other = newSecret();
     begin(token, time.get().plus(Duration.ofMinutes(30)));
     begin(other, time.get().plus(Duration.ofMinutes(30)));
-    assertEquals(2, database.open().asPerson(nora, in -> new Sessions(in).list(nora)).size());
-    database.open().asPerson(nora, in -> new Sessions(in).endOthers(nora, other));
+    assertEquals(
+        2, database.open().asPerson(Asker.whole(nora), in -> new Sessions(in).list(nora)).size());
+    database.open().asPerson(Asker.whole(nora), in -> new Sessions(in).endOthers(nora, other));
     assertTrue(find(token).isEmpty());
-    database.open().asPerson(nora, in -> new Sessions(in).end(other));
+    database.open().asPerson(Asker.whole(nora), in -> new Sessions(in).end(other));
     assertTrue(find(other).isEmpty());
   }
 
   private void begin(SecretHash token, Instant expiry) {
-    database.open().anonymous(in -> new Sessions(in).begin(nora, token, expiry));
+    database
+        .open()
+        .anonymous(
+            in -> new Sessions(in).begin(database.ids().next(), nora, token, "a browser", expiry));
   }
 
   private Optional<Sessions.Session> find(SecretHash token) {
@@ -174,19 +184,29 @@ class PeopleTest {
     String id = database.ids().next();
     database
         .open()
-        .asPerson(nora, in -> new Tokens(in).create(nora, id, SecretHash.of(secret), "van"));
+        .asPerson(
+            Asker.whole(nora),
+            in ->
+                new Tokens(in)
+                    .create(nora, id, SecretHash.of(secret), "van", Reach.WHOLE, Optional.empty()));
     Tokens.Token found =
         database.open().anonymous(in -> new Tokens(in).find(SecretHash.of(secret))).orElseThrow();
     assertEquals(nora, found.person());
     assertEquals(Optional.empty(), found.lastUsedAt());
-    database.open().asPerson(nora, in -> new Tokens(in).touch(nora, id));
+    database.open().asPerson(Asker.whole(nora), in -> new Tokens(in).touch(nora, id));
     assertEquals(
         List.of(Optional.of(time.get())),
-        database.open().asPerson(nora, in -> new Tokens(in).list(nora)).stream()
+        database.open().asPerson(Asker.whole(nora), in -> new Tokens(in).list(nora)).stream()
             .map(Tokens.Token::lastUsedAt)
             .toList());
-    assertFalse(database.open().<Boolean>asPerson(omar, in -> new Tokens(in).delete(omar, id)));
-    assertTrue(database.open().<Boolean>asPerson(nora, in -> new Tokens(in).delete(nora, id)));
+    assertFalse(
+        database
+            .open()
+            .<Boolean>asPerson(Asker.whole(omar), in -> new Tokens(in).delete(omar, id)));
+    assertTrue(
+        database
+            .open()
+            .<Boolean>asPerson(Asker.whole(nora), in -> new Tokens(in).delete(nora, id)));
     assertTrue(
         database.open().anonymous(in -> new Tokens(in).find(SecretHash.of(secret))).isEmpty());
     assertEquals(
@@ -250,6 +270,6 @@ class PeopleTest {
             });
     assertEquals(
         List.of(new Membership(studio, "Harbour Light", Role.OWNER)),
-        database.open().asPerson(person, in -> new Studios(in).list()));
+        database.open().asPerson(Asker.whole(person), in -> new Studios(in).list()));
   }
 }

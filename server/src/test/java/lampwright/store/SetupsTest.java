@@ -18,6 +18,7 @@ import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import lampwright.gear.KitId;
+import lampwright.people.Asker;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import lampwright.setup.Child;
@@ -38,7 +39,7 @@ class SetupsTest {
   private final StudioId studio = database.newStudio(author);
 
   private <T> T inStudio(Function<StudioTransaction, T> work) {
-    return database.open().inStudio(studio, author, work);
+    return database.open().inStudio(studio, Asker.whole(author), work);
   }
 
   private SetupId created(String title) {

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import lampwright.gear.KitId;
 import lampwright.gear.stock.GearId;
+import lampwright.people.Asker;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import lampwright.place.LocationId;
@@ -58,7 +59,7 @@ class StudiosApartTest {
         .open()
         .inStudio(
             studio,
-            person,
+            Asker.whole(person),
             in -> {
               new MadeOnce(in).take("a-key", "0".repeat(64), KIT.text(), Duration.ofDays(1));
               new Gear(in).create(GEAR, title, "{\"kind\":\"stand\"}", "");
@@ -87,17 +88,19 @@ class StudiosApartTest {
     assertEquals("Omar's", titleIn(omars, omar));
     database
         .open()
-        .inStudio(noras, nora, in -> new Setups(in).replace(SETUP, 1, "Changed", "{}", ""));
+        .inStudio(
+            noras, Asker.whole(nora), in -> new Setups(in).replace(SETUP, 1, "Changed", "{}", ""));
     assertEquals("Omar's", titleIn(omars, omar));
     database
         .open()
-        .inStudio(noras, nora, in -> new Setups(in).replace(SETUP, 2, "Nora's", "{}", ""));
+        .inStudio(
+            noras, Asker.whole(nora), in -> new Setups(in).replace(SETUP, 2, "Nora's", "{}", ""));
   }
 
   private static String titleIn(StudioId studio, PersonId person) {
     return database
         .open()
-        .inStudio(studio, person, in -> new Setups(in).find(SETUP))
+        .inStudio(studio, Asker.whole(person), in -> new Setups(in).find(SETUP))
         .orElseThrow()
         .title();
   }
@@ -105,12 +108,14 @@ class StudiosApartTest {
   @Test
   void whatIsOnlyInAnotherStudioIsNotThere() {
     SetupId only = new SetupId(database.ids().next());
-    database.open().inStudio(omars, omar, in -> new Setups(in).create(only, "Secret", "{}", ""));
+    database
+        .open()
+        .inStudio(omars, Asker.whole(omar), in -> new Setups(in).create(only, "Secret", "{}", ""));
     database
         .open()
         .inStudio(
             noras,
-            nora,
+            Asker.whole(nora),
             in -> {
               Setups setups = new Setups(in);
               assertTrue(setups.find(only).isEmpty());
@@ -131,7 +136,9 @@ class StudiosApartTest {
   void aSetupOfAnotherStudioIsNobodysParentHereAndListsNoChildrenOfHere() {
     SetupId only = new SetupId(database.ids().next());
     SetupId child = new SetupId(database.ids().next());
-    database.open().inStudio(omars, omar, in -> new Setups(in).create(only, "Secret", "{}", ""));
+    database
+        .open()
+        .inStudio(omars, Asker.whole(omar), in -> new Setups(in).create(only, "Secret", "{}", ""));
     DataAccessException refusal =
         assertThrows(
             DataAccessException.class,
@@ -140,28 +147,33 @@ class StudiosApartTest {
                     .open()
                     .inStudio(
                         noras,
-                        nora,
+                        Asker.whole(nora),
                         in -> new Setups(in).createFrom(only, 1, child, "Taken", "{}", "")));
     assertTrue(String.valueOf(refusal.getMessage()).contains("setup_comes_from_revision"));
     // Of two setups with one id the own is meant, and the other studio hears nothing of it.
     database
         .open()
-        .inStudio(noras, nora, in -> new Setups(in).createFrom(SETUP, 1, child, "Own", "{}", ""));
+        .inStudio(
+            noras,
+            Asker.whole(nora),
+            in -> new Setups(in).createFrom(SETUP, 1, child, "Own", "{}", ""));
     assertEquals(
         Map.of(child, new Parent(SETUP, 1, "Nora's")),
         database
             .open()
             .inStudio(
                 noras,
-                nora,
+                Asker.whole(nora),
                 in -> new Setups(in).listParents(List.of(child), Set.of(Standing.DRAFT))));
     assertEquals(
         List.of(),
         database
             .open()
             .inStudio(
-                omars, omar, in -> new Setups(in).listChildren(SETUP, Set.of(Standing.DRAFT), 10)));
-    database.open().inStudio(noras, nora, in -> new Setups(in).delete(child, 1, ""));
+                omars,
+                Asker.whole(omar),
+                in -> new Setups(in).listChildren(SETUP, Set.of(Standing.DRAFT), 10)));
+    database.open().inStudio(noras, Asker.whole(nora), in -> new Setups(in).delete(child, 1, ""));
   }
 
   @Test
@@ -201,20 +213,22 @@ class StudiosApartTest {
       for (int round = 0; round < 3; round++) {
         assertEquals(
             Optional.of("Nora's"),
-            one.inStudio(noras, nora, in -> new Setups(in).find(SETUP)).map(StoredSetup::title));
+            one.inStudio(noras, Asker.whole(nora), in -> new Setups(in).find(SETUP))
+                .map(StoredSetup::title));
         assertThrows(
             IllegalStateException.class,
             () ->
                 one.inStudio(
                     noras,
-                    nora,
+                    Asker.whole(nora),
                     in -> {
                       throw new IllegalStateException("in the middle");
                     }));
         assertEquals(0, countWithoutStudio(one));
         assertEquals(
             Optional.of("Omar's"),
-            one.inStudio(omars, omar, in -> new Setups(in).find(SETUP)).map(StoredSetup::title));
+            one.inStudio(omars, Asker.whole(omar), in -> new Setups(in).find(SETUP))
+                .map(StoredSetup::title));
         assertEquals(0, countWithoutStudio(one));
         assertEquals(
             2,
@@ -243,7 +257,7 @@ class StudiosApartTest {
                     .open()
                     .inStudio(
                         noras,
-                        nora,
+                        Asker.whole(nora),
                         in ->
                             in.sql()
                                 .execute(

@@ -9,6 +9,7 @@ import java.sql.Statement;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import lampwright.people.Asker;
 import lampwright.people.Ids;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
@@ -85,13 +86,13 @@ public final class TestDatabase implements BeforeAllCallback, AfterAllCallback {
   /** A new studio, owned by a person. */
   public StudioId newStudio(PersonId owner) {
     StudioId studio = new StudioId(ids.next());
-    open().inStudio(studio, owner, in -> new Members(in).found("Studio " + studio));
+    open().anonymous(in -> new Members(in.enter(studio, owner)).found("Studio " + studio));
     return studio;
   }
 
   /** Makes a person a member. */
   public void join(StudioId studio, PersonId owner, PersonId person, Role role) {
-    open().inStudio(studio, owner, in -> new Members(in).add(person, role));
+    open().inStudio(studio, Asker.whole(owner), in -> new Members(in).add(person, role));
   }
 
   /** Plain SQL as the role that the server works as; the first column of the last statement. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.function.Function;
 import lampwright.learning.trail.StageId;
 import lampwright.learning.trail.TrailId;
+import lampwright.people.Asker;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
 import lampwright.people.StudioId;
@@ -59,7 +60,7 @@ class WaysApartTest {
   }
 
   private static <T> T in(PersonId who, Function<StudioTransaction, T> work) {
-    return database.open().inStudio(studio, who, work);
+    return database.open().inStudio(studio, Asker.whole(who), work);
   }
 
   private static void handIn(PersonId who, String build, String take) {

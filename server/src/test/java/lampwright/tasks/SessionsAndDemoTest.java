@@ -14,6 +14,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
+import lampwright.people.Asker;
 import lampwright.people.Membership;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
@@ -63,12 +64,15 @@ class SessionsAndDemoTest {
     PersonId crew = signed("crew@demo.example", "first password");
     database
         .open()
-        .inStudio(DemoStudio.ID, people.owner().person().id(), in -> new Members(in).remove(crew));
+        .inStudio(
+            DemoStudio.ID,
+            Asker.whole(people.owner().person().id()),
+            in -> new Members(in).remove(crew));
     assertEquals(people, demo.ensure("Tidewrack", "second password"));
     assertEquals(crew, signed("crew@demo.example", "second password"));
     assertThrows(Refused.class, () -> signIn("crew@demo.example", "first password"));
     List<Membership> memberships =
-        database.open().asPerson(crew, in -> new lampwright.store.Studios(in).list());
+        database.open().asPerson(Asker.whole(crew), in -> new lampwright.store.Studios(in).list());
     assertEquals(List.of(Role.CREW), memberships.stream().map(Membership::role).toList());
   }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.sql.SQLException;
 import java.util.List;
 import lampwright.document.Json;
+import lampwright.people.Asker;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import lampwright.setup.Documents;
@@ -31,7 +32,9 @@ class SignatureUpkeepTest {
 
   private static SetupId create(StudioId studio, PersonId person, String document) {
     SetupId id = new SetupId(database.ids().next());
-    database.open().inStudio(studio, person, in -> new Setups(in).create(id, "T", document, ""));
+    database
+        .open()
+        .inStudio(studio, Asker.whole(person), in -> new Setups(in).create(id, "T", document, ""));
     return id;
   }
 

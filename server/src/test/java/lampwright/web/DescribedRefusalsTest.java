@@ -40,7 +40,7 @@ class DescribedRefusalsTest {
   @BeforeAll
   void oneOfEachThingIsThere() {
     described = new Described(house.visitor().get("/api/openapi.json").body());
-    owner = house.withToken("owner@demo.example");
+    owner = house.signedIn("owner@demo.example");
     String setup = made("setup", "/setups", Documents.json(Documents.setup("Refusing")));
     made("kit", "/kits", Documents.json(Documents.kit("Refusing")));
     made("gear", "/gear", Documents.json(GearForTests.head("Refusing", 64)));

@@ -39,7 +39,7 @@ class OpenApiTest {
   @BeforeAll
   void theDescriptionIsRead() {
     described = new Described(house.visitor().get("/api/openapi.json").body());
-    author = house.withToken("author@demo.example");
+    author = house.signedIn("author@demo.example");
   }
 
   @Test

@@ -160,7 +160,7 @@ public class TrailsOverRestTest {
     assertTrue(own.body().contains("Nobody signs off what they built themselves"), own.body());
     assertEquals(200, author.get(path).statusCode(), "one's own");
     assertEquals(404, crew.get(path).statusCode());
-    assertEquals(404, crew.post(path + "/judgement", "{\"signed_off\":true}").statusCode());
+    assertEquals(403, crew.post(path + "/judgement", "{\"signed_off\":true}").statusCode());
     assertEquals(404, reader.get(path).statusCode());
     assertEquals(List.of(), Visitor.items(crew.get(STUDIO + "/builds")));
     for (Visitor who : List.of(author, crew, reader)) {

@@ -8,6 +8,7 @@ import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
+import lampwright.people.Reach;
 import lampwright.tasks.Tokens;
 import lampwright.web.http.Door;
 
@@ -49,7 +50,10 @@ public final class TokenApi {
 
   /** Makes one, and shows its secret this once. */
   public void create(Context context) {
-    Tokens.Made made = tokens.make(door.caller(context), Documents.read(context, form).name());
+    Tokens.Made made =
+        tokens.make(
+            door.caller(context),
+            new Tokens.Wish(Documents.read(context, form).name(), Reach.WHOLE, Optional.empty()));
     context.status(CREATED).header("Location", "/api/tokens/" + made.token().id());
     context.json(
         new Made(made.token().id(), made.token().name(), made.token().createdAt(), made.secret()));

@@ -1,11 +1,51 @@
 package lampwright.web.http;
 
 import io.javalin.security.RouteRole;
+import lampwright.people.Permission;
 
-/** Who may come in by a route. Each route has exactly one; what they may do is asked inside. */
-public enum Access implements RouteRole {
+/**
+ * Who may come in by a route. Each route has exactly one; the server does not start with a route
+ * that has none.
+ */
+public sealed interface Access extends RouteRole {
+
   /** Everybody, signed in or not. */
-  ANYONE,
+  Access ANYONE = Outside.ANYONE;
+
+  /** Whoever holds the secret that stands in the address; what it opens is looked up inside. */
+  Access BY_LINK = Outside.BY_LINK;
+
   /** A person with a session or a token. */
-  SIGNED_IN
+  Access SIGNED_IN = Outside.SIGNED_IN;
+
+  /** A person with a session: what a program must not do in anybody's name. */
+  Access IN_PERSON = Outside.IN_PERSON;
+
+  /**
+   * A member of the studio that the address names whose role covers this. A change is refused
+   * before its body is read; what is read asks inside, in the transaction that reads.
+   */
+  static Access may(Permission permission) {
+    return new Member(permission);
+  }
+
+  /** Whether nobody need have signed in. */
+  default boolean isOpen() {
+    return equals(ANYONE) || equals(BY_LINK);
+  }
+
+  /** For what lies in no studio. */
+  enum Outside implements Access {
+    ANYONE,
+    BY_LINK,
+    SIGNED_IN,
+    IN_PERSON
+  }
+
+  /**
+   * For what lies in a studio.
+   *
+   * @param permission what it takes at least
+   */
+  record Member(Permission permission) implements Access {}
 }

@@ -13,7 +13,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import lampwright.people.Permission;
+import lampwright.people.StudioId;
 import lampwright.tasks.Caller;
+import lampwright.tasks.Leave;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
 import org.jspecify.annotations.Nullable;
@@ -33,20 +36,35 @@ public final class Door {
 
   private final Function<String, Optional<Caller>> bySession;
   private final Function<String, Optional<Caller>> byToken;
+  private final Porter porter;
   private final SessionCookie cookie;
   private final CsrfTokens csrfTokens;
+
+  /** Asks leave for a member of a studio. */
+  public interface Porter {
+
+    /**
+     * Lets a member pass whose role covers it.
+     *
+     * @throws Refused NotFound for who is no member, NotAllowed for whom the role does not cover it
+     */
+    void mustMay(Caller caller, StudioId studio, Permission permission);
+  }
 
   /**
    * @param bySession who a session's token belongs to
    * @param byToken who a program's token belongs to
+   * @param porter asks leave before a change is looked at
    */
   public Door(
       Function<String, Optional<Caller>> bySession,
       Function<String, Optional<Caller>> byToken,
+      Porter porter,
       SessionCookie cookie,
       CsrfTokens csrfTokens) {
     this.bySession = bySession;
     this.byToken = byToken;
+    this.porter = porter;
     this.cookie = cookie;
     this.csrfTokens = csrfTokens;
   }
@@ -91,14 +109,19 @@ public final class Door {
     if (changes && bearer(context).isEmpty()) {
       mustComeFromHere(context);
     }
-    if (access == Access.ANYONE) {
+    if (access.isOpen()) {
       return;
     }
-    if (findCaller(context).isEmpty()) {
-      throw Refused.notSignedIn();
-    }
+    Caller caller = findCaller(context).orElseThrow(Refused::notSignedIn);
     if (changes && bearer(context).isEmpty()) {
       mustBeProven(context);
+    }
+    if (access.equals(Access.IN_PERSON) && caller.way() != Caller.Way.SESSION) {
+      throw Refused.notAllowed(
+          "Only a person who signed in can do this, and not a program with a token. Sign in.");
+    }
+    if (changes && access instanceof Access.Member(Permission permission)) {
+      porter.mustMay(caller, Leave.studio(context.pathParam("studio")), permission);
     }
   }
 

@@ -36,6 +36,7 @@ class PlantedRoutesTest {
         new Door(
             _ -> Optional.empty(),
             _ -> Optional.empty(),
+            (_, _, _) -> {},
             new SessionCookie(true),
             new CsrfTokens(new SecureRandom()));
     server =

@@ -83,6 +83,7 @@ class StoppingTest {
         new Door(
             _ -> Optional.empty(),
             _ -> Optional.empty(),
+            (_, _, _) -> {},
             new SessionCookie(false),
             new CsrfTokens(new SecureRandom()));
     return HttpServer.start(
