@@ -9,10 +9,10 @@ import static lampwright.people.Permission.SIGN_OFF;
 import static lampwright.people.Permission.WRITE_KITS;
 import static lampwright.people.Permission.WRITE_SETUPS;
 import static lampwright.people.Permission.WRITE_TRAILS;
-import static lampwright.web.http.Access.ANYONE;
-import static lampwright.web.http.Access.BY_LINK;
-import static lampwright.web.http.Access.IN_PERSON;
-import static lampwright.web.http.Access.SIGNED_IN;
+import static lampwright.web.http.Access.Outside.ANYONE;
+import static lampwright.web.http.Access.Outside.BY_LINK;
+import static lampwright.web.http.Access.Outside.IN_PERSON;
+import static lampwright.web.http.Access.Outside.SIGNED_IN;
 import static lampwright.web.http.Access.may;
 
 import lampwright.learning.glossary.Term;
@@ -430,7 +430,7 @@ public record Routes(Api api, Pages pages) {
     routes.post(gear + "/{gear}/removal", pages.gearForms()::retire, may(WRITE_KITS));
     routes.post(gear + "/{gear}/calibration", pages.gear()::adopt, may(WRITE_KITS));
     routes.get("/studios/{studio}/people", pages.people()::show, may(READ_SETUPS));
-    routes.get("/studios/{studio}/archive", pages.archives()::show, may(WRITE_SETUPS));
+    routes.get("/studios/{studio}/archive", pages.archives()::show, may(READ_SETUPS));
     routes.post("/studios/{studio}/archive", pages.archives()::receive, may(WRITE_SETUPS));
     String index = "/studios/{studio}/index";
     routes.get(index, pages.index()::show, may(KEEP_INDEX));

@@ -9,18 +9,6 @@ import lampwright.people.Permission;
  */
 public sealed interface Access extends RouteRole {
 
-  /** Everybody, signed in or not. */
-  Access ANYONE = Outside.ANYONE;
-
-  /** Whoever holds the secret that stands in the address; what it opens is looked up inside. */
-  Access BY_LINK = Outside.BY_LINK;
-
-  /** A person with a session or a token. */
-  Access SIGNED_IN = Outside.SIGNED_IN;
-
-  /** A person with a session: what a program must not do in anybody's name. */
-  Access IN_PERSON = Outside.IN_PERSON;
-
   /**
    * A member of the studio that the address names whose role covers this. A change is refused
    * before its body is read; what is read asks inside, in the transaction that reads.
@@ -31,14 +19,18 @@ public sealed interface Access extends RouteRole {
 
   /** Whether nobody need have signed in. */
   default boolean isOpen() {
-    return equals(ANYONE) || equals(BY_LINK);
+    return equals(Outside.ANYONE) || equals(Outside.BY_LINK);
   }
 
   /** For what lies in no studio. */
   enum Outside implements Access {
+    /** Everybody, signed in or not. */
     ANYONE,
+    /** Whoever holds the secret that stands in the address; what it opens is looked up inside. */
     BY_LINK,
+    /** A person with a session or a token. */
     SIGNED_IN,
+    /** A person with a session: what a program must not do in anybody's name. */
     IN_PERSON
   }
 

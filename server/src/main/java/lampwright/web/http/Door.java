@@ -116,7 +116,7 @@ public final class Door {
     if (changes && bearer(context).isEmpty()) {
       mustBeProven(context);
     }
-    if (access.equals(Access.IN_PERSON) && caller.way() != Caller.Way.SESSION) {
+    if (access.equals(Access.Outside.IN_PERSON) && caller.way() != Caller.Way.SESSION) {
       throw Refused.notAllowed(
           "Only a person who signed in can do this, and not a program with a token. Sign in.");
     }
@@ -126,7 +126,7 @@ public final class Door {
   }
 
   /**
-   * Who asks, on a route for {@link Access#SIGNED_IN}.
+   * Who asks, on a route for {@link Access.Outside#SIGNED_IN}.
    *
    * @throws Refused when nobody is signed in
    */

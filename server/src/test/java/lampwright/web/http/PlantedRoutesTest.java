@@ -50,13 +50,13 @@ class PlantedRoutesTest {
   }
 
   private static void plant(RouteList routes) {
-    routes.get("/api/planted/revision", PlantedRoutesTest::read, Access.ANYONE);
-    routes.put("/api/planted/revision", PlantedRoutesTest::change, Access.ANYONE);
-    routes.get("/api/planted/fault", PlantedRoutesTest::fail, Access.ANYONE);
-    routes.get("/api/planted/text", PlantedRoutesTest::write, Access.ANYONE);
-    routes.get("/planted/fault", PlantedRoutesTest::fail, Access.ANYONE);
-    routes.get("/api/planted/ready", troubled()::ready, Access.ANYONE);
-    routes.get("/api/planted/error", PlantedRoutesTest::overflow, Access.ANYONE);
+    routes.get("/api/planted/revision", PlantedRoutesTest::read, Access.Outside.ANYONE);
+    routes.put("/api/planted/revision", PlantedRoutesTest::change, Access.Outside.ANYONE);
+    routes.get("/api/planted/fault", PlantedRoutesTest::fail, Access.Outside.ANYONE);
+    routes.get("/api/planted/text", PlantedRoutesTest::write, Access.Outside.ANYONE);
+    routes.get("/planted/fault", PlantedRoutesTest::fail, Access.Outside.ANYONE);
+    routes.get("/api/planted/ready", troubled()::ready, Access.Outside.ANYONE);
+    routes.get("/api/planted/error", PlantedRoutesTest::overflow, Access.Outside.ANYONE);
   }
 
   private static HealthApi troubled() {
@@ -210,9 +210,12 @@ class PlantedRoutesTest {
     assertEquals("Route (GET /planted) must name exactly one Access.", message);
     Javalin torn =
         Javalin.create(
-            config -> config.routes.get("/planted", _ -> {}, Access.ANYONE, Access.SIGNED_IN));
+            config ->
+                config.routes.get(
+                    "/planted", _ -> {}, Access.Outside.ANYONE, Access.Outside.SIGNED_IN));
     assertThrows(IllegalStateException.class, () -> Door.mustGuardEveryRoute(torn));
-    Javalin sound = Javalin.create(config -> config.routes.get("/p", _ -> {}, Access.ANYONE));
+    Javalin sound =
+        Javalin.create(config -> config.routes.get("/p", _ -> {}, Access.Outside.ANYONE));
     Door.mustGuardEveryRoute(sound);
   }
 }

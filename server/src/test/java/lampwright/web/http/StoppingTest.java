@@ -38,7 +38,7 @@ class StoppingTest {
                       goOn.await();
                       context.result("finished");
                     },
-                    Access.ANYONE));
+                    Access.Outside.ANYONE));
     Visitor visitor = new Visitor(URI.create("http://127.0.0.1:" + server.port()));
     CompletableFuture<HttpResponse<String>> answer =
         CompletableFuture.supplyAsync(() -> visitor.get("/api/slow"));
