@@ -63,7 +63,11 @@ public final class Database implements AutoCloseable {
     return config;
   }
 
-  /** For a person in a studio, which is empty for who does not belong to it. */
+  /**
+   * For a person in a studio.
+   *
+   * @throws NotEntered where they do not belong to it; nothing is done then
+   */
   public <T> T inStudio(StudioId studio, Asker asker, Function<StudioTransaction, T> work) {
     return transact(sql -> work.apply(StudioTransaction.ofMember(sql, now(), studio, asker)));
   }

@@ -13,8 +13,8 @@ import org.jooq.DSLContext;
 import org.jooq.Field;
 
 /**
- * A transaction for a person in a studio. It sees that studio's rows and no other's; of a studio
- * that the person does not belong to it sees none, whether or not anybody asked leave.
+ * A transaction for a person in a studio. It sees that studio's rows and no other's; nobody gets
+ * one of a studio that they do not belong to, whether or not leave is asked then.
  */
 public final class StudioTransaction extends PersonTransaction {
 
@@ -25,11 +25,19 @@ public final class StudioTransaction extends PersonTransaction {
     this.studio = studio;
   }
 
-  /** Of a member; for anybody else it is as if there were no such studio. */
+  /**
+   * Of a member.
+   *
+   * @throws NotEntered for anybody else, and where what they came in with is not good for the
+   *     studio
+   */
   static StudioTransaction ofMember(DSLContext sql, Instant now, StudioId studio, Asker asker) {
     StudioTransaction entered = new StudioTransaction(sql, now, studio, asker);
-    if (asker.reach().includes(studio)) {
-      entered.set("lampwright.studio", entered.onlyAsMember());
+    boolean isOpen =
+        asker.reach().includes(studio)
+            && entered.set("lampwright.studio", entered.onlyAsMember()).equals(studio.text());
+    if (!isOpen) {
+      throw new NotEntered();
     }
     return entered;
   }

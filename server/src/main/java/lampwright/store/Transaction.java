@@ -1,6 +1,8 @@
 package lampwright.store;
 
+import static org.jooq.impl.DSL.field;
 import static org.jooq.impl.DSL.val;
+import static org.jooq.impl.SQLDataType.VARCHAR;
 
 import java.time.Instant;
 import org.jooq.DSLContext;
@@ -35,7 +37,10 @@ public abstract sealed class Transaction
     set(setting, val(value));
   }
 
-  final void set(String setting, Field<String> value) {
-    sql.fetch("select set_config({0}, {1}, true)", val(setting), value);
+  /** The same; says what it was set to. */
+  final String set(String setting, Field<String> value) {
+    return sql.select(field("set_config({0}, {1}, true)", VARCHAR, val(setting), value))
+        .fetchSingle()
+        .value1();
   }
 }

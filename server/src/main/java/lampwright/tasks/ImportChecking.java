@@ -15,6 +15,7 @@ import lampwright.people.Permission;
 import lampwright.picture.PictureFrame;
 import lampwright.picture.Unusable;
 import lampwright.store.Database;
+import lampwright.store.NotEntered;
 import lampwright.store.StudioTransaction;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -50,6 +51,8 @@ record ImportChecking(Database database, PictureAdding adding) {
       job.faulty(unsound.faults());
     } catch (Refused refused) {
       job.failed(refused, sentence(refused));
+    } catch (NotEntered e) {
+      job.failed("You do not belong to the studio any more.");
     } catch (ImportJob.Stopped stopped) {
       job.failed("It was stopped, and nothing was brought in.");
     } catch (RuntimeException | Error e) {

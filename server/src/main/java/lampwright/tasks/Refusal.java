@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lampwright.document.Problem;
 import lampwright.store.DatabaseUnavailable;
+import lampwright.store.NotEntered;
 
 /** Every reason for which a request is refused. What is none of these is a fault of ours. */
 public sealed interface Refusal {
@@ -13,6 +14,7 @@ public sealed interface Refusal {
   static Optional<Refusal> find(Exception thrown) {
     return switch (thrown) {
       case Refused refused -> Optional.of(refused.refusal());
+      case NotEntered _ -> Optional.of(new NotFound());
       case DatabaseUnavailable _ -> Optional.of(new Unavailable(Duration.ofSeconds(5)));
       default -> Optional.empty();
     };

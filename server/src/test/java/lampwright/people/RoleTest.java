@@ -5,10 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -37,6 +41,33 @@ class RoleTest {
         List.of(Permission.READ_SETUPS, Permission.READ_DRAFTS, Permission.LOG_TAKES),
         permissionsOf(Role.CREW));
     assertEquals(List.of(Permission.READ_SETUPS), permissionsOf(Role.READER));
+  }
+
+  @Test
+  void theTableForDevelopersSaysWhatTheCodeSays() throws IOException {
+    List<String> written =
+        Files.readAllLines(Path.of("..", "DEVELOPERS.md")).stream()
+            .filter(line -> line.startsWith("| `"))
+            .filter(line -> Stream.of(Permission.values()).anyMatch(one -> isOf(one, line)))
+            .map(line -> line.substring(0, line.lastIndexOf('|', line.length() - 2) + 1))
+            .toList();
+    assertEquals(
+        Stream.of(Permission.values())
+            .map(
+                permission ->
+                    "| `"
+                        + permission
+                        + "` | "
+                        + Stream.of(Role.values())
+                            .map(role -> role.may(permission) ? "yes" : "–")
+                            .collect(Collectors.joining(" | "))
+                        + " |")
+            .toList(),
+        written);
+  }
+
+  private static boolean isOf(Permission permission, String line) {
+    return line.startsWith("| `" + permission + "` |");
   }
 
   @Test

@@ -46,7 +46,7 @@ record RoleThings(Visitor owner, Visitor crew, Map<String, String> ids) {
   }
 
   private String setupPath() {
-    return STUDIO + "/setups/" + ids.get("setup");
+    return path(STUDIO + "/setups/{setup}");
   }
 
   private String keep(String what, HttpResponse<String> made) {
@@ -120,12 +120,12 @@ record RoleThings(Visitor owner, Visitor crew, Map<String, String> ids) {
     String trail =
         keep(
             "trail",
-            owner.post(STUDIO + "/trails", TrailsOverRestTest.trail(name, ids.get("setup"))));
+            owner.post(STUDIO + "/trails", TrailsOverRestTest.trail(name, path("{setup}"))));
     assertEquals(200, crew.post(trail + "/stages/read/done", "").statusCode());
     String run = TrailsOverRestTest.runThrough(crew, setupPath(), key(name, "run"), 8);
     assertEquals(
         200, crew.post(trail + "/stages/build/builds", "{\"take\":\"" + run + "\"}").statusCode());
-    String id = ids.get("trail");
+    String id = path("{trail}");
     ids.put(
         "build",
         Visitor.items(owner.get(STUDIO + "/builds")).stream()
