@@ -1,11 +1,11 @@
 // A client made from the API's description alone: its types are generated, its calls are checked
-// by the compiler. It comes in by a token, and makes, reads, changes and deletes each kind of thing.
+// by the compiler. It comes in by a token, and by a session where only a person may; it makes, reads, changes and deletes each kind of thing.
 import createClient from "openapi-fetch";
 import type { paths } from "./api.js";
 
 declare const process: { argv: string[]; exitCode: number };
 
-const [address, server, token] = process.argv.slice(2);
+const [address, server, token, email, password] = process.argv.slice(2);
 const headers = { Authorization: `Bearer ${token}` };
 const client = createClient<paths>({ baseUrl: address, headers });
 
@@ -298,12 +298,23 @@ async function locations(): Promise<void> {
   }));
 }
 
+/** Only a person makes tokens: by a session, and with its proof. */
 async function tokens(): Promise<void> {
-  const made = held("make a token", await client.POST("/api/tokens", {
-    body: { name: "generated" },
+  const stranger = createClient<paths>({ baseUrl: address });
+  const entered = await stranger.POST("/api/session", { body: { email, password } });
+  const session = held("sign in", entered).data;
+  const person = createClient<paths>({
+    baseUrl: address,
+    headers: {
+      Cookie: (entered.response.headers.get("Set-Cookie") ?? "").split(";")[0],
+      "X-CSRF-Token": session.csrf_token,
+    },
+  });
+  const made = held("make a token", await person.POST("/api/tokens", {
+    body: { name: "generated", at_most: "reader", days: 7 },
   })).data;
-  held("list tokens", await client.GET("/api/tokens"));
-  held("delete a token", await client.DELETE("/api/tokens/{token}", {
+  held("list tokens", await person.GET("/api/tokens"));
+  held("delete a token", await person.DELETE("/api/tokens/{token}", {
     params: { path: { token: made.id } },
   }));
 }

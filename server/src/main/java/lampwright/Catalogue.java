@@ -42,6 +42,7 @@ import lampwright.tasks.Stating;
 import lampwright.tasks.Suggesting;
 import lampwright.tasks.SunWatching;
 import lampwright.tasks.TakeLogging;
+import lampwright.tasks.TakingOut;
 import lampwright.tasks.Tracing;
 import lampwright.web.api.SavedQuestion;
 
@@ -50,6 +51,7 @@ final class Catalogue implements AutoCloseable {
 
   private static final String INDEX = "index";
   private static final String EXPORTS = "exports";
+  private static final String TAKEN_OUT = "taken-out";
   private static final String IMPORTS = "imports";
 
   private final SetupIndex index;
@@ -83,6 +85,7 @@ final class Catalogue implements AutoCloseable {
   private final SunWatching sun;
   private final Calibrating calibrating;
   private final Exporting exporting;
+  private final TakingOut takingOut;
   private final Importing importing;
   private final IndexKeeping indexKeeping;
 
@@ -142,6 +145,11 @@ final class Catalogue implements AutoCloseable {
             database,
             pictures.upkeep(),
             choices.data().resolve(EXPORTS).resolve(studios.identity()));
+    takingOut =
+        new TakingOut(
+            database,
+            pictures.upkeep(),
+            choices.data().resolve(TAKEN_OUT).resolve(studios.identity()));
     importing =
         new Importing(
             database,
@@ -267,6 +275,10 @@ final class Catalogue implements AutoCloseable {
 
   Exporting exporting() {
     return exporting;
+  }
+
+  TakingOut takingOut() {
+    return takingOut;
   }
 
   Importing importing() {

@@ -19,6 +19,8 @@ import lampwright.schema.WorkingDatabase;
 import lampwright.setup.SetupDocument;
 import lampwright.store.Database;
 import lampwright.store.DatabaseUnavailable;
+import lampwright.tasks.AccountKeeping;
+import lampwright.tasks.Auditing;
 import lampwright.tasks.Closed;
 import lampwright.tasks.DayPacking;
 import lampwright.tasks.DemoLoader;
@@ -26,20 +28,30 @@ import lampwright.tasks.DemoStudio;
 import lampwright.tasks.Drilling;
 import lampwright.tasks.FailedSignIns;
 import lampwright.tasks.FirstOwner;
+import lampwright.tasks.Inviting;
 import lampwright.tasks.LearningReporting;
+import lampwright.tasks.Leaving;
+import lampwright.tasks.MemberKeeping;
 import lampwright.tasks.MemberListing;
+import lampwright.tasks.PasswordResetting;
 import lampwright.tasks.Passwords;
 import lampwright.tasks.PhotometricFiles;
 import lampwright.tasks.Preferring;
 import lampwright.tasks.Reacting;
+import lampwright.tasks.SecondFactorKeeping;
+import lampwright.tasks.SessionKeeping;
+import lampwright.tasks.Sharing;
 import lampwright.tasks.SigningIn;
 import lampwright.tasks.SigningOff;
+import lampwright.tasks.StudioKeeping;
 import lampwright.tasks.Studios;
 import lampwright.tasks.Tokens;
 import lampwright.tasks.TrailKeeping;
 import lampwright.tasks.TrailWalking;
 import lampwright.web.Routes;
+import lampwright.web.api.AccountApi;
 import lampwright.web.api.ArchiveApi;
+import lampwright.web.api.AuditApi;
 import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
 import lampwright.web.api.ComparisonApi;
@@ -51,8 +63,11 @@ import lampwright.web.api.GearFileApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.HistoryApi;
 import lampwright.web.api.IndexApi;
+import lampwright.web.api.InvitationApi;
 import lampwright.web.api.KitApi;
+import lampwright.web.api.LeavingApi;
 import lampwright.web.api.LocationApi;
+import lampwright.web.api.MemberApi;
 import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.PackingApi;
@@ -63,8 +78,10 @@ import lampwright.web.api.ReactionApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
+import lampwright.web.api.SecondFactorApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
+import lampwright.web.api.ShareLinkApi;
 import lampwright.web.api.ShownPictureApi;
 import lampwright.web.api.SignatureApi;
 import lampwright.web.api.StudioApi;
@@ -76,17 +93,23 @@ import lampwright.web.api.TrailApi;
 import lampwright.web.api.UsedApi;
 import lampwright.web.http.CsrfTokens;
 import lampwright.web.http.Door;
+import lampwright.web.http.Entrance;
 import lampwright.web.http.HostNames;
 import lampwright.web.http.HttpServer;
+import lampwright.web.http.LinkAddresses;
+import lampwright.web.http.Patience;
 import lampwright.web.http.ProblemKind;
 import lampwright.web.http.ProblemPage;
 import lampwright.web.http.ServedRoute;
 import lampwright.web.http.SessionCookie;
 import lampwright.web.http.Visitors;
+import lampwright.web.pages.AccountLinkPages;
+import lampwright.web.pages.AccountPages;
 import lampwright.web.pages.AdaptedPages;
 import lampwright.web.pages.ArchivePages;
 import lampwright.web.pages.AssetFiles;
 import lampwright.web.pages.Assets;
+import lampwright.web.pages.AuditPages;
 import lampwright.web.pages.BesidePages;
 import lampwright.web.pages.DrawnSetups;
 import lampwright.web.pages.DrillPages;
@@ -102,10 +125,12 @@ import lampwright.web.pages.IndexPages;
 import lampwright.web.pages.KitPages;
 import lampwright.web.pages.Layouts;
 import lampwright.web.pages.LearningPages;
+import lampwright.web.pages.LeavingPages;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.Notations;
 import lampwright.web.pages.NowPages;
+import lampwright.web.pages.OwnLayouts;
 import lampwright.web.pages.PackPages;
 import lampwright.web.pages.PeoplePages;
 import lampwright.web.pages.PicturePages;
@@ -113,14 +138,19 @@ import lampwright.web.pages.PreferencesPages;
 import lampwright.web.pages.ProblemPages;
 import lampwright.web.pages.ProposalPages;
 import lampwright.web.pages.SavedSearchPages;
+import lampwright.web.pages.SecondFactorPages;
 import lampwright.web.pages.SetupPages;
+import lampwright.web.pages.SharePages;
+import lampwright.web.pages.SharedPages;
 import lampwright.web.pages.SheetPages;
 import lampwright.web.pages.ShownPicturePages;
 import lampwright.web.pages.SignInPages;
 import lampwright.web.pages.SignOffPages;
 import lampwright.web.pages.StudioLayouts;
+import lampwright.web.pages.StudiosPages;
 import lampwright.web.pages.TakePages;
 import lampwright.web.pages.Templates;
+import lampwright.web.pages.TokenPages;
 import lampwright.web.pages.TrailEditPages;
 import lampwright.web.pages.TrailPages;
 import lampwright.web.pages.WithoutPages;
@@ -154,8 +184,13 @@ public final class House implements AutoCloseable {
       Ids ids = new Ids(random);
       Passwords passwords = new Passwords();
       Closed closed = DemoStudio.closed(settings.demo().isOpen());
-      SigningIn signingIn =
-          new SigningIn(database, ids, passwords, new FailedSignIns(clock), closed);
+      FailedSignIns failures = new FailedSignIns(clock);
+      SigningIn signingIn = new SigningIn(database, ids, passwords, failures, closed);
+      AccountPages.Tasks own =
+          new AccountPages.Tasks(
+              new AccountKeeping(database, ids, passwords, failures, closed),
+              new SessionKeeping(database),
+              new SecondFactorKeeping(database, ids, passwords, failures, closed));
       Tokens tokens = new Tokens(database, ids, closed);
       firstOwner = new FirstOwner(database, ids, passwords, signingIn);
       demoStudio = new DemoStudio(database, ids, passwords);
@@ -167,7 +202,8 @@ public final class House implements AutoCloseable {
                   ids,
                   clock));
       furnish();
-      server = keep(serve(signingIn, tokens));
+      Leaving leaving = new Leaving(database, passwords, failures, closed);
+      server = keep(serve(signingIn, own, tokens, leaving, passwords));
     } catch (RuntimeException | Error e) {
       close();
       throw e;
@@ -222,9 +258,13 @@ public final class House implements AutoCloseable {
         demoStudio.ensure(loader.studioName(), settings.demoPassword()), part, console::println);
   }
 
-  private HttpServer serve(SigningIn signingIn, Tokens tokens) {
-    Optional<URI> publicUrl = settings.publicUrl();
-    boolean secure = publicUrl.map(url -> "https".equals(url.getScheme())).orElse(false);
+  private HttpServer serve(
+      SigningIn signingIn,
+      AccountPages.Tasks own,
+      Tokens tokens,
+      Leaving leaving,
+      Passwords passwords) {
+    boolean secure = settings.isSecure();
     Studios studios = new Studios(database);
     Door door =
         new Door(
@@ -233,12 +273,13 @@ public final class House implements AutoCloseable {
             studios::mustMay,
             new SessionCookie(secure),
             new CsrfTokens(random));
-    Visitors visitors = new Visitors(publicUrl.isPresent());
+    Entrance entrance = new Entrance(door, new Visitors(settings.isBehindProxy()), secure);
     Templates templates = new Templates();
     Assets assets = Assets.fromClassPath();
     Layouts layouts = new Layouts(door, assets, Notations.fromClassPath());
     Preferring preferring = new Preferring(database);
     StudioLayouts studioLayouts = new StudioLayouts(door, studios, layouts, catalogue.searchNews());
+    OwnLayouts ownLayouts = new OwnLayouts(door, studios, studioLayouts);
     Reacting reacting = new Reacting(database);
     Drilling drilling = new Drilling(database, random, clock);
     Ids ids = new Ids(random);
@@ -246,7 +287,13 @@ public final class House implements AutoCloseable {
     TrailWalking walking = new TrailWalking(database, ids);
     LearningReporting reporting = new LearningReporting(database);
     SigningOff signingOff = new SigningOff(database, catalogue.takes());
+    MemberKeeping members = new MemberKeeping(database);
+    Inviting inviting = new Inviting(database, ids, passwords, signingIn);
+    PasswordResetting resetting = new PasswordResetting(database, ids, passwords);
+    LinkAddresses links = new LinkAddresses(settings.publicUrl());
     DayPacking packing = new DayPacking(database, catalogue.adapting(), clock);
+    Auditing auditing = new Auditing(database);
+    Sharing sharing = new Sharing(database, ids, DemoStudio.closed(settings.demo().isOpen()));
     Routes.Api api =
         new Routes.Api(
             new HealthApi(
@@ -255,9 +302,12 @@ public final class House implements AutoCloseable {
                     new HealthApi.Check("search", catalogue::trouble),
                     new HealthApi.Check("pictures", catalogue.pictures().upkeep()::trouble)),
                 catalogue::indexLag),
-            new SessionApi(door, signingIn, visitors),
+            new SessionApi(door, signingIn, entrance),
+            new AccountApi(door, entrance, own.accounts(), own.sessions()),
+            new SecondFactorApi(door, entrance, own.factors()),
             new TokenApi(door, tokens),
-            new StudioApi(door, studios),
+            new LeavingApi(door, entrance, catalogue.takingOut(), leaving),
+            new StudioApi(door, studios, new StudioKeeping(database, ids)),
             new SchemaApi(
                 Map.of(
                     "setup",
@@ -305,12 +355,16 @@ public final class House implements AutoCloseable {
             new ShownPictureApi(
                 door, catalogue.pictures().adding(), catalogue.pictures().showing()),
             new DrillApi(door, drilling),
-            new TrailApi(door, new TrailApi.Tasks(trails, walking, signingOff, reporting)));
+            new TrailApi(door, new TrailApi.Tasks(trails, walking, signingOff, reporting)),
+            new AuditApi(door, auditing),
+            new ShareLinkApi(door, sharing, settings.publicUrl()),
+            new MemberApi(door, members, resetting, links),
+            new InvitationApi(door, inviting, links));
     SignInPages signInPages =
         new SignInPages(
             door,
             signingIn,
-            visitors,
+            entrance,
             templates,
             layouts,
             settings.demo().isOpen() ? Optional.of(settings.demoPassword()) : Optional.empty());
@@ -334,6 +388,9 @@ public final class House implements AutoCloseable {
                 catalogue.notes()),
             templates,
             studioLayouts);
+    SharePages share =
+        new SharePages(
+            door, sharing, catalogue.cataloguing(), settings.publicUrl(), templates, studioLayouts);
     Routes.Pages pages =
         new Routes.Pages(
             new HomePages(door, studios, studio -> "/studios/" + studio.text() + "/setups"),
@@ -360,6 +417,7 @@ public final class House implements AutoCloseable {
                 studioLayouts,
                 life,
                 picturePages,
+                share,
                 drawings),
             new ProposalPages(door, catalogue.proposing()),
             new AdaptedPages(
@@ -383,7 +441,7 @@ public final class House implements AutoCloseable {
                 door,
                 catalogue.cataloguing(),
                 catalogue.adapting(),
-                publicUrl,
+                settings.publicUrl(),
                 templates,
                 studioLayouts),
             new FieldPages(
@@ -415,7 +473,12 @@ public final class House implements AutoCloseable {
             picturePages,
             new SavedSearchPages(
                 door, catalogue.searchKeeping(), catalogue.searchNews(), templates, studioLayouts),
-            new PreferencesPages(door, preferring, studios, templates, studioLayouts),
+            new PreferencesPages(door, preferring, templates, ownLayouts),
+            new AccountPages(door, entrance, own, templates, ownLayouts),
+            new SecondFactorPages(door, entrance, own.factors(), templates, ownLayouts),
+            new TokenPages(
+                door, tokens, studios, clock, settings.publicUrl(), templates, ownLayouts),
+            new LeavingPages(door, entrance, leaving, templates, ownLayouts),
             new ShownPicturePages(
                 door, catalogue.pictures().adding(), catalogue.pictures().showing()),
             new KitPages(
@@ -430,7 +493,12 @@ public final class House implements AutoCloseable {
                 studioLayouts),
             new GearEditPages(
                 door, new GearEditPages.Tasks(studios, catalogue.gear()), templates, studioLayouts),
-            new PeoplePages(door, new MemberListing(database), templates, studioLayouts),
+            new PeoplePages(
+                door,
+                new PeoplePages.Tasks(members, inviting, resetting),
+                links,
+                templates,
+                studioLayouts),
             new ArchivePages(door, studios, catalogue.importing(), templates, studioLayouts),
             new IndexPages(door, catalogue.indexKeeping(), templates, studioLayouts),
             new EditorPages(
@@ -466,14 +534,27 @@ public final class House implements AutoCloseable {
                 templates,
                 studioLayouts),
             new SignOffPages(door, signingOff, reporting, templates, studioLayouts),
-            new GlossaryPages(door, studios, templates, studioLayouts));
+            new GlossaryPages(door, studios, templates, studioLayouts),
+            new AuditPages(door, auditing, new MemberListing(database), templates, studioLayouts),
+            share,
+            new SharedPages(sharing, catalogue.pictures().giving(), drawings, templates, layouts),
+            new AccountLinkPages(door, inviting, resetting, templates, layouts),
+            new StudiosPages(
+                door, studios, new StudioKeeping(database, ids), templates, ownLayouts));
     ProblemPage problemPage =
         (problem, context) ->
             problem.kind() == ProblemKind.NOT_SIGNED_IN
                 ? signInPages.inPlaceOf(context)
                 : problemPages.render(problem, context);
     return HttpServer.start(
-        new HttpServer.Place(settings.host(), settings.port(), secure, hostNames()),
+        new HttpServer.Place(
+            settings.host(),
+            settings.port(),
+            secure,
+            hostNames(),
+            settings.isBehindProxy(),
+            settings.certificate(),
+            Patience.USUAL),
         door,
         problemPage,
         random,
@@ -519,7 +600,7 @@ public final class House implements AutoCloseable {
     return settings
         .publicUrl()
         .map(url -> url.toString().replaceAll("/$", ""))
-        .orElseGet(() -> "http://" + shown + ":" + port());
+        .orElseGet(() -> (settings.isSecure() ? "https://" : "http://") + shown + ":" + port());
   }
 
   /** Takes no more requests, finishes those that are there, and lets go of everything. */

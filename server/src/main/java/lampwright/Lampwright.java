@@ -7,6 +7,7 @@ import lampwright.postgres.DataFolderUnusable;
 import lampwright.schema.DatabaseRefused;
 import lampwright.search.IndexFailure;
 import lampwright.web.http.AddressUnusable;
+import lampwright.web.http.CertificateUnusable;
 import org.slf4j.LoggerFactory;
 
 /** Starts the server: reads the settings, lays the foundation, opens the house. */
@@ -18,8 +19,9 @@ public final class Lampwright {
   private Lampwright() {}
 
   /**
-   * Serves until it is told to stop, or does what {@link IndexCheck#COMMAND} says. What cannot be
-   * worked with is said in one line.
+   * Serves until it is told to stop, or does what {@link IndexCheck#COMMAND} or {@link
+   * SecondFactorOff#COMMAND} or {@link ResetLink#COMMAND} say. What cannot be worked with is said
+   * in one line.
    */
   public static void main(String[] arguments) throws InterruptedException {
     try {
@@ -27,10 +29,23 @@ public final class Lampwright {
         case List<String> none when none.isEmpty() -> start(Settings.read(System.getenv()));
         case List<String> check when check.equals(List.of(IndexCheck.COMMAND)) ->
             System.exit(IndexCheck.run(Settings.read(System.getenv()), System.out) ? 0 : FAILED);
+        case List<String> off
+            when off.size() == 2 && off.getFirst().equals(SecondFactorOff.COMMAND) ->
+            System.exit(
+                SecondFactorOff.run(Settings.read(System.getenv()), off.getLast(), System.out)
+                    ? 0
+                    : FAILED);
+        case List<String> reset
+            when reset.size() == 2 && reset.getFirst().equals(ResetLink.COMMAND) ->
+            System.exit(
+                ResetLink.make(Settings.read(System.getenv()), reset.getLast(), System.out)
+                    ? 0
+                    : FAILED);
         default -> {
           System.err.println(
               "Lampwright serves where nothing follows its name; check-index compares its index"
-                  + " with the database.");
+                  + " with the database; second-factor-off EMAIL lets a person in by the password"
+                  + " alone; reset-link EMAIL makes a link for a new password.");
           System.exit(REFUSED);
         }
       }
@@ -38,6 +53,7 @@ public final class Lampwright {
         | DataFolderUnusable
         | DatabaseRefused
         | AddressUnusable
+        | CertificateUnusable
         | IndexFailure.InUse e) {
       System.err.println(e.getMessage());
       System.exit(REFUSED);

@@ -49,7 +49,16 @@ public enum Setting {
       "",
       "http:// or https:// address",
       "The address that visitors type, where it is not the host and port; with https, cookies"
-          + " travel over TLS only.");
+          + " travel over TLS only."),
+  TLS_CERTIFICATE(
+      "",
+      "file of PEM text",
+      "The certificate that the server speaks TLS with, those that vouch for it after it; a renewed"
+          + " file is taken within seconds, without a new start."),
+  TLS_KEY(
+      "",
+      "file of PEM text",
+      "The key of the certificate, in PKCS #8 without a password (BEGIN PRIVATE KEY).");
 
   static final String PREFIX = "LAMPWRIGHT_";
 

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import lampwright.tasks.Passwords;
+import lampwright.web.http.CertificateFiles;
 
 /**
  * What the person who starts the server can choose; {@link Setting} lists it.
@@ -26,6 +27,7 @@ import lampwright.tasks.Passwords;
  * @param demoPassword the password of its members
  * @param firstOwner who owns a server that has nobody in it
  * @param publicUrl the address that visitors type, where it is not host and port
+ * @param certificate what the server speaks TLS with; empty where it speaks plain HTTP
  */
 public record Settings(
     int port,
@@ -38,7 +40,8 @@ public record Settings(
     Demo demo,
     String demoPassword,
     Optional<Owner> firstOwner,
-    Optional<URI> publicUrl) {
+    Optional<URI> publicUrl,
+    Optional<CertificateFiles> certificate) {
 
   private static final int HIGHEST_PORT = 65_535;
 
@@ -77,7 +80,8 @@ public record Settings(
             demo(value(environment, Setting.DEMO)),
             value(environment, Setting.DEMO_PASSWORD),
             owner(environment),
-            text(environment, Setting.PUBLIC_URL).map(Settings::address));
+            text(environment, Setting.PUBLIC_URL).map(Settings::address),
+            certificate(environment));
     settings.mustFitTogether();
     return settings;
   }
@@ -148,6 +152,28 @@ public record Settings(
     }
   }
 
+  private static Optional<CertificateFiles> certificate(Map<String, String> environment) {
+    Optional<String> certificate = text(environment, Setting.TLS_CERTIFICATE);
+    Optional<String> key = text(environment, Setting.TLS_KEY);
+    if (certificate.isPresent() != key.isPresent()) {
+      throw new SettingRefused(
+          "%s and %s belong together. Set both, or neither."
+              .formatted(Setting.TLS_CERTIFICATE.key(), Setting.TLS_KEY.key()));
+    }
+    return certificate.map(
+        file ->
+            new CertificateFiles(
+                file(Setting.TLS_CERTIFICATE, file), file(Setting.TLS_KEY, key.orElseThrow())));
+  }
+
+  private static Path file(Setting setting, String value) {
+    try {
+      return Path.of(value).toAbsolutePath().normalize();
+    } catch (InvalidPathException e) {
+      throw SettingRefused.of(setting, value, "must be the path of a file.");
+    }
+  }
+
   private static boolean yesOrNo(Setting setting, String value) {
     return switch (value) {
       case "true" -> true;
@@ -206,6 +232,17 @@ public record Settings(
         "must be an address without a path. Maybe https://light.example?");
   }
 
+  /** Whether visitors come over TLS, to this server or to a proxy before it. */
+  public boolean isSecure() {
+    return certificate.isPresent()
+        || publicUrl.filter(url -> "https".equals(url.getScheme())).isPresent();
+  }
+
+  /** Whether a proxy on this machine may say for whom it asks: it stands where a name is public. */
+  public boolean isBehindProxy() {
+    return publicUrl.isPresent() && certificate.isEmpty();
+  }
+
   private void mustFitTogether() {
     InetAddress address;
     try {
@@ -221,6 +258,12 @@ public record Settings(
           host,
           "must be a loopback address while %s is %s. Take one of the two away."
               .formatted(Setting.DEMO.key(), demo.word()));
+    }
+    if (certificate.isPresent()
+        && publicUrl.filter(url -> !"https".equals(url.getScheme())).isPresent()) {
+      throw new SettingRefused(
+          "%s (%s) must begin with https where %s is set. Visitors come over TLS then."
+              .formatted(Setting.PUBLIC_URL.key(), publicUrl.get(), Setting.TLS_CERTIFICATE.key()));
     }
     if (databaseOwner.isPresent() && database.isEmpty()) {
       throw new SettingRefused(

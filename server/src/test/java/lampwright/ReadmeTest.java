@@ -8,8 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class ReadmeTest {
@@ -52,6 +55,31 @@ class ReadmeTest {
             .filter(key -> Setting.find(key).isEmpty())
             .toList();
     assertEquals(List.of(), unknown);
+  }
+
+  /** The table of the security standard names the test that meets each requirement. */
+  @Test
+  void everyTestThatTheDocumentsNameIsThere() throws IOException {
+    List<Path> roots =
+        List.of(TOP.resolve("server/src/test/java"), TOP.resolve("migrations/src/test/java"));
+    Set<String> there = new TreeSet<>();
+    for (Path root : roots) {
+      try (Stream<Path> files = Files.walk(root)) {
+        files
+            .map(file -> file.getFileName().toString())
+            .filter(name -> name.endsWith("Test.java"))
+            .forEach(name -> there.add(name.substring(0, name.length() - ".java".length())));
+      }
+    }
+    List<String> named =
+        Pattern.compile("`([A-Z][A-Za-z]*Test)\\b")
+            .matcher(read("DEVELOPERS.md"))
+            .results()
+            .map(match -> match.group(1))
+            .distinct()
+            .toList();
+    assertTrue(named.size() > 50, named.toString());
+    assertEquals(List.of(), named.stream().filter(name -> !there.contains(name)).toList());
   }
 
   @Test

@@ -38,6 +38,8 @@ class SettingsTest {
           LAMPWRIGHT_PUBLIC_URL | ftp://light.example | LAMPWRIGHT_PUBLIC_URL (ftp://light.example) must be
           LAMPWRIGHT_PUBLIC_URL | https://light.example/a | LAMPWRIGHT_PUBLIC_URL (https://light.example/a) must
           LAMPWRIGHT_OWNER_EMAIL | a@light.example | LAMPWRIGHT_OWNER_EMAIL and LAMPWRIGHT_OWNER_PASSWORD belong
+          LAMPWRIGHT_TLS_KEY | key.pem | LAMPWRIGHT_TLS_CERTIFICATE and LAMPWRIGHT_TLS_KEY belong together.
+          LAMPWRIGHT_TLS_CERTIFICATE | a.pem | LAMPWRIGHT_TLS_CERTIFICATE and LAMPWRIGHT_TLS_KEY belong together.
           LAMPWRIGHT_DATABASE_OWNER_URL | postgresql://a | LAMPWRIGHT_DATABASE_OWNER_URL names the owner
           """)
   void aWrongSettingIsToldInOneLine(String key, String value, String told) {
@@ -45,6 +47,20 @@ class SettingsTest {
         assertThrows(SettingRefused.class, () -> Settings.read(Map.of(key, value)));
     assertTrue(String.valueOf(refused.getMessage()).startsWith(told), refused.getMessage());
     assertFalse(String.valueOf(refused.getMessage()).contains("\n"));
+  }
+
+  @Test
+  void whoSpeaksTlsIsVisitedOverTlsAndBelievesNoProxy() {
+    Map<String, String> tls = new HashMap<>();
+    tls.put("LAMPWRIGHT_TLS_CERTIFICATE", "a.pem");
+    tls.put("LAMPWRIGHT_TLS_KEY", "b.pem");
+    assertTrue(Settings.read(tls).isSecure());
+    tls.put("LAMPWRIGHT_PUBLIC_URL", "https://light.example");
+    assertFalse(Settings.read(tls).isBehindProxy());
+    tls.put("LAMPWRIGHT_PUBLIC_URL", "http://light.example");
+    SettingRefused refused = assertThrows(SettingRefused.class, () -> Settings.read(tls));
+    assertTrue(String.valueOf(refused.getMessage()).contains("must begin with https"));
+    assertTrue(Settings.read(Map.of("LAMPWRIGHT_PUBLIC_URL", "https://a.example")).isBehindProxy());
   }
 
   @Test

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
  * @RegisterExtension static final TestHouse house = TestHouse.withDemo();
  * }</pre>
  */
-public final class TestHouse implements BeforeAllCallback, AfterAllCallback {
+public final class TestHouse implements BeforeAllCallback, AfterAllCallback, AutoCloseable {
 
   /** The password of the demo's members. */
   public static final String PASSWORD = "a password for the tests";
@@ -38,6 +38,8 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback {
   private final ByteArrayOutputStream console = new ByteArrayOutputStream();
   private @Nullable Path data;
   private @Nullable House house;
+  private @Nullable Visitor stranger;
+  private int strangersPort;
 
   private TestHouse(Map<String, String> environment) {
     this.environment = environment;
@@ -94,8 +96,14 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback {
 
   @Override
   public void afterAll(ExtensionContext context) throws IOException {
+    close();
+  }
+
+  /** Closes it where it outlives its class. */
+  @Override
+  public void close() throws IOException {
     there(house).close();
-    database.afterAll(context);
+    database.close();
     try (Stream<Path> tree = Files.walk(there(data))) {
       for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
         Files.delete(path);
@@ -127,9 +135,18 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback {
     return console.toString(StandardCharsets.UTF_8);
   }
 
-  /** Somebody who is not signed in. */
-  public Visitor visitor() {
-    return new Visitor(URI.create("http://127.0.0.1:" + port()));
+  /**
+   * Somebody who is not signed in. All who visit one house share their connections, of which one
+   * address may have only so many.
+   */
+  public synchronized Visitor visitor() {
+    Visitor known = stranger;
+    if (known == null || strangersPort != port()) {
+      strangersPort = port();
+      known = new Visitor(URI.create("http://127.0.0.1:" + strangersPort));
+      stranger = known;
+    }
+    return known;
   }
 
   /** A member of the demo studio with a session, who proves their changes. */

@@ -39,7 +39,7 @@ class MigrationTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {2, 4, 8, 10, 12, 13, 15, 16, 17, 18, 19})
+  @ValueSource(ints = {2, 4, 8, 10, 12, 13, 15, 16, 17, 18, 19, 25})
   void everythingThatAnOlderVersionHeldIsStillThere(int version) throws Exception {
     String database = filled(version);
     try (Rows rows = postgres.asSuperuser(database)) {
@@ -52,7 +52,7 @@ class MigrationTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {2, 4, 8, 10, 12, 13, 15, 16, 17, 18, 19})
+  @ValueSource(ints = {2, 4, 8, 10, 12, 13, 15, 16, 17, 18, 19, 25})
   void whatWasThereIsReadableByTheServerInItsStudio(int version) throws Exception {
     try (Rows rows = Rows.as(WorkingDatabase.at(postgres.url(filled(version))))) {
       assertEquals("0", rows.one("select count(*) from lampwright.setup"));

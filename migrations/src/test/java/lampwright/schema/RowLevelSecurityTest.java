@@ -54,6 +54,8 @@ class RowLevelSecurityTest {
             .formatted(studio, person),
         "insert into lampwright.change_log (studio_id, kind, subject_id, revision, deleted) values ('%s', 'setup', 'setup1', 1, false)"
             .formatted(studio),
+        "insert into lampwright.former_member (studio_id, person_id) values ('%s', '%s')"
+            .formatted(studio, person),
         "commit");
   }
 
@@ -75,7 +77,8 @@ class RowLevelSecurityTest {
         "setup_revision",
         "setup_signature",
         "kit",
-        "kit_revision"
+        "kit_revision",
+        "former_member"
       })
   void withoutAStudioThereAreNoRows(String table) throws SQLException {
     try (Rows rows = Rows.as(working)) {
@@ -92,7 +95,8 @@ class RowLevelSecurityTest {
         "setup_revision",
         "setup_signature",
         "kit",
-        "kit_revision"
+        "kit_revision",
+        "former_member"
       })
   void inAStudioThereAreItsOwnRowsOnly(String table) throws SQLException {
     String key = table.equals("studio") ? "id" : "studio_id";
@@ -120,6 +124,8 @@ class RowLevelSecurityTest {
                 + " created_by, changed_at, changed_by) values ('studio2', 'smuggled', 1, 'x',"
                 + " '{}', now(), 'nora0000', now(), 'nora0000')",
             "insert into lampwright.member values ('studio2', 'nora0000', 'owner', now())",
+            "insert into lampwright.former_member (studio_id, person_id) values ('studio2',"
+                + " 'nora0000')",
             "insert into lampwright.studio values ('studio3', 'x', now())",
             "insert into lampwright.change_log (studio_id, kind, subject_id, revision, deleted)"
                 + " values ('studio2', 'setup', 'setup1', 2, true)",
@@ -303,7 +309,7 @@ class RowLevelSecurityTest {
               where n.nspname = 'lampwright' and k.contype in ('p', 'u', 'f')
                 and not a.attnum = any (k.conkey)
                 and coalesce(k.confrelid <> 'lampwright.person'::regclass, true)
-                and k.conname <> 'change_log_pk'
+                and k.conname not in ('change_log_pk', 'audit_entry_pk')
               """);
       assertEquals(List.of(), withoutStudio);
     }

@@ -20,7 +20,9 @@ public final class PhraseFiles {
 
   private static final List<String> ROOMS =
       List.of(
+          "account",
           "adapting",
+          "auditing",
           "caution",
           "comparing",
           "drawing",
@@ -31,15 +33,19 @@ public final class PhraseFiles {
           "finding",
           "glossary",
           "learning",
+          "leaving",
+          "members",
           "packing",
           "pages",
           "picture",
           "problem",
           "reacting",
+          "sharing",
           "sheet",
           "signature",
           "studio",
           "taking",
+          "token",
           "without",
           "wording");
 

@@ -36,6 +36,22 @@ public final class Ids {
     return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
   }
 
+  /** The key of 160 bits that a device makes codes from, as RFC 4226 recommends (section 4). */
+  public DeviceSecret nextDeviceSecret() {
+    byte[] bytes = new byte[DeviceSecret.BYTES];
+    random.nextBytes(bytes);
+    return DeviceSecret.of(bytes);
+  }
+
+  /** A new recovery code: 24 characters, 120 bits, in groups of four as one copies them. */
+  public RecoveryCode nextRecoveryCode() {
+    StringBuilder code = new StringBuilder();
+    for (int i = 0; i < RecoveryCode.LENGTH; i++) {
+      code.append(ALPHABET.charAt(random.nextInt(ALPHABET.length())));
+    }
+    return new RecoveryCode(code.toString());
+  }
+
   /** Whether a text could be an id; what a stranger wrote into a URL often cannot. */
   public static boolean isId(String text) {
     return text.length() >= SHORTEST

@@ -60,6 +60,8 @@ public final class Database implements AutoCloseable {
     config.addDataSourceProperty("connectTimeout", "5");
     config.addDataSourceProperty("socketTimeout", "60");
     config.addDataSourceProperty("tcpKeepAlive", "true");
+    // What a refused row held stays out of the exception, and so out of the log.
+    config.addDataSourceProperty("logServerErrorDetail", "false");
     return config;
   }
 

@@ -5,10 +5,16 @@ import static lampwright.schema.generated.Tables.PERSON;
 import static lampwright.schema.generated.Tables.STUDIO;
 
 import java.util.List;
+import java.util.Optional;
 import lampwright.people.Member;
 import lampwright.people.Membership;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
+import lampwright.people.StoredMember;
+import lampwright.people.StoredStudio;
+import org.jooq.Condition;
+import org.jooq.Record;
+import org.jooq.SelectConditionStep;
 
 /** The studio that the transaction is in, and who belongs to it. */
 public final class Members {
@@ -36,17 +42,73 @@ public final class Members {
     return in.sql().fetchExists(STUDIO, STUDIO.ID.eq(in.studio().text()));
   }
 
+  /** The studio itself; empty where it has not been founded. */
+  public Optional<StoredStudio> findStudio() {
+    return in.sql()
+        .selectFrom(STUDIO)
+        .where(STUDIO.ID.eq(in.studio().text()))
+        .fetchOptional(
+            found ->
+                new StoredStudio(
+                    in.studio(),
+                    found.get(STUDIO.NAME),
+                    found.get(STUDIO.REVISION),
+                    found.get(STUDIO.CREATED_AT)));
+  }
+
+  /**
+   * Gives the studio another name.
+   *
+   * @param basedOn the revision that was looked at
+   */
+  public Saving rename(int basedOn, String name) {
+    int changed =
+        in.sql()
+            .update(STUDIO)
+            .set(STUDIO.NAME, name)
+            .set(STUDIO.REVISION, basedOn + 1)
+            .where(STUDIO.ID.eq(in.studio().text()))
+            .and(STUDIO.REVISION.eq(basedOn))
+            .execute();
+    return changed == 1
+        ? new Saving.Saved(basedOn + 1)
+        : findStudio()
+            .<Saving>map(now -> new Saving.Stale(now.revision()))
+            .orElseGet(Saving.Absent::new);
+  }
+
   /** Everybody, by name. */
   public List<Member> list() {
+    return listStored().stream().map(StoredMember::member).toList();
+  }
+
+  /** Everybody as kept, by name. */
+  public List<StoredMember> listStored() {
+    return members(MEMBER.STUDIO_ID.eq(in.studio().text()))
+        .orderBy(PERSON.NAME, PERSON.ID)
+        .fetch(Members::member);
+  }
+
+  public Optional<StoredMember> find(PersonId person) {
+    return members(MEMBER.STUDIO_ID.eq(in.studio().text()).and(MEMBER.PERSON_ID.eq(person.text())))
+        .fetchOptional(Members::member);
+  }
+
+  private SelectConditionStep<? extends Record> members(Condition which) {
     return in.sql()
         .select(People.OF_A_PERSON)
-        .select(MEMBER.ROLE)
+        .select(MEMBER.ROLE, MEMBER.REVISION, MEMBER.CREATED_AT)
         .from(MEMBER)
         .join(PERSON)
         .on(PERSON.ID.eq(MEMBER.PERSON_ID))
-        .where(MEMBER.STUDIO_ID.eq(in.studio().text()))
-        .orderBy(PERSON.NAME, PERSON.ID)
-        .fetch(found -> new Member(People.person(found), Role.of(found.get(MEMBER.ROLE))));
+        .where(which);
+  }
+
+  private static StoredMember member(Record found) {
+    return new StoredMember(
+        new Member(People.person(found), Role.of(found.get(MEMBER.ROLE))),
+        found.get(MEMBER.REVISION),
+        found.get(MEMBER.CREATED_AT));
   }
 
   /** Takes a person in; says false where they belong to it already. */
@@ -68,10 +130,33 @@ public final class Members {
     return in.sql()
             .update(MEMBER)
             .set(MEMBER.ROLE, role.word())
+            .set(MEMBER.REVISION, MEMBER.REVISION.plus(1))
             .where(MEMBER.STUDIO_ID.eq(in.studio().text()))
             .and(MEMBER.PERSON_ID.eq(person.text()))
             .execute()
         == 1;
+  }
+
+  /**
+   * Gives a member another role.
+   *
+   * @param basedOn the revision that was looked at
+   */
+  public Saving changeRole(PersonId person, int basedOn, Role role) {
+    int changed =
+        in.sql()
+            .update(MEMBER)
+            .set(MEMBER.ROLE, role.word())
+            .set(MEMBER.REVISION, basedOn + 1)
+            .where(MEMBER.STUDIO_ID.eq(in.studio().text()))
+            .and(MEMBER.PERSON_ID.eq(person.text()))
+            .and(MEMBER.REVISION.eq(basedOn))
+            .execute();
+    return changed == 1
+        ? new Saving.Saved(basedOn + 1)
+        : find(person)
+            .<Saving>map(now -> new Saving.Stale(now.revision()))
+            .orElseGet(Saving.Absent::new);
   }
 
   /** Says false where the person does not belong to it. */

@@ -32,6 +32,9 @@ public final class People {
   /** What a person chose, and the revision of that choice. */
   public record Chosen(Preferred preferred, int revision) {}
 
+  /** A person, and the revision of their name and e-mail. */
+  public record Account(Person person, int revision) {}
+
   static final List<Field<?>> OF_A_PERSON =
       List.of(
           PERSON.ID,
@@ -103,6 +106,49 @@ public final class People {
             .and(PERSON.SIGNS_IN)
             .execute()
         == 1;
+  }
+
+  /**
+   * A person with the revision of their name and e-mail; empty where there is nobody of that id.
+   */
+  public Optional<Account> findAccount(PersonId id) {
+    return in.sql()
+        .select(OF_A_PERSON)
+        .select(PERSON.ACCOUNT_REVISION)
+        .from(PERSON)
+        .where(PERSON.ID.eq(id.text()))
+        .and(PERSON.SIGNS_IN)
+        .fetchOptional(found -> new Account(person(found), found.get(PERSON.ACCOUNT_REVISION)));
+  }
+
+  /** Whether somebody else has an address. */
+  public boolean isTaken(String email, PersonId by) {
+    return in.sql()
+        .fetchExists(
+            PERSON, PERSON.EMAIL.eq(email.toLowerCase(Locale.ROOT)).and(PERSON.ID.ne(by.text())));
+  }
+
+  /**
+   * Keeps a person's name and e-mail.
+   *
+   * @param basedOn the revision that was looked at
+   */
+  public Saving changeAccount(PersonId id, int basedOn, String name, String email) {
+    int changed =
+        in.sql()
+            .update(PERSON)
+            .set(PERSON.NAME, name)
+            .set(PERSON.EMAIL, email.toLowerCase(Locale.ROOT))
+            .set(PERSON.ACCOUNT_REVISION, basedOn + 1)
+            .where(PERSON.ID.eq(id.text()))
+            .and(PERSON.SIGNS_IN)
+            .and(PERSON.ACCOUNT_REVISION.eq(basedOn))
+            .execute();
+    return changed == 1
+        ? new Saving.Saved(basedOn + 1)
+        : findAccount(id)
+            .<Saving>map(now -> new Saving.Stale(now.revision()))
+            .orElseGet(Saving.Absent::new);
   }
 
   /** How a person has chosen to read; empty where there is nobody of that id. */

@@ -4,6 +4,7 @@ import java.time.Instant;
 import lampwright.people.Asker;
 import lampwright.people.PersonId;
 import lampwright.people.Reach;
+import lampwright.people.StudioId;
 import org.jooq.DSLContext;
 
 /** A transaction for a person, who sees their own memberships but no studio's rows. */
@@ -24,5 +25,12 @@ public sealed class PersonTransaction extends Transaction permits StudioTransact
   /** How far what the person came in with reaches. */
   public Reach reach() {
     return asker.reach();
+  }
+
+  /**
+   * Goes on in a studio, so that all of it is kept or none; empty for who does not belong to it.
+   */
+  public StudioTransaction enter(StudioId studio) {
+    return StudioTransaction.ofMember(sql(), now(), studio, asker);
   }
 }

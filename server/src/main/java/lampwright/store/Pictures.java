@@ -190,6 +190,7 @@ public final class Pictures {
             found.get(PICTURE.HEIGHT),
             found.get(PICTURE.FACTS).data(),
             found.get(PICTURE.STATISTICS).data()),
+        found.get(PICTURE.CREATED_AT),
         found.get(PICTURE.CHANGED_AT),
         new PersonId(found.get(PICTURE.CHANGED_BY)));
   }

@@ -48,21 +48,68 @@ public final class Sessions {
     return new Session(id, token, person, device, in.now(), in.now(), expiresAt);
   }
 
-  /** The session of a secret, unless it has ended or expired. */
+  /** Begins one that lets nobody in before {@link #admit} was told that the code is right. */
+  public void beginWaiting(
+      String id, PersonId person, SecretHash token, String device, Instant expiresAt) {
+    begin(id, person, token, device, expiresAt);
+    in.sql()
+        .update(SESSION)
+        .set(SESSION.WAITS_FOR_CODE, true)
+        .where(SESSION.TOKEN_HASH.eq(token.bytes()))
+        .execute();
+  }
+
+  /** The session of a secret, unless it has ended, expired or waits for a code. */
   public Optional<Session> find(SecretHash token) {
+    return find(token, false);
+  }
+
+  /** The session of a secret that waits for a code, unless it has expired. */
+  public Optional<Session> findWaiting(SecretHash token) {
+    return find(token, true);
+  }
+
+  private Optional<Session> find(SecretHash token, boolean waits) {
     return in.sql()
         .selectFrom(SESSION)
         .where(SESSION.TOKEN_HASH.eq(token.bytes()))
         .and(SESSION.EXPIRES_AT.gt(in.now()))
+        .and(SESSION.WAITS_FOR_CODE.eq(waits))
         .fetchOptional(Sessions::session);
   }
 
-  /** Those of a person that have not expired, the last used first. */
+  /** Lets a session in that waited, under a new secret; says false where it waits no more. */
+  public boolean admit(SecretHash waiting, SecretHash token, Instant expiresAt) {
+    return in.sql()
+            .update(SESSION)
+            .set(SESSION.TOKEN_HASH, token.bytes())
+            .set(SESSION.WAITS_FOR_CODE, false)
+            .set(SESSION.SEEN_AT, in.now())
+            .set(SESSION.EXPIRES_AT, expiresAt)
+            .where(SESSION.TOKEN_HASH.eq(waiting.bytes()))
+            .and(SESSION.WAITS_FOR_CODE)
+            .execute()
+        == 1;
+  }
+
+  /** Goes on under a new secret, for as long as it would have; says false where it has ended. */
+  public boolean rotate(SecretHash old, SecretHash token) {
+    return in.sql()
+            .update(SESSION)
+            .set(SESSION.TOKEN_HASH, token.bytes())
+            .where(SESSION.TOKEN_HASH.eq(old.bytes()))
+            .andNot(SESSION.WAITS_FOR_CODE)
+            .execute()
+        == 1;
+  }
+
+  /** Those of a person that let in and have not expired, the last used first. */
   public List<Session> list(PersonId person) {
     return in.sql()
         .selectFrom(SESSION)
         .where(SESSION.PERSON_ID.eq(person.text()))
         .and(SESSION.EXPIRES_AT.gt(in.now()))
+        .andNot(SESSION.WAITS_FOR_CODE)
         .orderBy(SESSION.SEEN_AT.desc())
         .fetch(Sessions::session);
   }
@@ -83,6 +130,16 @@ public final class Sessions {
     return in.sql().deleteFrom(SESSION).where(SESSION.TOKEN_HASH.eq(token.bytes())).execute() == 1;
   }
 
+  /** Ends one of a person's; says false where they have none of that id. */
+  public boolean end(PersonId person, String id) {
+    return in.sql()
+            .deleteFrom(SESSION)
+            .where(SESSION.PERSON_ID.eq(person.text()))
+            .and(SESSION.ID.eq(id))
+            .execute()
+        == 1;
+  }
+
   /** Signs a person out everywhere else, as after a change of password; says how often. */
   public int endOthers(PersonId person, SecretHash kept) {
     return in.sql()
@@ -90,6 +147,11 @@ public final class Sessions {
         .where(SESSION.PERSON_ID.eq(person.text()))
         .and(SESSION.TOKEN_HASH.ne(kept.bytes()))
         .execute();
+  }
+
+  /** Signs a person out everywhere, as after a new password by a link; says how often. */
+  public int endAll(PersonId person) {
+    return in.sql().deleteFrom(SESSION).where(SESSION.PERSON_ID.eq(person.text())).execute();
   }
 
   /** Forgets what has expired; says how many. */

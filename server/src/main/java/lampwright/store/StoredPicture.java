@@ -17,6 +17,7 @@ public record StoredPicture(
     int revision,
     String document,
     File file,
+    Instant createdAt,
     Instant changedAt,
     PersonId changedBy) {
 

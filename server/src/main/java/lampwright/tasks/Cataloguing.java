@@ -18,6 +18,7 @@ import lampwright.setup.SetupId;
 import lampwright.setup.Standing;
 import lampwright.store.ArchivedAuthors;
 import lampwright.store.Database;
+import lampwright.store.FormerMembers;
 import lampwright.store.Members;
 import lampwright.store.Page;
 import lampwright.store.Saving;
@@ -293,6 +294,9 @@ public final class Cataloguing {
     new ArchivedAuthors(in)
         .names()
         .forEach((person, name) -> names.put(person, name + FROM_AN_ARCHIVE));
+    new FormerMembers(in)
+        .names()
+        .forEach((person, name) -> names.put(person, name.orElse(FORMER_MEMBER)));
     new Members(in)
         .list()
         .forEach(member -> names.put(member.person().id(), member.person().name()));

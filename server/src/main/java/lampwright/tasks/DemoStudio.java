@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampwright.people.Ids;
+import lampwright.people.Member;
 import lampwright.people.Person;
 import lampwright.people.PersonId;
 import lampwright.people.Reach;
@@ -19,6 +20,7 @@ import lampwright.store.AnonymousTransaction;
 import lampwright.store.Database;
 import lampwright.store.Members;
 import lampwright.store.People.WithPassword;
+import lampwright.store.SecondFactors;
 import lampwright.store.StudioTransaction;
 
 /** The invented studio that one can try everything in, with members of each role. */
@@ -151,6 +153,8 @@ public final class DemoStudio {
       if (known.isPresent() && fresh.isPresent()) {
         stored(in).changePassword(known.get().id(), fresh.get());
       }
+      // Everybody knows the password: whoever switches a second factor on locks out all others.
+      known.ifPresent(person -> new SecondFactors(in).end(person.id()));
       found.put(member, known.or(() -> create(in, member, fresh.orElseThrow())).orElseThrow());
     }
     return found;
@@ -167,9 +171,13 @@ public final class DemoStudio {
       members.found(studioName);
     }
     // Whoever was let go or given another role while trying things out is back at the next start.
+    Map<PersonId, Role> roles =
+        members.list().stream().collect(Collectors.toMap(one -> one.person().id(), Member::role));
     people.forEach(
         (member, person) -> {
-          if (!members.add(person.id(), member.role())) {
+          // Nothing is changed for nothing: the audit trail would tell of it.
+          boolean hasIt = member.role().equals(roles.get(person.id()));
+          if (!hasIt && !members.add(person.id(), member.role())) {
             members.changeRole(person.id(), member.role());
           }
         });

@@ -20,12 +20,15 @@ import lampwright.archive.BagWriter;
 import lampwright.archive.LinesFile;
 import lampwright.archive.PayloadFile;
 import lampwright.archive.Summary;
+import lampwright.people.AuditAction;
+import lampwright.people.AuditKind;
 import lampwright.people.Permission;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import lampwright.setup.SetupId;
 import lampwright.store.ArchivedAuthors;
 import lampwright.store.ArchivedRows;
+import lampwright.store.AuditTrail;
 import lampwright.store.Database;
 import lampwright.store.SetupHistory;
 import lampwright.store.StudioTransaction;
@@ -101,7 +104,8 @@ public final class Exporting {
         in -> {
           Leave.ask(in, Permission.MOVE_STUDIO);
           return ArchivedRows.ofStudio(in);
-        });
+        },
+        studio.text());
   }
 
   /**
@@ -122,14 +126,16 @@ public final class Exporting {
             throw Refused.notFound();
           }
           return ArchivedRows.ofSetup(in, setup);
-        });
+        },
+        setup.text());
   }
 
   private Ready ready(
       Caller caller,
       StudioId studio,
       String base,
-      Function<StudioTransaction, ArchivedRows> asked) {
+      Function<StudioTransaction, ArchivedRows> asked,
+      String subject) {
     List<AutoCloseable> afterwards = new ArrayList<>();
     boolean isReady = false;
     try {
@@ -140,7 +146,10 @@ public final class Exporting {
           database.inStudioAtOneMoment(
               studio,
               caller.asker(),
-              in -> read(in, asked.apply(in), base, new Spooling(spool, afterwards)));
+              in -> {
+                AuditTrail.note(in, AuditAction.TAKEN_OUT, AuditKind.ARCHIVE, subject, base);
+                return read(in, asked.apply(in), base, new Spooling(spool, afterwards));
+              });
       isReady = true;
       return ready;
     } finally {

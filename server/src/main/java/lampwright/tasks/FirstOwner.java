@@ -24,8 +24,6 @@ import lampwright.store.People;
 public final class FirstOwner {
 
   private static final Duration LINK_LASTS = Duration.ofHours(24);
-  private static final int LONGEST_NAME = 200;
-  private static final int LONGEST_EMAIL = 320;
 
   private final Database database;
   private final Ids ids;
@@ -56,36 +54,10 @@ public final class FirstOwner {
 
     private List<Problem> problems() {
       List<Problem> problems = new ArrayList<>();
-      bounded(problems, "/studio", "Name of the studio", studio, LONGEST_NAME);
-      bounded(problems, "/name", "Your name", name, LONGEST_NAME);
-      bounded(problems, "/email", "E-mail", email, LONGEST_EMAIL);
-      if (!email.isEmpty() && !email.matches("[^@\\s]+@[^@\\s]+")) {
-        problems.add(
-            new Problem(
-                "/email", "E-mail (%s) must have one @ with words around it.".formatted(email)));
-      }
-      int length = password.codePointCount(0, password.length());
-      if (length < Passwords.SHORTEST || password.length() > Passwords.LONGEST) {
-        problems.add(
-            new Problem(
-                "/password",
-                "Password (%d characters) must have %d to %d. A few words in a row are fine."
-                    .formatted(length, Passwords.SHORTEST, Passwords.LONGEST)));
-      }
+      NewAccount.bounded(
+          problems, "/studio", "Name of the studio", studio, NewAccount.LONGEST_NAME);
+      problems.addAll(new NewAccount(name, email, password).problems(studio));
       return problems;
-    }
-
-    private static void bounded(
-        List<Problem> problems, String pointer, String label, String text, int longest) {
-      if (text.isEmpty()) {
-        problems.add(new Problem(pointer, label + " is missing. Type it in."));
-      } else if (text.length() > longest) {
-        problems.add(
-            new Problem(
-                pointer,
-                "%s (%d characters) must have at most %d. Shorten it."
-                    .formatted(label, text.length(), longest)));
-      }
     }
   }
 
@@ -157,9 +129,6 @@ public final class FirstOwner {
 
   private String hash(Wish wish) {
     List<Problem> problems = wish.problems();
-    if (DemoStudio.EMAILS.contains(wish.email())) {
-      problems.add(new Problem("/email", "E-mail is the demo's own. Take another."));
-    }
     if (!problems.isEmpty()) {
       throw Refused.invalid(problems);
     }

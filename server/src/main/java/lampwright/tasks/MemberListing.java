@@ -30,4 +30,14 @@ public final class MemberListing {
           return new Members(in).list();
         });
   }
+
+  /**
+   * Whether the caller may do something there.
+   *
+   * @throws Refused NotFound for who is no member
+   */
+  public boolean may(Caller caller, StudioId studio, Permission permission) {
+    return database.inStudio(
+        studio, caller.asker(), in -> Leave.ask(in, Permission.READ_SETUPS).may(permission));
+  }
 }

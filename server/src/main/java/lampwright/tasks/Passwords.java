@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import lampwright.people.PasswordRule;
 
 /**
  * Hashes passwords with Argon2id (19 MiB, 2 passes, 1 lane), a choice of the OWASP cheat sheet on
@@ -17,10 +18,10 @@ import java.util.function.Supplier;
 public final class Passwords {
 
   /** The least number of characters of a new password. */
-  public static final int SHORTEST = 12;
+  public static final int SHORTEST = PasswordRule.SHORTEST;
 
   /** The most characters that are hashed, so that length costs us nothing. */
-  public static final int LONGEST = 200;
+  public static final int LONGEST = PasswordRule.LONGEST;
 
   private static final int MEMORY_KIB = 19 * 1024;
   private static final int PASSES = 2;

@@ -72,6 +72,11 @@ public final class PictureGiving {
     return version(pictures.get(caller, studio, setup, id), name(size), PictureFormat.JPEG);
   }
 
+  /** The same of a picture that was found otherwise, such as by a link. */
+  public Given size(KeptPicture picture, PictureSize size) {
+    return version(picture, name(size), PictureFormat.JPEG);
+  }
+
   /** The file as it came; where its place may not be shown, without what tells of it. */
   public Given original(Caller caller, StudioId studio, SetupId setup, PictureId id) {
     KeptPicture picture = pictures.get(caller, studio, setup, id);

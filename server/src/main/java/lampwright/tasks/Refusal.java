@@ -26,6 +26,12 @@ public sealed interface Refusal {
   /** E-mail and password do not belong together; which of them is wrong stays open. */
   record WrongPassword() implements Refusal {}
 
+  /** The password is right, and the code of the person's second factor was not sent. */
+  record CodeNeeded() implements Refusal {}
+
+  /** The code of a second factor is wrong, or was used before. */
+  record WrongCode() implements Refusal {}
+
   /** It is not there, or the person may not know that it is. */
   record NotFound() implements Refusal {}
 

@@ -2,20 +2,34 @@ package lampwright.tasks;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import lampwright.people.AuditAction;
+import lampwright.people.AuditKind;
 import lampwright.people.Ids;
 import lampwright.people.Person;
 import lampwright.people.Reach;
 import lampwright.people.SecretHash;
+import lampwright.people.StudioId;
+import lampwright.store.AuditTrail;
 import lampwright.store.Database;
 import lampwright.store.People;
+import lampwright.store.PersonTransaction;
 import lampwright.store.Transaction;
 
 /** The tokens by which a person's programs come in. Only their hashes are kept. */
 public final class Tokens {
 
-  private static final int MOST = 50;
+  /** The most days that a token can be asked to last. */
+  public static final int MOST_DAYS = 366;
+
+  /** Characters of a token's name. */
+  public static final int LONGEST_NAME = 200;
+
+  /** The most tokens that one may have. */
+  public static final int MOST = 50;
+
   private static final Duration BETWEEN_NOTES = Duration.ofMinutes(10);
 
   private final Database database;
@@ -33,9 +47,9 @@ public final class Tokens {
    *
    * @param name which program it is for
    * @param reach how much it may do
-   * @param expiresAt when it ends; empty where it lasts until it is revoked
+   * @param days after which it ends; empty where it lasts until it is revoked
    */
-  public record Wish(String name, Reach reach, Optional<Instant> expiresAt) {}
+  public record Wish(String name, Reach reach, Optional<Integer> days) {}
 
   /** A token, without its secret. */
   public record Token(
@@ -74,19 +88,22 @@ public final class Tokens {
   /**
    * Makes a token.
    *
-   * @throws Refused when the person has as many as one may have
+   * @throws Refused Clash when the person has as many as one may have; Invalid for a studio that
+   *     they do not belong to
    */
   public Made make(Caller caller, Wish wish) {
     String secret = ids.nextSecret();
-    return database.anonymous(
+    return database.asPerson(
+        caller.asker(),
         in -> {
+          wish.reach().only().ifPresent(studio -> mustBelongTo(in, studio));
           lampwright.store.Tokens tokens = new lampwright.store.Tokens(in);
           if (tokens.list(caller.person().id()).size() >= MOST) {
             throw new Refused(
                 new Refusal.Clash(
                     "You have %d tokens, and that is the most. Revoke one first.".formatted(MOST)));
           }
-          return new Made(
+          Token made =
               Token.of(
                   tokens.create(
                       caller.person().id(),
@@ -94,9 +111,21 @@ public final class Tokens {
                       SecretHash.of(secret),
                       wish.name(),
                       wish.reach(),
-                      wish.expiresAt())),
-              secret);
+                      wish.days().map(days -> in.now().plus(days, ChronoUnit.DAYS))));
+          new AuditTrail(in)
+              .note(
+                  caller.person().id(), AuditAction.MADE, AuditKind.TOKEN, made.id(), made.name());
+          return new Made(made, secret);
         });
+  }
+
+  private static void mustBelongTo(PersonTransaction in, StudioId studio) {
+    if (new lampwright.store.Studios(in).findRole(studio).isEmpty()) {
+      throw Refused.invalid(
+          "/studio",
+          "Studio (%s) must be one that you belong to. Your studios are at /api/studios."
+              .formatted(studio.text()));
+    }
   }
 
   /** The caller's own, the newest first. */
@@ -114,7 +143,15 @@ public final class Tokens {
    */
   public void revoke(Caller caller, String id) {
     boolean revoked =
-        database.anonymous(in -> new lampwright.store.Tokens(in).delete(caller.person().id(), id));
+        database.anonymous(
+            in -> {
+              boolean gone = new lampwright.store.Tokens(in).delete(caller.person().id(), id);
+              if (gone) {
+                new AuditTrail(in)
+                    .note(caller.person().id(), AuditAction.REVOKED, AuditKind.TOKEN, id, "");
+              }
+              return gone;
+            });
     if (!revoked) {
       throw Refused.notFound();
     }

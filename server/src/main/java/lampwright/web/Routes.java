@@ -2,9 +2,12 @@ package lampwright.web;
 
 import static lampwright.people.Permission.KEEP_INDEX;
 import static lampwright.people.Permission.LOG_TAKES;
+import static lampwright.people.Permission.MANAGE_MEMBERS;
 import static lampwright.people.Permission.MOVE_STUDIO;
 import static lampwright.people.Permission.READ_SETUPS;
+import static lampwright.people.Permission.SEE_AUDIT;
 import static lampwright.people.Permission.SEE_LEARNING;
+import static lampwright.people.Permission.SHARE_SETUPS;
 import static lampwright.people.Permission.SIGN_OFF;
 import static lampwright.people.Permission.WRITE_KITS;
 import static lampwright.people.Permission.WRITE_SETUPS;
@@ -16,7 +19,9 @@ import static lampwright.web.http.Access.Outside.SIGNED_IN;
 import static lampwright.web.http.Access.may;
 
 import lampwright.learning.glossary.Term;
+import lampwright.web.api.AccountApi;
 import lampwright.web.api.ArchiveApi;
+import lampwright.web.api.AuditApi;
 import lampwright.web.api.CalibrationApi;
 import lampwright.web.api.CandelaTableApi;
 import lampwright.web.api.ComparisonApi;
@@ -28,8 +33,11 @@ import lampwright.web.api.GearFileApi;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.HistoryApi;
 import lampwright.web.api.IndexApi;
+import lampwright.web.api.InvitationApi;
 import lampwright.web.api.KitApi;
+import lampwright.web.api.LeavingApi;
 import lampwright.web.api.LocationApi;
+import lampwright.web.api.MemberApi;
 import lampwright.web.api.NoteApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.PackingApi;
@@ -40,8 +48,10 @@ import lampwright.web.api.ReactionApi;
 import lampwright.web.api.ReadingMapApi;
 import lampwright.web.api.SavedSearchApi;
 import lampwright.web.api.SchemaApi;
+import lampwright.web.api.SecondFactorApi;
 import lampwright.web.api.SessionApi;
 import lampwright.web.api.SetupApi;
+import lampwright.web.api.ShareLinkApi;
 import lampwright.web.api.ShownPictureApi;
 import lampwright.web.api.SignatureApi;
 import lampwright.web.api.StudioApi;
@@ -52,9 +62,12 @@ import lampwright.web.api.TokenApi;
 import lampwright.web.api.TrailApi;
 import lampwright.web.api.UsedApi;
 import lampwright.web.http.RouteList;
+import lampwright.web.pages.AccountLinkPages;
+import lampwright.web.pages.AccountPages;
 import lampwright.web.pages.AdaptedPages;
 import lampwright.web.pages.ArchivePages;
 import lampwright.web.pages.AssetFiles;
+import lampwright.web.pages.AuditPages;
 import lampwright.web.pages.BesidePages;
 import lampwright.web.pages.DrillPages;
 import lampwright.web.pages.EditorPages;
@@ -68,6 +81,7 @@ import lampwright.web.pages.HomePages;
 import lampwright.web.pages.IndexPages;
 import lampwright.web.pages.KitPages;
 import lampwright.web.pages.LearningPages;
+import lampwright.web.pages.LeavingPages;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.LocationPages;
 import lampwright.web.pages.NowPages;
@@ -78,12 +92,17 @@ import lampwright.web.pages.PreferencesPages;
 import lampwright.web.pages.ProblemPages;
 import lampwright.web.pages.ProposalPages;
 import lampwright.web.pages.SavedSearchPages;
+import lampwright.web.pages.SecondFactorPages;
 import lampwright.web.pages.SetupPages;
+import lampwright.web.pages.SharePages;
+import lampwright.web.pages.SharedPages;
 import lampwright.web.pages.SheetPages;
 import lampwright.web.pages.ShownPicturePages;
 import lampwright.web.pages.SignInPages;
 import lampwright.web.pages.SignOffPages;
+import lampwright.web.pages.StudiosPages;
 import lampwright.web.pages.TakePages;
+import lampwright.web.pages.TokenPages;
 import lampwright.web.pages.TrailEditPages;
 import lampwright.web.pages.TrailPages;
 import lampwright.web.pages.WithoutPages;
@@ -95,7 +114,10 @@ public record Routes(Api api, Pages pages) {
   public record Api(
       HealthApi health,
       SessionApi session,
+      AccountApi account,
+      SecondFactorApi secondFactor,
       TokenApi tokens,
+      LeavingApi leaving,
       StudioApi studios,
       SchemaApi schemas,
       OpenApi description,
@@ -127,7 +149,11 @@ public record Routes(Api api, Pages pages) {
       SavedSearchApi savedSearches,
       ShownPictureApi shownPictures,
       DrillApi drills,
-      TrailApi trails) {}
+      TrailApi trails,
+      AuditApi audit,
+      ShareLinkApi shareLinks,
+      MemberApi members,
+      InvitationApi invitations) {}
 
   /** What people visit. */
   public record Pages(
@@ -151,6 +177,10 @@ public record Routes(Api api, Pages pages) {
       PicturePages pictures,
       SavedSearchPages savedSearches,
       PreferencesPages preferences,
+      AccountPages account,
+      SecondFactorPages secondFactor,
+      TokenPages tokens,
+      LeavingPages leaving,
       ShownPicturePages shownPictures,
       KitPages kits,
       GearPages gear,
@@ -165,7 +195,12 @@ public record Routes(Api api, Pages pages) {
       TrailPages trails,
       TrailEditPages trailForms,
       SignOffPages signOffs,
-      GlossaryPages glossary) {}
+      GlossaryPages glossary,
+      AuditPages audit,
+      SharePages share,
+      SharedPages shared,
+      AccountLinkPages accountLinks,
+      StudiosPages studios) {}
 
   public void addTo(RouteList routes) {
     routes.get("/health/live", api.health()::live, ANYONE);
@@ -258,6 +293,7 @@ public record Routes(Api api, Pages pages) {
     routes.patch("/api/studios/{studio}/kits/{kit}", api.kits()::change, may(WRITE_KITS));
     routes.delete("/api/studios/{studio}/kits/{kit}", api.kits()::delete, may(WRITE_KITS));
 
+    account(routes);
     gear(routes);
     reactions(routes);
     routes.get("/api/studios/{studio}/packing", api.packing()::show, may(READ_SETUPS));
@@ -274,6 +310,9 @@ public record Routes(Api api, Pages pages) {
     pagesOfPictures(routes);
     pagesOfTheStudio(routes);
     glossary(routes);
+    tokensAndLeaving(routes);
+    auditAndSharing(routes);
+    whoBelongs(routes);
 
     routes.get("/", pages.home()::show, ANYONE);
     routes.get("/sign-in", pages.signIn()::show, ANYONE);
@@ -307,6 +346,99 @@ public record Routes(Api api, Pages pages) {
     routes.post(
         "/studios/{studio}/setups/{setup}/adapted", pages.adapted()::save, may(WRITE_SETUPS));
     routes.get("/assets/{hash}/<name>", pages.assets()::show, ANYONE);
+  }
+
+  private void account(RouteList routes) {
+    String own = "/api/account";
+    routes.get(own, api.account()::get, IN_PERSON);
+    routes.patch(own, api.account()::change, IN_PERSON);
+    routes.put(own + "/password", api.account()::changePassword, IN_PERSON);
+    routes.get(own + "/sessions", api.account()::listSessions, IN_PERSON);
+    routes.delete(own + "/sessions", api.account()::endOtherSessions, IN_PERSON);
+    routes.delete(own + "/sessions/{session}", api.account()::endSession, IN_PERSON);
+    String factor = own + "/second-factor";
+    routes.get(factor, api.secondFactor()::get, IN_PERSON);
+    routes.post(factor, api.secondFactor()::offer, IN_PERSON);
+    routes.post(factor + "/confirmation", api.secondFactor()::confirm, IN_PERSON);
+    routes.post(factor + "/removal", api.secondFactor()::switchOff, IN_PERSON);
+
+    routes.get("/sign-in/code", pages.signIn()::showCode, ANYONE);
+    routes.post("/sign-in/code", pages.signIn()::giveCode, ANYONE);
+    String page = "/account";
+    routes.get(page, pages.account()::show, IN_PERSON);
+    routes.post(page + "/details", pages.account()::changeDetails, IN_PERSON);
+    routes.post(page + "/password", pages.account()::changePassword, IN_PERSON);
+    routes.post(page + "/sessions/{session}/removal", pages.account()::endSession, IN_PERSON);
+    routes.post(page + "/other-sessions/removal", pages.account()::endOtherSessions, IN_PERSON);
+    String factorPage = page + "/second-factor";
+    routes.get(factorPage, pages.secondFactor()::show, IN_PERSON);
+    routes.post(factorPage, pages.secondFactor()::offer, IN_PERSON);
+    routes.post(factorPage + "/confirmation", pages.secondFactor()::confirm, IN_PERSON);
+    routes.post(factorPage + "/removal", pages.secondFactor()::switchOff, IN_PERSON);
+  }
+
+  private void tokensAndLeaving(RouteList routes) {
+    routes.get("/api/account/data", api.leaving()::data, IN_PERSON);
+    routes.delete("/api/account", api.leaving()::leave, IN_PERSON);
+    String tokens = "/account/tokens";
+    routes.get(tokens, pages.tokens()::show, IN_PERSON);
+    routes.post(tokens, pages.tokens()::make, IN_PERSON);
+    routes.post(tokens + "/{token}/removal", pages.tokens()::revoke, IN_PERSON);
+    String leaving = "/account/leaving";
+    routes.get(leaving, pages.leaving()::show, IN_PERSON);
+    routes.get(leaving + "/question", pages.leaving()::ask, IN_PERSON);
+    routes.post(leaving + "/question", pages.leaving()::leave, IN_PERSON);
+  }
+
+  private void auditAndSharing(RouteList routes) {
+    routes.get("/api/studios/{studio}/audit", api.audit()::list, may(SEE_AUDIT));
+    routes.get("/studios/{studio}/audit", pages.audit()::show, may(SEE_AUDIT));
+    String links = "/studios/{studio}/setups/{setup}/share-links";
+    routes.get("/api" + links, api.shareLinks()::list, may(SHARE_SETUPS));
+    routes.post("/api" + links, api.shareLinks()::create, may(SHARE_SETUPS));
+    routes.delete("/api" + links + "/{link}", api.shareLinks()::delete, may(SHARE_SETUPS));
+    routes.get(links, pages.share()::leadBack, may(SHARE_SETUPS));
+    routes.post(links, pages.share()::make, may(SHARE_SETUPS));
+    routes.post(links + "/{link}/removal", pages.share()::withdraw, may(SHARE_SETUPS));
+    routes.get("/shared/{secret}", pages.shared()::show, BY_LINK);
+    routes.get("/shared/{secret}/pictures/{picture}", pages.shared()::picture, BY_LINK);
+  }
+
+  private void whoBelongs(RouteList routes) {
+    routes.post("/api/studios", api.studios()::found, IN_PERSON);
+    String studio = "/api/studios/{studio}";
+    routes.get(studio, api.studios()::get, may(READ_SETUPS));
+    routes.patch(studio, api.studios()::change, may(MANAGE_MEMBERS));
+    String member = studio + "/members/{person}";
+    routes.get(studio + "/members", api.members()::list, may(READ_SETUPS));
+    routes.get(member, api.members()::get, may(READ_SETUPS));
+    routes.put(member, api.members()::replace, may(MANAGE_MEMBERS));
+    // Everybody may leave; whoever takes somebody else out is asked inside.
+    routes.delete(member, api.members()::delete, may(READ_SETUPS));
+    routes.post(member + "/reset-links", api.members()::makeResetLink, may(MANAGE_MEMBERS));
+    String invitations = studio + "/invitations";
+    routes.get(invitations, api.invitations()::list, may(MANAGE_MEMBERS));
+    routes.post(invitations, api.invitations()::create, may(MANAGE_MEMBERS));
+    routes.delete(invitations + "/{invitation}", api.invitations()::withdraw, may(MANAGE_MEMBERS));
+    routes.get("/api/invitations/{secret}", api.invitations()::look, BY_LINK);
+    routes.post("/api/invitations/{secret}", api.invitations()::accept, BY_LINK);
+    routes.get("/studios", pages.studios()::show, SIGNED_IN);
+    routes.post("/studios", pages.studios()::found, IN_PERSON);
+    routes.post("/studios/{studio}/name", pages.studios()::rename, may(MANAGE_MEMBERS));
+    String people = "/studios/{studio}/people";
+    routes.post(people + "/invitations", pages.people()::invite, may(MANAGE_MEMBERS));
+    routes.post(
+        people + "/invitations/{invitation}/withdrawal",
+        pages.people()::withdraw,
+        may(MANAGE_MEMBERS));
+    routes.post(people + "/{person}/role", pages.people()::changeRole, may(MANAGE_MEMBERS));
+    routes.post(people + "/{person}/removal", pages.people()::remove, may(READ_SETUPS));
+    routes.post(
+        people + "/{person}/reset-links", pages.people()::makeResetLink, may(MANAGE_MEMBERS));
+    routes.get("/invitations/{secret}", pages.accountLinks()::showInvitation, BY_LINK);
+    routes.post("/invitations/{secret}", pages.accountLinks()::acceptInvitation, BY_LINK);
+    routes.get("/password-reset/{secret}", pages.accountLinks()::showReset, BY_LINK);
+    routes.post("/password-reset/{secret}", pages.accountLinks()::reset, BY_LINK);
   }
 
   private void glossary(RouteList routes) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.http.HttpResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import lampwright.TestHouse;
 import lampwright.Told;
@@ -15,7 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.WebElement;
 
-/** An assistant with a phone walks a trail, builds with readings that are off, is signed off. */
+/**
+ * An assistant comes in by an owner's link, walks a trail with a phone, builds with readings that
+ * are off, is signed off.
+ */
 class AssistantStoryTest {
 
   private static final String STUDIO = "/studios/demo";
@@ -33,6 +37,30 @@ class AssistantStoryTest {
 
   private static String address(String path) {
     return "http://127.0.0.1:" + house.port() + path;
+  }
+
+  /** An owner makes the link at a desk, and whoever it is for makes an account with a phone. */
+  private static void comeIn(String name, String email) {
+    signIn(desk, "owner@demo.example");
+    desk.open(address(STUDIO + "/people"));
+    desk.see("#meant_for").sendKeys(name);
+    desk.follow(desk.see("section[aria-labelledby=invite] form button"));
+    String link = desk.see(".handed code").getText();
+    String open = desk.see(".open-invitations li").getText();
+    assertTrue(open.contains(name) && open.contains("crew"), open);
+
+    phone.open(link);
+    assertTrue(phone.see(".lead").getText().contains("Maren Tolliver invites you"));
+    phone.see("#name").sendKeys(name);
+    phone.see("#email").sendKeys(email);
+    phone.see("#password").sendKeys("seven sandbags");
+    phone.see("#password_again").sendKeys("seven sandbags");
+    phone.follow(phone.see("main form button"));
+    assertEquals(address(STUDIO + "/setups"), phone.address().replaceAll("[?#].*", ""));
+    assertEquals(name, phone.see("a.member").getText());
+    desk.open(address(STUDIO + "/people"));
+    assertTrue(desk.see(".people").getText().contains(name), "a member");
+    assertTrue(desk.all(".open-invitations").isEmpty(), "used up");
   }
 
   private static String trail() {
@@ -96,13 +124,13 @@ class AssistantStoryTest {
     sent.put("number", 19.0);
     Object judged =
         Json.parse(colleague.post("/api" + STUDIO + "/drills/answers", Json.print(sent)).body());
-    return String.valueOf(Told.number(judged, "number"));
+    return String.format(Locale.ROOT, "%.2f", Told.number(judged, "number"));
   }
 
   @Test
   void anAssistantIsToldWhatIsOffAndSignedOffByAnother() {
     String trail = trail();
-    signIn(phone, "crew@demo.example");
+    comeIn("Pia Marl", "pia@light.example");
     phone.open(address(STUDIO + "/learning"));
     phone.follow(phone.see("a[href='" + trail + "']"));
     phone.follow(phone.see(".trail-open button"));

@@ -39,11 +39,18 @@ class EveryPageTest {
       Set.of(
           "/",
           "/sign-in",
+          "/sign-in/code",
           "/first-owner/{secret}",
+          "/invitations/{secret}",
+          "/password-reset/{secret}",
           "/problems/{kind}",
           "/studios/{studio}/imports/{import}",
+          // The demo's members cannot leave.
+          "/account/leaving/question",
+          "/shared/{secret}/pictures/{picture}",
           // A form that was refused shows it again at its own address, and these are such.
           "/studios/{studio}/setups/{setup}/used",
+          "/studios/{studio}/setups/{setup}/share-links",
           "/studios/{studio}/setups/{setup}/proposals/{proposal}",
           "/studios/{studio}/setups/{setup}/takes/{take}",
           "/studios/{studio}/setups/{setup}/notes");
@@ -114,6 +121,7 @@ class EveryPageTest {
     open.addAll(List.of(setup + "/changes?from=1&to=2", picture + "/removal"));
     open.addAll(SEARCHES);
     open.add(handedIn());
+    open.add(shown());
     while (!open.isEmpty()) {
       visit(open.remove());
     }
@@ -130,6 +138,16 @@ class EveryPageTest {
     }
     missed.removeAll(ELSEWHERE);
     assertEquals(Set.of(), missed, "no link leads to these pages");
+  }
+
+  /** A setup as somebody outside sees it. */
+  private static String shown() {
+    return String.valueOf(
+        Visitor.object(
+                house
+                    .withToken("author@demo.example")
+                    .post("/api/studios/demo/setups/overthecut/share-links", "{}"))
+            .get("address"));
   }
 
   /** A build that waits to be judged. */

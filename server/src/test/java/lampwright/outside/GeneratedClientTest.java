@@ -82,7 +82,14 @@ class GeneratedClientTest {
     assertEquals(0, compiled.code(), compiled.text());
     try (ValidatingProxy proxy = ValidatingProxy.start(tools, DESCRIPTION, house.port())) {
       String server = "http://127.0.0.1:" + house.port();
-      Said said = tools.node("client.js", proxy.address().toString(), server, token);
+      Said said =
+          tools.node(
+              "client.js",
+              proxy.address().toString(),
+              server,
+              token,
+              "author@demo.example",
+              TestHouse.PASSWORD);
       assertEquals(0, said.code(), said.text());
       assertTrue(said.text().endsWith("done\n"), said.text());
     }

@@ -56,6 +56,11 @@ public final class TestDatabase implements BeforeAllCallback, AfterAllCallback {
 
   @Override
   public void afterAll(ExtensionContext context) {
+    close();
+  }
+
+  /** Lets go of its connections. */
+  public void close() {
     open().close();
   }
 
@@ -67,6 +72,11 @@ public final class TestDatabase implements BeforeAllCallback, AfterAllCallback {
   /** Where it is, for whoever wants a store of their own. */
   public WorkingDatabase where() {
     return here(where);
+  }
+
+  /** The address that a server's settings name it by, as its owner. */
+  public String ownerUrl() {
+    return here(server).ownerUrl(where().jdbcUrl());
   }
 
   /** Ids that nobody else has. */

@@ -60,6 +60,12 @@ final class TestServer implements AutoCloseable {
     return new WorkingDatabase(postgres.jdbcUrl(name), template.user(), template.password());
   }
 
+  String ownerUrl(String jdbcUrl) {
+    return "postgresql://%s:%s@%s"
+        .formatted(
+            postgres.user(), postgres.password(), jdbcUrl.replaceFirst("jdbc:postgresql://", ""));
+  }
+
   Connection superuser(String database) throws SQLException {
     return DriverManager.getConnection(
         postgres.jdbcUrl(database), postgres.user(), postgres.password());

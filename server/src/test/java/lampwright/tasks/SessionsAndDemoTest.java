@@ -1,6 +1,7 @@
 package lampwright.tasks;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,6 +13,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import lampwright.people.Asker;
@@ -20,6 +22,7 @@ import lampwright.people.PersonId;
 import lampwright.people.Role;
 import lampwright.store.Members;
 import lampwright.store.People;
+import lampwright.store.SecondFactors;
 import lampwright.store.TestDatabase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -59,6 +62,47 @@ class SessionsAndDemoTest {
   }
 
   @Test
+  void signingInEndsTheSessionThatTheBrowserCameWith() {
+    demo.ensure("Tidewrack", "first password");
+    String planted = signIn("reader@demo.example", "first password");
+    SigningIn.Session begun =
+        signingIn.signIn(
+            "owner@demo.example",
+            "first password",
+            new Visit("192.0.2.1", "", Optional.of(planted), Optional.empty()));
+    assertNotEquals(planted, begun.token());
+    assertTrue(signingIn.find(planted).isEmpty());
+    assertTrue(signingIn.find(begun.token()).isPresent());
+  }
+
+  @Test
+  void aPersonSeesWhereTheyAreSignedInAndSignsOutThere() {
+    demo.ensure("Tidewrack", "first password");
+    SessionKeeping sessions = new SessionKeeping(database.open());
+    String phone = signIn("author@demo.example", "first password");
+    TIME.updateAndGet(now -> now.plus(Duration.ofHours(1)));
+    Visit visit =
+        new Visit("192.0.2.1", "Tablet\n" + "x".repeat(400), Optional.empty(), Optional.empty());
+    String tablet = signingIn.signIn("author@demo.example", "first password", visit).token();
+    Caller caller = signingIn.find(phone).orElseThrow();
+    List<SessionKeeping.OwnSession> own = sessions.list(caller, phone);
+    assertEquals(
+        List.of(true, false), own.stream().map(SessionKeeping.OwnSession::isThisOne).toList());
+    assertEquals(TIME.get(), own.getFirst().usedAt());
+    assertEquals(TIME.get().minus(Duration.ofHours(1)), own.getFirst().begunAt());
+    assertEquals("Tablet " + "x".repeat(193), own.getLast().device());
+    Caller other = signingIn.find(signIn("crew@demo.example", "first password")).orElseThrow();
+    assertThrows(Refused.class, () -> sessions.end(other, own.getLast().id()));
+    sessions.end(caller, own.getLast().id());
+    assertTrue(signingIn.find(tablet).isEmpty());
+    assertThrows(Refused.class, () -> sessions.end(caller, own.getLast().id()));
+    String again = signIn("author@demo.example", "first password");
+    assertEquals(1, sessions.endOthers(caller, phone));
+    assertTrue(signingIn.find(again).isEmpty());
+    assertTrue(signingIn.find(phone).isPresent());
+  }
+
+  @Test
   void theDemoIsTheSameAtEachStartAndFollowsItsPassword() {
     DemoStudio.People people = demo.ensure("Tidewrack", "first password");
     PersonId crew = signed("crew@demo.example", "first password");
@@ -68,6 +112,14 @@ class SessionsAndDemoTest {
             DemoStudio.ID,
             Asker.whole(people.owner().person().id()),
             in -> new Members(in).remove(crew));
+    database
+        .open()
+        .anonymous(
+            in -> {
+              SecondFactors factors = new SecondFactors(in);
+              factors.offer(crew, database.ids().nextDeviceSecret());
+              return factors.confirm(crew, 1, List.of());
+            });
     assertEquals(people, demo.ensure("Tidewrack", "second password"));
     assertEquals(crew, signed("crew@demo.example", "second password"));
     assertThrows(Refused.class, () -> signIn("crew@demo.example", "first password"));
@@ -95,7 +147,7 @@ class SessionsAndDemoTest {
   }
 
   private String signIn(String email, String password) {
-    return signingIn.signIn(email, password, "192.0.2.1").token();
+    return signingIn.signIn(email, password, Visit.from("192.0.2.1")).token();
   }
 
   private PersonId signed(String email, String password) {

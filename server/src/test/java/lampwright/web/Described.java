@@ -17,13 +17,13 @@ import java.util.TreeSet;
 import lampwright.document.Json;
 
 /** The API's description of itself, and what is held against it. */
-final class Described {
+public final class Described {
 
   private final String text;
   private final Map<?, ?> description;
   private final Set<String> done = new TreeSet<>();
 
-  Described(String text) {
+  public Described(String text) {
     this.text = text;
     this.description = (Map<?, ?>) Json.parse(text);
   }
@@ -33,7 +33,7 @@ final class Described {
   }
 
   /** Every verb and path that is described. */
-  Set<String> operations() {
+  public Set<String> operations() {
     Set<String> all = new TreeSet<>();
     map(description, "paths")
         .forEach(
@@ -51,7 +51,7 @@ final class Described {
   }
 
   /** The media types of the bodies that an operation takes. */
-  Set<String> takes(String operation) {
+  public Set<String> takes(String operation) {
     Set<String> types = new TreeSet<>();
     if (verb(operation).containsKey("requestBody")) {
       map(verb(operation), "requestBody", "content")
@@ -62,7 +62,7 @@ final class Described {
   }
 
   /** The parameters of an operation in one place: in the path, the query or the headers. */
-  List<Map<?, ?>> parameters(String operation, String place) {
+  public List<Map<?, ?>> parameters(String operation, String place) {
     if (!(verb(operation).get("parameters") instanceof List<?> all)) {
       return List.of();
     }

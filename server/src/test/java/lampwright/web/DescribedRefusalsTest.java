@@ -68,11 +68,26 @@ class DescribedRefusalsTest {
                 setup + "/pictures?kind=final",
                 BodyPublishers.ofByteArray(Drawn.png(Drawn.scene(40, 30))));
     keep("picture", picture);
+    things.put("link", "zzzz");
     things.put("studio", "demo");
     things.put("revision", "1");
     things.put("file", "setup.json");
     things.put("token", "zzzz");
+    things.put("session", "zzzz");
     things.put("import", "zzzz");
+    things.put("invitation", "zzzz");
+    things.put("person", String.valueOf(Told.at(memberToBe(), "id")));
+    HttpResponse<String> invited =
+        owner.post(STUDIO + "/invitations", "{\"role\":\"crew\",\"meant_for\":\"Refusing\"}");
+    String link = String.valueOf(Visitor.object(invited).get("link"));
+    things.put("secret", link.substring(link.lastIndexOf('/') + 1));
+  }
+
+  private Object memberToBe() {
+    return Visitor.items(owner.get(STUDIO + "/members")).stream()
+        .filter(one -> "reader".equals(Told.at(one, "role")))
+        .findFirst()
+        .orElseThrow();
   }
 
   private String made(String what, String path, String body) {

@@ -63,6 +63,7 @@ class EveryRouteForEveryRoleTest {
           "/studios/{studio}/setups/{setup}/takes/{take}",
           "/studios/{studio}/setups/{setup}/notes",
           "/studios/{studio}/setups/{setup}/used",
+          "/studios/{studio}/setups/{setup}/share-links",
           "/studios/{studio}/setups/{setup}/pictures/{picture}/removal");
 
   /** Takes away what others still try. */
@@ -162,6 +163,9 @@ class EveryRouteForEveryRoleTest {
       ownThings(role, visitor, things);
       for (ServedRoute route : routes()) {
         if (route.access() instanceof Access.Member(var permission)) {
+          if (!reads(route) && route.path().matches(".*\\{(link|invitation)}.*")) {
+            things.links("Once more");
+          }
           HttpResponse<String> answer = send(visitor, route, things);
           if (role.may(permission)) {
             expectLetIn(role.name(), route, answer);
@@ -185,6 +189,7 @@ class EveryRouteForEveryRoleTest {
             "{\"name\":\"Of %s\",\"question\":\"q=fog\"}".formatted(role.word()));
     assertEquals(201, search.statusCode(), search.body());
     things.ids().put("search", Told.at(Visitor.object(search), "id").toString());
+    things.ids().put("person", EveryKindOfThing.person(visitor));
     things
         .ids()
         .put("import", role.may(Permission.WRITE_SETUPS) ? importOf(visitor, things) : "zzzz");
@@ -204,7 +209,12 @@ class EveryRouteForEveryRoleTest {
   @Test
   void nobodyIsLetInButWhereEverybodyIs() {
     RoleThings things = things("For nobody");
-    things.ids().putAll(Map.of("search", "zzzz", "import", "zzzz", "token", "zzzz"));
+    things
+        .ids()
+        .putAll(
+            Map.of(
+                "search", "zzzz", "import", "zzzz", "token", "zzzz", "person", "zzzz", "session",
+                "zzzz"));
     long before = changes();
     for (ServedRoute route : routes()) {
       if (!route.access().isOpen()) {
@@ -218,7 +228,7 @@ class EveryRouteForEveryRoleTest {
   @Test
   void whoBelongsToAnotherStudioDoesNotEvenLearnThatThereIsThisOne() throws SQLException {
     RoleThings things = things("For others");
-    things.ids().putAll(Map.of("search", "zzzz", "import", "zzzz"));
+    things.ids().putAll(Map.of("search", "zzzz", "import", "zzzz", "person", "zzzz"));
     PersonId other = house.database().newPerson();
     house.database().newStudio(other);
     house
@@ -244,7 +254,7 @@ class EveryRouteForEveryRoleTest {
   @Test
   void aProgramIsNotLetInWhereAPersonMustCome() {
     RoleThings things = things("For programs");
-    things.ids().put("token", "zzzz");
+    things.ids().putAll(Map.of("token", "zzzz", "session", "zzzz"));
     Visitor program = house.withToken("owner@demo.example");
     for (ServedRoute route : routes()) {
       if (route.access().equals(Access.Outside.IN_PERSON)) {

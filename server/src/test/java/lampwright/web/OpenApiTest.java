@@ -90,6 +90,7 @@ class OpenApiTest {
       described.mustFit("GET /api/schemas/{file}", 200, anybody.get("/api/schemas/" + file));
     }
     people();
+    new AccountAsDescribed(house, described).mustFit();
     documents("setup", Documents.json(Documents.setup("Described")));
     documents("kit", Documents.json(Documents.kit("Described")));
     described.mustFit(
@@ -100,10 +101,12 @@ class OpenApiTest {
     new GearAsDescribed(house, described, author).mustFit();
     new SavedSearchesAsDescribed(described, author).mustFit();
     new DrillsAsDescribed(described, author).mustFit();
+    new MembersAsDescribed(house, described).mustFit();
     new TrailsAsDescribed(house, described, author).mustFit();
     pictures();
     new ArchivesAsDescribed(house, described, author).mustFit();
     new IndexAsDescribed(house, described, author).mustFit();
+    new AuditAsDescribed(house, described, author).mustFit();
     computing();
     assertEquals(described.operations(), described.done());
   }
@@ -132,6 +135,7 @@ class OpenApiTest {
     described.mustFit("GET /api/tokens", 403, author.get("/api/tokens"));
     described.mustFit("DELETE /api/tokens/{token}", 204, crew.delete(location(made)));
     described.mustFit("DELETE /api/tokens/{token}", 404, crew.delete(location(made)));
+    new LeavingAsDescribed(house, described).mustFit();
     described.mustFit("DELETE /api/session", 204, crew.delete("/api/session"));
   }
 

@@ -9,15 +9,15 @@ import java.nio.charset.StandardCharsets;
 /**
  * The answer to a request that is written byte by byte, since a good HTTP client would not send it.
  */
-record RawAnswer(int status, String head, String body) {
+public record RawAnswer(int status, String head, String body) {
 
   private static final int PATIENCE_MILLIS = 20_000;
 
-  static RawAnswer to(int port, String start) throws IOException {
+  public static RawAnswer to(int port, String start) throws IOException {
     return to(port, start, "127.0.0.1:" + port);
   }
 
-  static RawAnswer to(int port, String start, String host) throws IOException {
+  public static RawAnswer to(int port, String start, String host) throws IOException {
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
       socket.setSoTimeout(PATIENCE_MILLIS);
       String request = start + "Host: " + host + "\r\nConnection: close\r\n\r\n";
@@ -27,7 +27,7 @@ record RawAnswer(int status, String head, String body) {
   }
 
   /** Reads an answer up to the end of its connection. */
-  static RawAnswer read(InputStream in) throws IOException {
+  public static RawAnswer read(InputStream in) throws IOException {
     String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
     int end = text.indexOf("\r\n\r\n");
     return new RawAnswer(

@@ -32,15 +32,22 @@ record RoleThings(Visitor owner, Visitor crew, Map<String, String> ids) {
     things.setup(name);
     things.day(name);
     things.learning(name);
+    things.links(name);
     return things;
+  }
+
+  /** A text with the ids of the things that are there. */
+  String filled(String text) {
+    String filled = text;
+    for (Map.Entry<String, String> thing : ids.entrySet()) {
+      filled = filled.replace("{" + thing.getKey() + "}", thing.getValue());
+    }
+    return filled;
   }
 
   /** An address with the things that are there. */
   String path(String template) {
-    String path = template;
-    for (Map.Entry<String, String> thing : ids.entrySet()) {
-      path = path.replace("{" + thing.getKey() + "}", thing.getValue());
-    }
+    String path = filled(template);
     assertTrue(path.indexOf('{') < 0, "Make one of what " + path + " names");
     return path;
   }
@@ -114,6 +121,14 @@ record RoleThings(Visitor owner, Visitor crew, Map<String, String> ids) {
 
   private static String key(String name, String what) {
     return what + "-of-" + name.replace(' ', '-');
+  }
+
+  /** New ones, which nobody has taken back. */
+  void links(String name) {
+    keep(
+        "invitation",
+        owner.post(STUDIO + "/invitations", "{\"role\":\"crew\",\"meant_for\":\"" + name + "\"}"));
+    keep("link", owner.post(setupPath() + "/share-links", "{}"));
   }
 
   private void learning(String name) {

@@ -28,6 +28,7 @@ final class SoundRequests {
     day();
     learning();
     rest();
+    people();
   }
 
   /** A sound request, by the things that are there. */
@@ -150,6 +151,18 @@ final class SoundRequests {
     sound(
         "POST " + STUDIO + "/drills/answers",
         new Sound("application/json", "", "", this::answered));
+  }
+
+  private void people() {
+    patch(STUDIO, "1", "{\"name\":\"Another name\"}");
+    String member = STUDIO + "/members/{person}";
+    sound("PUT " + member, "1", "{\"role\":\"author\"}");
+    sound("DELETE " + member, "1", "");
+    sound("POST " + member + "/reset-links", "", "");
+    sound("POST " + STUDIO + "/invitations", "", "{\"role\":\"crew\",\"meant_for\":\"Tove\"}");
+    sound("DELETE " + STUDIO + "/invitations/{invitation}", "", "");
+    sound("POST " + SETUP + "/share-links", "", "{}");
+    sound("DELETE " + SETUP + "/share-links/{link}", "", "");
   }
 
   /** No answer to a drill that was really asked: that is judged like any other. */

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Remedies are by the inverse square law (common practice, no source).
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class TakesOverRestTest {
+public class TakesOverRestTest {
 
   private static final String STUDIO = "/api/studios/demo";
 
@@ -59,7 +59,7 @@ class TakesOverRestTest {
   }
 
   /** A take with one reading of the key. */
-  static Map<String, Object> take(String key, double fNumber) {
+  public static Map<String, Object> take(String key, double fNumber) {
     Map<String, Object> take = new LinkedHashMap<>();
     take.put("at", "2025-09-12T19:13:00+01:00");
     take.put("setup_revision", 1);

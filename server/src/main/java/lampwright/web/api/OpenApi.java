@@ -32,6 +32,9 @@ public final class OpenApi {
           "description",
           "server",
           "people",
+          "account",
+          "leaving",
+          "members",
           "setups",
           "suggestions",
           "shown-pictures",
@@ -52,7 +55,9 @@ public final class OpenApi {
           "drills",
           "trails",
           "pictures",
+          "share-links",
           "archives",
+          "audit",
           "index");
 
   private static final String IN_A_SCHEMA = "#/$defs/";
@@ -67,13 +72,21 @@ public final class OpenApi {
     forms.addAll(ReadingMapApi.forms());
     forms.addAll(ReactionApi.forms());
     forms.add(SessionApi.credentialsForm());
+    forms.addAll(AccountApi.forms());
+    forms.addAll(SecondFactorApi.forms());
     forms.add(TokenApi.wishForm());
+    forms.add(LeavingApi.form());
     forms.add(PreferencesApi.form());
+    forms.add(StudioApi.form());
+    forms.add(MemberApi.form());
+    forms.add(InvitationApi.form());
+    forms.add(InvitationApi.answerForm());
     forms.add(UsedApi.form());
     forms.addAll(HistoryApi.forms());
     forms.add(LocationApi.form());
     forms.addAll(TakeApi.forms());
     forms.add(NoteApi.form());
+    forms.add(ShareLinkApi.form());
     forms.add(DrillApi.form());
     forms.addAll(TrailApi.forms());
     forms.add(ProposalApi.form());

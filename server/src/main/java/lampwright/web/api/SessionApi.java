@@ -13,7 +13,7 @@ import lampwright.tasks.Caller;
 import lampwright.tasks.Refused;
 import lampwright.tasks.SigningIn;
 import lampwright.web.http.Door;
-import lampwright.web.http.Visitors;
+import lampwright.web.http.Entrance;
 
 /** Signing in and out by programs, and who one is. */
 public final class SessionApi {
@@ -21,20 +21,21 @@ public final class SessionApi {
   private static final int CREATED = 201;
   private static final int NO_CONTENT = 204;
   private static final int LONGEST = 320;
+  private static final int LONGEST_CODE = 60;
 
   private final Door door;
   private final SigningIn signingIn;
-  private final Visitors visitors;
+  private final Entrance entrance;
   private final Form<Credentials> form;
 
-  public SessionApi(Door door, SigningIn signingIn, Visitors visitors) {
+  public SessionApi(Door door, SigningIn signingIn, Entrance entrance) {
     this.door = door;
     this.signingIn = signingIn;
-    this.visitors = visitors;
+    this.entrance = entrance;
     this.form = credentialsForm();
   }
 
-  record Credentials(String email, String password) {
+  record Credentials(String email, String password, Optional<String> code) {
 
     /** No record's text may reach a log with a password in it. */
     @Override
@@ -48,11 +49,17 @@ public final class SessionApi {
         Field.required("email", Forms.text(LONGEST), Credentials::email, "Who signs in.");
     Field<Credentials, String> password =
         Field.required("password", Forms.text(LONGEST), Credentials::password, "Their password.");
+    Field<Credentials, Optional<String>> code =
+        Field.optional(
+            "code",
+            Forms.text(LONGEST_CODE),
+            Credentials::code,
+            "For who has a second factor: the code that their device shows, or a recovery code.");
     return ObjectForm.of(
         "credentials",
         "What a person signs in with.",
-        values -> new Credentials(values.get(email), values.get(password)),
-        List.of(email, password));
+        values -> new Credentials(values.get(email), values.get(password), values.get(code)),
+        List.of(email, password, code));
   }
 
   private record PersonView(String id, String email, String name) {
@@ -70,8 +77,12 @@ public final class SessionApi {
   public void create(Context context) {
     Credentials credentials = Documents.read(context, form);
     SigningIn.Session session =
-        signingIn.signIn(credentials.email(), credentials.password(), visitors.addressOf(context));
-    String csrfToken = door.begin(context, session.token(), session.lifetime());
+        signingIn.signIn(
+            credentials.email(),
+            credentials.password(),
+            credentials.code(),
+            entrance.visit(context));
+    String csrfToken = entrance.begin(context, session);
     context.status(CREATED).header("Location", "/api/session");
     context.json(new SignedIn(csrfToken, PersonView.of(session.person()), session.expiresAt()));
   }

@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 public final class Door {
 
   private static final String CALLER = "lampwright.caller";
+  private static final String SESSION = "lampwright.session";
   private static final String BEARER = "bearer ";
   private static final String CSRF_HEADER = "X-CSRF-Token";
   static final String CSRF_FIELD = "csrf";
@@ -134,6 +135,20 @@ public final class Door {
     return findCaller(context).orElseThrow(Refused::notSignedIn);
   }
 
+  /**
+   * Who asks for a change in their own name, on a route that is open to everybody: the proof, which
+   * is not asked for before such a route, is asked for here.
+   *
+   * @throws Refused when nobody is signed in, or the cookie comes without its proof
+   */
+  public Caller provenCaller(Context context) {
+    Caller caller = caller(context);
+    if (bearer(context).isEmpty()) {
+      mustBeProven(context);
+    }
+    return caller;
+  }
+
   /** Who asks, where anybody may. Looked up once a request, and only where somebody wants it. */
   public Optional<Caller> findCaller(Context context) {
     Optional<Caller> found = context.attribute(CALLER);
@@ -155,9 +170,13 @@ public final class Door {
     return cookie.find(context).flatMap(bySession);
   }
 
-  /** The token of the session that the request came with, good or not. */
+  /**
+   * The token of the session that the request came with, good or not; or of the one that has begun
+   * since.
+   */
   public Optional<String> sessionToken(Context context) {
-    return bearer(context).isPresent() ? Optional.empty() : cookie.find(context);
+    Optional<String> begun = Optional.ofNullable(context.attribute(SESSION));
+    return bearer(context).isPresent() ? Optional.empty() : begun.or(() -> cookie.find(context));
   }
 
   /** What forms and programs of this session must send with a change; empty without a session. */
@@ -172,6 +191,7 @@ public final class Door {
    */
   public String begin(Context context, String sessionToken, Duration lifetime) {
     cookie.set(context, sessionToken, lifetime);
+    context.attribute(SESSION, sessionToken);
     return csrfTokens.of(sessionToken);
   }
 

@@ -12,10 +12,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.SecureRequestCustomizer;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.GracefulHandler;
@@ -28,7 +31,6 @@ public final class HttpServer implements AutoCloseable {
 
   private static final int MISDIRECTED = 421;
   private static final int HEADER_BYTES = 16 * 1024;
-  private static final long IDLE_MILLIS = 30_000;
   private static final long STOP_MILLIS = 3_000;
 
   private final Javalin javalin;
@@ -45,15 +47,33 @@ public final class HttpServer implements AutoCloseable {
    *
    * @param host the address to listen on
    * @param port the port to listen on; 0 takes any free one
-   * @param secure whether visitors come over TLS
+   * @param secure whether visitors come over TLS, to this server or to a proxy before it
+   * @param names the names that it may be visited under
+   * @param behindProxy whether a proxy on this machine stands before it
+   * @param certificate what it speaks TLS with; empty where it speaks plain HTTP
+   * @param patience how long it waits for whom
    */
-  public record Place(String host, int port, boolean secure, HostNames names) {}
+  public record Place(
+      String host,
+      int port,
+      boolean secure,
+      HostNames names,
+      boolean behindProxy,
+      Optional<CertificateFiles> certificate,
+      Patience patience) {
+
+    /** Plain HTTP with the usual patience. */
+    public Place(String host, int port, boolean secure, HostNames names) {
+      this(host, port, secure, names, false, Optional.empty(), Patience.USUAL);
+    }
+  }
 
   /**
    * Starts to serve.
    *
    * @param routes adds the routes
    * @throws AddressUnusable when it cannot listen there
+   * @throws CertificateUnusable when it cannot speak TLS with its certificate
    * @throws IllegalStateException when a route names no {@link Access}
    */
   public static HttpServer start(
@@ -65,7 +85,8 @@ public final class HttpServer implements AutoCloseable {
             page,
             new Refusals(page),
             new Reference(random),
-            new SecurityHeaders(place.secure()));
+            new SecurityHeaders(place.secure()),
+            new SlowPeers(place.patience(), place.behindProxy()));
     Javalin javalin =
         Javalin.create(
             config -> {
@@ -99,7 +120,8 @@ public final class HttpServer implements AutoCloseable {
       ProblemPage page,
       Refusals refusals,
       Reference references,
-      SecurityHeaders headers) {
+      SecurityHeaders headers,
+      SlowPeers peers) {
 
     void apply(JavalinConfig config) {
       config.startup.showJavalinBanner = false;
@@ -125,6 +147,7 @@ public final class HttpServer implements AutoCloseable {
           handler -> handler.setErrorHandler(brokenRequests()));
       config.routes.before(this::receive);
       config.routes.beforeMatched(door::enter);
+      config.routes.after(Setup::sayEncoding);
       refusals.install(config.routes);
       RequestLog log = new RequestLog();
       config.requestLogger.http((context, millis) -> log.write(context, millis));
@@ -154,15 +177,27 @@ public final class HttpServer implements AutoCloseable {
       http.setRequestHeaderSize(HEADER_BYTES);
       http.setSendServerVersion(false);
       http.setSendDateHeader(true);
-      http.setIdleTimeout(IDLE_MILLIS);
+      http.addCustomizer((request, _) -> PlainVerb.of(request));
+      http.setIdleTimeout(place.patience().silence().toMillis());
     }
 
     /** Takes the address before anything starts, so that a taken one is told by us alone. */
     private ServerConnector listening(Server server, HttpConfiguration http) {
-      ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+      HttpConnectionFactory requests = new HttpConnectionFactory(http);
+      Optional<Tls> tls =
+          place.certificate().map(files -> new Tls(files, place.patience().betweenLooks()));
+      // Its own look at names would refuse what HostNames takes, and is not for plain HTTP.
+      tls.ifPresent(_ -> http.addCustomizer(new SecureRequestCustomizer(false)));
+      ServerConnector connector =
+          tls.isPresent()
+              ? new ServerConnector(server, tls.get().before(requests.getProtocol()), requests)
+              : new ServerConnector(server, requests);
+      tls.ifPresent(connector::addBean);
+      connector.addBean(peers);
+      connector.addBean(everybody(connector));
       connector.setHost(place.host());
       connector.setPort(place.port());
-      connector.setIdleTimeout(IDLE_MILLIS);
+      connector.setIdleTimeout(place.patience().silence().toMillis());
       try {
         connector.open();
       } catch (IOException e) {
@@ -171,15 +206,32 @@ public final class HttpServer implements AutoCloseable {
       return connector;
     }
 
+    /** Where there are too many altogether, those that do nothing are not waited for. */
+    private NetworkConnectionLimit everybody(ServerConnector connector) {
+      NetworkConnectionLimit limit =
+          new NetworkConnectionLimit(place.patience().altogether(), connector);
+      limit.setEndPointIdleTimeout(place.patience().silence().toMillis() / 10);
+      return limit;
+    }
+
     private void apply(Server server) {
       // Waits, when the server stops, for the requests that are being answered.
       server.insertHandler(new GracefulHandler());
+      server.insertHandler(new PatientHandler(peers));
       server.setErrorHandler(brokenRequests());
       server.setStopTimeout(STOP_MILLIS);
     }
 
     private BrokenRequests brokenRequests() {
       return new BrokenRequests(page, references, headers);
+    }
+
+    /** All our text is UTF-8; a browser that had to guess could be led to read markup into it. */
+    private static void sayEncoding(Context context) {
+      String type = context.res().getContentType();
+      if (type != null && type.startsWith("text/") && !type.contains("charset")) {
+        context.contentType(type + "; charset=utf-8");
+      }
     }
 
     private void receive(Context context) {

@@ -23,6 +23,16 @@ public enum ProblemKind {
       401,
       "E-mail and password do not belong together",
       "Nobody signs in with this e-mail and this password. Which of the two is wrong is not told."),
+  CODE_NEEDED(
+      401,
+      "The password is right, and a code is needed too",
+      "This person has a second factor. Beside the password send the code of six digits that their"
+          + " device shows, or one of their recovery codes."),
+  WRONG_CODE(
+      401,
+      "The code is not right",
+      "Each code is good once, and for about a minute. Wait for the next one and send that. If none"
+          + " is taken, the clock of the device may be wrong."),
   NOT_ALLOWED(
       403,
       "Your role does not cover this",

@@ -59,6 +59,16 @@ public final class Refusals {
               context,
               ProblemKind.WRONG_PASSWORD,
               "Correct the e-mail or the password and try again.");
+      case Refusal.CodeNeeded _ ->
+          answer(
+              context,
+              ProblemKind.CODE_NEEDED,
+              "Send the code that your device shows in the field code, beside the password.");
+      case Refusal.WrongCode _ ->
+          answer(
+              context,
+              ProblemKind.WRONG_CODE,
+              "Send the code that your device shows now, or a recovery code.");
       case Refusal.NotFound _ -> answer(context, ProblemKind.NOT_FOUND, NOTHING_HERE);
       case Refusal.NotAllowed(String what) -> answer(context, ProblemKind.NOT_ALLOWED, what);
       case Refusal.NotProven _ ->

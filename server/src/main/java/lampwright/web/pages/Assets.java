@@ -50,12 +50,17 @@ public final class Assets {
           "suggest.css",
           "saved.css",
           "studio.css",
+          "members.css",
           "now.css",
           "without.css",
           "field.css",
           "pack.css",
           "learning.css",
+          "leaving.css",
           "glossary.css",
+          "account.css",
+          "audit.css",
+          "share.css",
           PAPER,
           PAPER_PLAN);
 

@@ -2,12 +2,12 @@ package lampwright.web.pages;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import lampwright.people.Membership;
 import lampwright.people.StudioId;
 import lampwright.tasks.Caller;
-import lampwright.tasks.Refused;
 import lampwright.tasks.Studios;
 import lampwright.web.http.Door;
 
@@ -27,24 +27,16 @@ public final class HomePages {
     this.firstPage = firstPage;
   }
 
-  /**
-   * To one's studio, or to the sign-in.
-   *
-   * @throws Refused when the person belongs to no studio
-   */
+  /** To one's studio; to the list of them where there are several or none; or to the sign-in. */
   public void show(Context context) {
     Optional<Caller> caller = door.findCaller(context);
     if (caller.isEmpty()) {
       context.redirect("/sign-in", HttpStatus.SEE_OTHER);
       return;
     }
-    Membership first =
-        studios.list(caller.get()).stream()
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    Refused.notAllowed(
-                        "You belong to no studio. Ask an owner of one to take you in."));
-    context.redirect(firstPage.apply(first.studio()), HttpStatus.SEE_OTHER);
+    List<Membership> all = studios.list(caller.get());
+    context.redirect(
+        all.size() == 1 ? firstPage.apply(all.getFirst().studio()) : StudiosPage.PATH,
+        HttpStatus.SEE_OTHER);
   }
 }

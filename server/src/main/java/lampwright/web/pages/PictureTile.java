@@ -79,6 +79,21 @@ public record PictureTile(
         true);
   }
 
+  /** A finished picture for somebody outside: no way on, and nobody's words. */
+  static PictureTile shared(KeptPicture picture, String source, String alt) {
+    int longer = Math.max(picture.width(), picture.height());
+    return new PictureTile(
+        "",
+        source,
+        "",
+        alt,
+        "",
+        "",
+        side(picture.width(), longer, PictureSize.SCREEN),
+        side(picture.height(), longer, PictureSize.SCREEN),
+        true);
+  }
+
   private static int side(int whole, int longer, PictureSize size) {
     double shrunk = Math.min(1, (double) size.longerSide() / longer);
     return Math.max(1, (int) Math.round(whole * shrunk));

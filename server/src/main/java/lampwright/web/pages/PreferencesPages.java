@@ -14,13 +14,11 @@ import lampwright.language.Language;
 import lampwright.language.LengthUnit;
 import lampwright.language.Notation;
 import lampwright.language.StopFraction;
-import lampwright.people.Membership;
 import lampwright.people.Preferred;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Preferring;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
-import lampwright.tasks.Studios;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormFields;
@@ -43,19 +41,13 @@ public final class PreferencesPages {
 
   private final Door door;
   private final Preferring preferring;
-  private final Studios studios;
   private final Templates templates;
-  private final StudioLayouts layouts;
+  private final OwnLayouts layouts;
 
   public PreferencesPages(
-      Door door,
-      Preferring preferring,
-      Studios studios,
-      Templates templates,
-      StudioLayouts layouts) {
+      Door door, Preferring preferring, Templates templates, OwnLayouts layouts) {
     this.door = door;
     this.preferring = preferring;
-    this.studios = studios;
     this.templates = templates;
     this.layouts = layouts;
   }
@@ -68,7 +60,7 @@ public final class PreferencesPages {
   private void show(Context context, boolean kept, boolean changedSince) {
     Caller caller = door.caller(context);
     Preferring.Chosen chosen = preferring.get(caller);
-    Layout layout = layout(context, caller);
+    Layout layout = layouts.named(context, "pages.preferences.title");
     Wording words = layout.words();
     templates.show(
         context,
@@ -85,16 +77,6 @@ public final class PreferencesPages {
                     List.of(
                         new FormErrors.FormError("", words.say("pages.preferences.changedSince"))))
                 : FormErrors.none()));
-  }
-
-  /** In the studio that one belongs to first; who belongs to none has a bare page. */
-  private Layout layout(Context context, Caller caller) {
-    String title = layouts.words(context).say("pages.preferences.title");
-    return studios.list(caller).stream()
-        .findFirst()
-        .map(Membership::studio)
-        .map(studio -> layouts.of(context, studio, title))
-        .orElseGet(() -> layouts.outside(context, title));
   }
 
   private static List<PreferencesPage.Question> questions(Preferred chosen, Wording words) {

@@ -35,6 +35,7 @@ import lampwright.wording.Wording;
  * @param missing what the setup does not say, and its figures need; may be empty
  * @param leftOut what the figures do not take into account
  * @param life where it stands, and how it came there
+ * @param share where it is shown to somebody outside; absent for who may not
  * @param revision "Revision 3, by …, 4 May 2031"
  * @param actions what this member may do with it (change, field sheet, revisions)
  */
@@ -70,6 +71,7 @@ public record SetupPage(
     KitForm kitForm,
     NowForm now,
     LifePart life,
+    Optional<SharePart> share,
     String revision,
     List<Link> actions) {
 

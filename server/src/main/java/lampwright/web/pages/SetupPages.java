@@ -51,6 +51,7 @@ public final class SetupPages {
   private final StudioLayouts layouts;
   private final LifePages life;
   private final PicturePages pictures;
+  private final SharePages share;
   private final DrawnSetups drawings;
 
   public SetupPages(
@@ -65,6 +66,7 @@ public final class SetupPages {
       StudioLayouts layouts,
       LifePages life,
       PicturePages pictures,
+      SharePages share,
       DrawnSetups drawings) {
     this.door = door;
     this.cataloguing = cataloguing;
@@ -77,6 +79,7 @@ public final class SetupPages {
     this.layouts = layouts;
     this.life = life;
     this.pictures = pictures;
+    this.share = share;
     this.drawings = drawings;
   }
 
@@ -130,6 +133,7 @@ public final class SetupPages {
                     actions(studio, setup, state.mayRecord(), words),
                     pictures.part(caller, studio, setup.id(), words),
                     life.part(context, studio, setup, state.mayRecord()),
+                    share.part(context, studio, setup.id(), words),
                     drawings),
                 findPath(studio),
                 setupPath(studio, setup.id()) + "/figures"));

@@ -54,6 +54,7 @@ final class SetupView {
       List<Link> actions,
       PicturesPart pictures,
       LifePart life,
+      Optional<SharePart> share,
       DrawnSetups drawings) {}
 
   SetupPage page(
@@ -91,6 +92,7 @@ final class SetupView {
         beside.kits(),
         beside.now(),
         beside.life(),
+        beside.share(),
         words.say(
             "pages.setup.revision",
             from.revision(),
@@ -122,7 +124,7 @@ final class SetupView {
     return place.kind().map(kind -> place.name() + ", " + kind).orElse(place.name());
   }
 
-  private List<SetupLight> lights() {
+  List<SetupLight> lights() {
     return LightRow.all(setup, figures, words.notation()).stream().map(this::light).toList();
   }
 
@@ -237,7 +239,7 @@ final class SetupView {
         .collect(Collectors.joining(" · "));
   }
 
-  private List<Figure> camera() {
+  List<Figure> camera() {
     List<Figure> shown = new ArrayList<>();
     setup
         .camera()

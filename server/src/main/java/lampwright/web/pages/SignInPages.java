@@ -2,6 +2,8 @@ package lampwright.web.pages;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import lampwright.people.Role;
@@ -11,8 +13,8 @@ import lampwright.tasks.Refused;
 import lampwright.tasks.SigningIn;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
+import lampwright.web.http.Entrance;
 import lampwright.web.http.FormFields;
-import lampwright.web.http.Visitors;
 import lampwright.wording.Wording;
 import org.jspecify.annotations.Nullable;
 
@@ -20,11 +22,15 @@ import org.jspecify.annotations.Nullable;
 public final class SignInPages {
 
   private static final String PATH = "/sign-in";
+  private static final String CODE_PATH = PATH + "/code";
   private static final String NEXT = "next";
+
+  /** Asked for by who has given a password, and wants to give another. */
+  private static final String AGAIN = "again";
 
   private final Door door;
   private final SigningIn signingIn;
-  private final Visitors visitors;
+  private final Entrance entrance;
   private final Templates templates;
   private final Layouts layouts;
   private final Optional<String> demoPassword;
@@ -35,13 +41,13 @@ public final class SignInPages {
   public SignInPages(
       Door door,
       SigningIn signingIn,
-      Visitors visitors,
+      Entrance entrance,
       Templates templates,
       Layouts layouts,
       Optional<String> demoPassword) {
     this.door = door;
     this.signingIn = signingIn;
-    this.visitors = visitors;
+    this.entrance = entrance;
     this.templates = templates;
     this.layouts = layouts;
     this.demoPassword = demoPassword;
@@ -52,6 +58,11 @@ public final class SignInPages {
     String next = context.queryParam(NEXT);
     if (door.findCaller(context).isPresent()) {
       context.redirect(ours(next), HttpStatus.SEE_OTHER);
+      return;
+    }
+    if (door.sessionToken(context).filter(signingIn::isWaiting).isPresent()
+        && context.queryParam(AGAIN) == null) {
+      context.redirect(CODE_PATH + "?" + NEXT + "=" + encoded(ours(next)), HttpStatus.SEE_OTHER);
       return;
     }
     context.html(render(Optional.of(context), next == null ? "" : next, "", FormErrors.none()));
@@ -75,9 +86,12 @@ public final class SignInPages {
     String email = form.get(SignInPage.EMAIL);
     try {
       SigningIn.Session session =
-          signingIn.signIn(email, form.get(SignInPage.PASSWORD), visitors.addressOf(context));
-      door.begin(context, session.token(), session.lifetime());
-      context.redirect(ours(form.get(NEXT)), HttpStatus.SEE_OTHER);
+          signingIn.signIn(email, form.get(SignInPage.PASSWORD), entrance.visit(context));
+      entrance.begin(context, session);
+      String next = ours(form.get(NEXT));
+      context.redirect(
+          session.waitsForCode() ? CODE_PATH + "?" + NEXT + "=" + encoded(next) : next,
+          HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
       if (!(refused.refusal() instanceof Refusal.WrongPassword)) {
         throw refused;
@@ -90,6 +104,57 @@ public final class SignInPages {
       context.status(HttpStatus.UNAUTHORIZED);
       context.html(render(Optional.of(context), form.get(NEXT), email, errors));
     }
+  }
+
+  /** The second step: the form for the code, where a session waits for one. */
+  public void showCode(Context context) {
+    String next = ours(context.queryParam(NEXT));
+    if (door.findCaller(context).isPresent()) {
+      context.redirect(next, HttpStatus.SEE_OTHER);
+    } else if (door.sessionToken(context).filter(signingIn::isWaiting).isEmpty()) {
+      context.redirect(PATH + "?" + NEXT + "=" + encoded(next), HttpStatus.SEE_OTHER);
+    } else {
+      context.html(renderCode(context, next, FormErrors.none()));
+    }
+  }
+
+  /** Takes the code. */
+  public void giveCode(Context context) {
+    FormFields form = Body.form(context);
+    String next = ours(form.get(NEXT));
+    try {
+      entrance.begin(
+          context,
+          signingIn.giveCode(
+              entrance.session(context), form.get(SignInCodePage.CODE), entrance.visit(context)));
+      context.redirect(next, HttpStatus.SEE_OTHER);
+    } catch (Refused refused) {
+      if (!(refused.refusal() instanceof Refusal.WrongCode)) {
+        throw refused;
+      }
+      context.status(HttpStatus.UNAUTHORIZED);
+      context.html(
+          renderCode(
+              context,
+              next,
+              FormErrors.of(
+                  SignInCodePage.CODE, layouts.words(context).say("account.error.code"))));
+    }
+  }
+
+  private String renderCode(Context context, String next, FormErrors errors) {
+    return templates.render(
+        "signInCode",
+        new SignInCodePage(
+            layouts.outside(Optional.of(context), layouts.words(context).say("account.code.title")),
+            CODE_PATH,
+            next,
+            PATH + "?" + AGAIN,
+            errors));
+  }
+
+  private static String encoded(String path) {
+    return URLEncoder.encode(path, StandardCharsets.UTF_8);
   }
 
   /** Signs out. */

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param studioName the studio they are in
  * @param studioPath the studio's first page
+ * @param studiosPath where one changes to another studio; empty for who has one only
  * @param memberName their own name
  * @param signOutPath where the sign-out form posts to
  * @param csrfToken what the form must carry
@@ -19,6 +20,7 @@ import java.util.List;
 public record SignedIn(
     String studioName,
     String studioPath,
+    String studiosPath,
     String memberName,
     String signOutPath,
     String csrfToken,

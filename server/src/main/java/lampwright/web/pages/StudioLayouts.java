@@ -52,8 +52,9 @@ public final class StudioLayouts {
   Layout of(Context context, StudioId studio, String title) {
     Caller caller = door.caller(context);
     Wording words = words(context);
+    List<Membership> all = studios.list(caller);
     Membership member =
-        studios.list(caller).stream()
+        all.stream()
             .filter(membership -> membership.studio().equals(studio))
             .findFirst()
             .orElseThrow(Refused::notFound);
@@ -70,6 +71,7 @@ public final class StudioLayouts {
         new SignedIn(
             member.studioName(),
             find,
+            all.size() > 1 ? StudiosPage.PATH : "",
             caller.person().name(),
             SIGN_OUT,
             door.csrfToken(context),
@@ -83,16 +85,18 @@ public final class StudioLayouts {
                 new Link(words.say("studio.archive.heading"), archive)),
             new SignedIn.Saved(saved, news.count(caller, studio)),
             member.role().may(Permission.WRITE_SETUPS) ? find + "/new" : "",
-            context.path().startsWith(GearPages.path(studio))
-                ? kits
-                : context.path().startsWith(IndexPages.path(studio))
-                    ? archive
-                    : isOfLearning(context.path(), studio)
-                        ? learning
-                        : Stream.of(kits, locations, learning, people, archive, saved)
-                            .filter(context.path()::startsWith)
-                            .findFirst()
-                            .orElse(context.path().startsWith(STUDIOS) ? find : "")));
+            context.path().startsWith(AuditPages.path(studio))
+                ? people
+                : context.path().startsWith(GearPages.path(studio))
+                    ? kits
+                    : context.path().startsWith(IndexPages.path(studio))
+                        ? archive
+                        : isOfLearning(context.path(), studio)
+                            ? learning
+                            : Stream.of(kits, locations, learning, people, archive, saved)
+                                .filter(context.path()::startsWith)
+                                .findFirst()
+                                .orElse(context.path().startsWith(STUDIOS) ? find : "")));
   }
 
   private static boolean isOfLearning(String path, StudioId studio) {

@@ -69,6 +69,7 @@ class BrowserAnswersTest {
                       full.actions(),
                       full.pictures(),
                       full.life(),
+                      Optional.empty(),
                       new DrawnSetups()),
                   "/demo/setups",
                   "/demo/figures");

@@ -31,6 +31,13 @@ final class PagePreviews {
         new Preview("sign-in-wrong", "signIn.jte", signIn(signInErrors(), Optional.empty())),
         new Preview("first-owner", "firstOwner.jte", firstOwner("", FormErrors.none())),
         new Preview("first-owner-wrong", "firstOwner.jte", firstOwner("Imke", ownerErrors())),
+        new Preview("sign-in-code", "signInCode.jte", AccountPreviews.code()),
+        new Preview("account", "account.jte", AccountPreviews.account()),
+        new Preview("account-wrong", "account.jte", AccountPreviews.wrong()),
+        new Preview("second-factor-off", "secondFactor.jte", AccountPreviews.off()),
+        new Preview("second-factor-offered", "secondFactor.jte", AccountPreviews.offered()),
+        new Preview("second-factor-on", "secondFactor.jte", AccountPreviews.on()),
+        new Preview("second-factor-codes", "secondFactor.jte", AccountPreviews.codes()),
         new Preview("find", "find.jte", FindPreviews.full()),
         new Preview("find-search", "find.jte", FindPreviews.search()),
         new Preview("find-nothing", "find.jte", FindPreviews.nothing()),
@@ -108,7 +115,22 @@ final class PagePreviews {
         new Preview("sign-off-judged", "signOff.jte", LearningPreviews.judged()),
         new Preview("learning-report", "learningReport.jte", LearningPreviews.report()),
         new Preview("learning-report-empty", "learningReport.jte", LearningPreviews.emptyReport()),
+        new Preview("studios", "studios.jte", StudioPreviews.studios()),
+        new Preview("tokens", "tokens.jte", LeavingPreviews.tokens()),
+        new Preview("tokens-wrong", "tokens.jte", LeavingPreviews.noTokens()),
+        new Preview("leaving", "leaving.jte", LeavingPreviews.leaving()),
+        new Preview("leaving-held", "leaving.jte", LeavingPreviews.heldBack()),
+        new Preview("leaving-question", "leavingQuestion.jte", LeavingPreviews.question()),
+        new Preview("left", "left.jte", LeavingPreviews.left()),
         new Preview("people", "people.jte", StudioPreviews.people()),
+        new Preview("audit", "audit.jte", AuditPreviews.full()),
+        new Preview("audit-empty", "audit.jte", AuditPreviews.empty()),
+        new Preview("share-made", "shareMade.jte", AuditPreviews.made()),
+        new Preview("shared", "shared.jte", AuditPreviews.shared()),
+        new Preview("invitation", "invitation.jte", MembersPreviews.invitation(false)),
+        new Preview("invitation-signed-in", "invitation.jte", MembersPreviews.invitation(true)),
+        new Preview("new-password", "newPassword.jte", MembersPreviews.newPassword(false)),
+        new Preview("new-password-set", "newPassword.jte", MembersPreviews.newPassword(true)),
         new Preview("archive-wrong", "archive.jte", StudioPreviews.archive()),
         new Preview("index", "searchIndex.jte", StudioPreviews.index()),
         new Preview("import-running", "import.jte", StudioPreviews.running()),
@@ -144,6 +166,7 @@ final class PagePreviews {
     return new SignedIn(
         studioName,
         "/demo",
+        "/studios",
         "Imke Tal",
         "/sign-out",
         "c5rf",
@@ -168,7 +191,7 @@ final class PagePreviews {
     return new KitForm.Choice(id, name, id.equals(chosen));
   }
 
-  private static Layout outside(String title) {
+  static Layout outside(String title) {
     return new Layout(title, Optional.empty(), Theme.DEVICE, WordsForTests.usual(), ASSETS);
   }
 

@@ -80,6 +80,7 @@ final class SetupPreviews {
         PagePreviews.kitForm(""),
         NowPreviews.form(),
         LifePreviews.part(),
+        Optional.of(AuditPreviews.part()),
         "Revision 3, by Imke Tal, 15 October 2030",
         List.of(
             new Link("Field sheet", "/demo/setups/k3v9/sheet"),
@@ -150,6 +151,7 @@ final class SetupPreviews {
             List.of(),
             "/demo/setups/w1/revisions",
             Optional.empty()),
+        Optional.empty(),
         "",
         List.of());
   }
@@ -191,6 +193,7 @@ final class SetupPreviews {
         full.kitForm(),
         full.now(),
         full.life(),
+        Optional.empty(),
         full.revision(),
         full.actions());
   }

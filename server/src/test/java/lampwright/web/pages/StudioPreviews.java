@@ -217,16 +217,40 @@ final class StudioPreviews {
         "");
   }
 
+  static StudiosPage studios() {
+    return new StudiosPage(
+        PagePreviews.layout("Your studios"),
+        "proof",
+        List.of(
+            new StudiosPage.One("Veskarn Light", "/demo/setups", "owner", "/studios/x7/name", 2),
+            new StudiosPage.One(LONG, "/demo/setups", "reader", "", 0)),
+        true,
+        FormErrors.of("", "Name of the studio is missing. Type it in."));
+  }
+
   static PeoplePage people() {
     return new PeoplePage(
         PagePreviews.layout("People"),
         List.of(
-            new PeoplePage.One("Imke Tal", "owner", true),
-            new PeoplePage.One(LONG, "reader", false)),
+            new PeoplePage.One("Imke Tal", "owner", true, "owner", 1, "/studios/x7/people/a1"),
+            new PeoplePage.One(LONG, "reader", false, "reader", 2, "/studios/x7/people/b2")),
         List.of("owner", "author", "crew", "reader"),
         List.of(
             new PeoplePage.Row("read setups", List.of(true, true, true, true)),
-            new PeoplePage.Row("manage who belongs to it", List.of(true, false, false, false))));
+            new PeoplePage.Row("manage who belongs to it", List.of(true, false, false, false))),
+        Optional.of(
+            new PeoplePage.Managing(
+                "proof",
+                "/demo/audit",
+                "/studios/x7/people/invitations",
+                List.of(
+                    new PeoplePage.Choice("owner", "owner"),
+                    new PeoplePage.Choice("reader", "reader")),
+                List.of(new PeoplePage.Open(LONG, "crew", "5 December 2026, 13:00 UTC", "/x7")),
+                Optional.of(new PeoplePage.Handed("The link", "http://127.0.0.1/invitations/x7")),
+                "",
+                "7",
+                FormErrors.of(PeoplePage.DAYS, "Days (90) must be 1 to 30."))));
   }
 
   static IndexPage index() {
