@@ -201,14 +201,16 @@ class AnswersTest {
       Visitor owner = house.signedIn(OWNER);
       session = owner.header("Cookie").split("=", 2)[1];
       token = house.withToken(OWNER).header("Authorization").substring("Bearer ".length());
-      owner.get(AttackedHouse.STUDIO + "/setups?q=zzsearchedzz%0d%0aFORGED%20line");
-      owner.get("/nothing/%0a%0dFORGED/zzpathzz");
-      owner.with("User-Agent", "zzagentzz").get("/api/session?token=" + token);
-      owner.post(AttackedHouse.STUDIO + "/setups", "{\"title\":\"zzbodyzz\"}");
+      owner.get(AttackedHouse.STUDIO + "/setups?q=planted-search%0d%0aFORGED%20line");
+      owner.get("/nothing/%0a%0dFORGED/planted-path");
+      owner.with("User-Agent", "planted-agent").get("/api/session?token=" + token);
+      owner.post(AttackedHouse.STUDIO + "/setups", "{\"title\":\"planted-body\"}");
       house
           .stranger()
-          .post("/api/session", "{\"email\":\"zzmail@demo.example\",\"password\":\"zzpass\"}");
-      house.stranger().get("/first-owner/zzsecretzz");
+          .post(
+              "/api/session",
+              "{\"email\":\"planted-mail@demo.example\",\"password\":\"planted-pass\"}");
+      house.stranger().get("/first-owner/planted-secret");
     } finally {
       log.detachAppender(lines);
       log.setLevel(before);
@@ -223,7 +225,7 @@ class AnswersTest {
               || text.matches("[0-9a-z]{10} [A-Z]+ (/\\S*|\\(no route\\)) [1-5]\\d\\d \\d+ ms"),
           text);
       for (String secret :
-          List.of("zz", "FORGED", "@demo", session, token, TestHouse.PASSWORD, "198.51.")) {
+          List.of("planted-", "FORGED", "@demo", session, token, TestHouse.PASSWORD, "198.51.")) {
         assertFalse(text.contains(secret), text);
       }
     }

@@ -211,4 +211,24 @@ class RawRequestsTest {
       assertFalse(answer.contains("root:") || answer.contains("<configuration>"), below + answer);
     }
   }
+
+  @Test
+  void aSecretThatDiffersInCaseAloneIsAnotherOneOnTheSameConnectionToo() throws IOException {
+    String cookie = house.signedIn("owner@demo.example").header("Cookie");
+    String name = cookie.substring(0, cookie.indexOf('=') + 1);
+    String secret = cookie.substring(name.length());
+    int letter = 0;
+    while (!Character.isLetter(secret.charAt(letter))) {
+      letter++;
+    }
+    char swapped =
+        Character.isUpperCase(secret.charAt(letter))
+            ? Character.toLowerCase(secret.charAt(letter))
+            : Character.toUpperCase(secret.charAt(letter));
+    String other = secret.substring(0, letter) + swapped + secret.substring(letter + 1);
+    String asking = "GET /api/session HTTP/1.1\r\nHost: localhost\r\nCookie: " + name;
+    String all = answers((asking + "%s\r\n\r\n").repeat(3).formatted(secret, other, secret));
+    assertEquals(2, count(all, "HTTP/1.1 200"), all);
+    assertEquals(1, count(all, "HTTP/1.1 401"), all);
+  }
 }

@@ -175,6 +175,9 @@ public final class HttpServer implements AutoCloseable {
     private void apply(HttpConfiguration http) {
       http.setUriCompliance(UriCompliance.DEFAULT);
       http.setRequestHeaderSize(HEADER_BYTES);
+      // Otherwise a line that differs in case alone is taken for one that came before it on the
+      // same connection: another's cookie, entity tag or token.
+      http.setHeaderCacheCaseSensitive(true);
       http.setSendServerVersion(false);
       http.setSendDateHeader(true);
       http.addCustomizer((request, _) -> PlainVerb.of(request));
