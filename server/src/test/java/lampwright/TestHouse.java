@@ -33,7 +33,11 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback, Aut
   /** The password of the demo's members. */
   public static final String PASSWORD = "a password for the tests";
 
+  private static final Map<String, String> DEMO =
+      Map.of("LAMPWRIGHT_DEMO", "few", "LAMPWRIGHT_DEMO_PASSWORD", PASSWORD);
+
   private final Map<String, String> environment;
+  private final boolean isCopy;
   private final TestDatabase database = new TestDatabase();
   private final ByteArrayOutputStream console = new ByteArrayOutputStream();
   private @Nullable Path data;
@@ -41,25 +45,63 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback, Aut
   private @Nullable Visitor stranger;
   private int strangersPort;
 
-  private TestHouse(Map<String, String> environment) {
+  private TestHouse(Map<String, String> environment, boolean isCopy) {
     this.environment = environment;
+    this.isCopy = isCopy;
   }
 
-  /** With a few setups and kits of the demo studio in it. */
+  /** With a few setups and kits of the demo studio in it, which come in once for all tests. */
   public static TestHouse withDemo() {
-    return with(Map.of("LAMPWRIGHT_DEMO", "few", "LAMPWRIGHT_DEMO_PASSWORD", PASSWORD));
+    return new TestHouse(DEMO, true);
   }
 
   /** With some settings. */
   public static TestHouse with(Map<String, String> settings) {
-    return new TestHouse(settings);
+    return new TestHouse(settings, false);
   }
 
   @Override
   public void beforeAll(ExtensionContext context) throws Exception {
-    database.beforeAll(context);
     data = Files.createTempDirectory("lampwright-house");
+    if (isCopy) {
+      TestHouse furnished =
+          context
+              .getRoot()
+              .getStore(ExtensionContext.Namespace.create(TestHouse.class))
+              .computeIfAbsent(DEMO, _ -> furnished(context), TestHouse.class);
+      database.copy(context, furnished.database);
+      copy(furnished.data(), data);
+    } else {
+      database.beforeAll(context);
+    }
     open();
+  }
+
+  /** One that has been open, for others to be like it. */
+  private static TestHouse furnished(ExtensionContext context) {
+    TestHouse furnished = with(DEMO);
+    try {
+      furnished.beforeAll(context);
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+    there(furnished.house).close();
+    furnished.house = null;
+    furnished.database.close();
+    return furnished;
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> tree = Files.walk(from)) {
+      for (Path path : tree.toList()) {
+        Path copy = to.resolve(from.relativize(path).toString());
+        if (Files.isDirectory(path)) {
+          Files.createDirectories(copy);
+        } else {
+          Files.copy(path, copy);
+        }
+      }
+    }
   }
 
   private void open() {
@@ -102,8 +144,10 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback, Aut
   /** Closes it where it outlives its class. */
   @Override
   public void close() throws IOException {
-    there(house).close();
-    database.close();
+    if (house != null) {
+      house.close();
+      database.close();
+    }
     try (Stream<Path> tree = Files.walk(there(data))) {
       for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
         Files.delete(path);

@@ -45,13 +45,26 @@ public final class TestDatabase implements BeforeAllCallback, AfterAllCallback {
 
   @Override
   public void beforeAll(ExtensionContext context) throws SQLException {
-    server =
-        context
-            .getRoot()
-            .getStore(ExtensionContext.Namespace.create(TestServer.class))
-            .computeIfAbsent(TestServer.class, _ -> TestServer.start(), TestServer.class);
-    where = server.copy();
-    database = new Database(where, 4, clock);
+    server = server(context);
+    open(server.copy());
+  }
+
+  /** As another that nobody is connected to, in place of an empty one. */
+  public void copy(ExtensionContext context, TestDatabase other) throws SQLException {
+    server = server(context);
+    open(server.copyOf(other.where()));
+  }
+
+  private static TestServer server(ExtensionContext context) {
+    return context
+        .getRoot()
+        .getStore(ExtensionContext.Namespace.create(TestServer.class))
+        .computeIfAbsent(TestServer.class, _ -> TestServer.start(), TestServer.class);
+  }
+
+  private void open(WorkingDatabase here) {
+    where = here;
+    database = new Database(here, 4, clock);
   }
 
   @Override
@@ -116,8 +129,7 @@ public final class TestDatabase implements BeforeAllCallback, AfterAllCallback {
 
   /** The same as the superuser, whom row-level security does not bind. */
   public List<String> sqlAsSuperuser(String... statements) throws SQLException {
-    String name = where().jdbcUrl().substring(where().jdbcUrl().lastIndexOf('/') + 1);
-    try (Connection connection = here(server).superuser(name)) {
+    try (Connection connection = here(server).superuser(TestServer.nameOf(where()))) {
       return run(connection, statements);
     }
   }

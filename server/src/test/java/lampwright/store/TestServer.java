@@ -34,30 +34,58 @@ final class TestServer implements AutoCloseable {
       Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx--x--x"));
       EmbeddedPostgres postgres = EmbeddedPostgres.start(folder.resolve("data"));
       try {
-        return new TestServer(folder, postgres, WorkingDatabase.in(postgres));
-      } catch (RuntimeException e) {
+        TestServer server = new TestServer(folder, postgres, WorkingDatabase.in(postgres));
+        server.hurry();
+        return server;
+      } catch (RuntimeException | SQLException e) {
         postgres.close();
         throw e;
       }
-    } catch (IOException e) {
+    } catch (IOException | SQLException e) {
       throw new IllegalStateException("No folder for the test's database", e);
     }
   }
 
+  /**
+   * What is kept here need not outlive a loss of power; the tests of that have servers of their
+   * own.
+   */
+  private void hurry() throws SQLException {
+    try (Connection connection = superuser("postgres");
+        Statement statement = connection.createStatement()) {
+      statement.execute("alter system set fsync = off");
+      statement.execute("alter system set full_page_writes = off");
+      statement.execute("select pg_reload_conf()");
+    }
+  }
+
   /** A database of one's own, migrated and empty. */
-  synchronized WorkingDatabase copy() throws SQLException {
+  WorkingDatabase copy() throws SQLException {
+    WorkingDatabase copy = copyOf(EmbeddedPostgres.DATABASE);
+    try (Connection connection = superuser(nameOf(copy));
+        Statement statement = connection.createStatement()) {
+      statement.execute("update lampwright.catalogue set identity = gen_random_uuid()::text");
+    }
+    return copy;
+  }
+
+  /** The same as another that nobody is connected to, with its identity. */
+  WorkingDatabase copyOf(WorkingDatabase other) throws SQLException {
+    return copyOf(nameOf(other));
+  }
+
+  private synchronized WorkingDatabase copyOf(String other) throws SQLException {
     copies++;
     String name = "copy_" + copies;
     try (Connection connection = superuser("postgres");
         Statement statement = connection.createStatement()) {
-      statement.execute(
-          "create database %s template %s".formatted(name, EmbeddedPostgres.DATABASE));
-    }
-    try (Connection connection = superuser(name);
-        Statement statement = connection.createStatement()) {
-      statement.execute("update lampwright.catalogue set identity = gen_random_uuid()::text");
+      statement.execute("create database %s template %s".formatted(name, other));
     }
     return new WorkingDatabase(postgres.jdbcUrl(name), template.user(), template.password());
+  }
+
+  static String nameOf(WorkingDatabase database) {
+    return database.jdbcUrl().substring(database.jdbcUrl().lastIndexOf('/') + 1);
   }
 
   String ownerUrl(String jdbcUrl) {

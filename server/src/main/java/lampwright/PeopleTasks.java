@@ -1,0 +1,133 @@
+package lampwright;
+
+import java.time.Clock;
+import lampwright.people.Ids;
+import lampwright.store.Database;
+import lampwright.tasks.AccountKeeping;
+import lampwright.tasks.Auditing;
+import lampwright.tasks.Closed;
+import lampwright.tasks.DemoStudio;
+import lampwright.tasks.FailedSignIns;
+import lampwright.tasks.FirstOwner;
+import lampwright.tasks.Inviting;
+import lampwright.tasks.Leaving;
+import lampwright.tasks.MemberKeeping;
+import lampwright.tasks.MemberListing;
+import lampwright.tasks.PasswordResetting;
+import lampwright.tasks.Passwords;
+import lampwright.tasks.Preferring;
+import lampwright.tasks.SecondFactorKeeping;
+import lampwright.tasks.SessionKeeping;
+import lampwright.tasks.Sharing;
+import lampwright.tasks.SigningIn;
+import lampwright.tasks.StudioKeeping;
+import lampwright.tasks.Studios;
+import lampwright.tasks.Tokens;
+import lampwright.web.pages.AccountPages;
+
+/** What the people of this server do about themselves and each other: the tasks, built once. */
+final class PeopleTasks {
+
+  private final SigningIn signingIn;
+  private final AccountPages.Tasks own;
+  private final Tokens tokens;
+  private final Leaving leaving;
+  private final FirstOwner firstOwner;
+  private final DemoStudio demoStudio;
+  private final Studios studios;
+  private final StudioKeeping studioKeeping;
+  private final MemberKeeping members;
+  private final Inviting inviting;
+  private final PasswordResetting resetting;
+  private final MemberListing memberListing;
+  private final Auditing auditing;
+  private final Sharing sharing;
+  private final Preferring preferring;
+
+  /**
+   * @param closed whom this server lets do nothing
+   */
+  PeopleTasks(Database database, Ids ids, Closed closed, Clock clock) {
+    Passwords passwords = new Passwords();
+    FailedSignIns failures = new FailedSignIns(clock);
+    signingIn = new SigningIn(database, ids, passwords, failures, closed);
+    own =
+        new AccountPages.Tasks(
+            new AccountKeeping(database, ids, passwords, failures, closed),
+            new SessionKeeping(database),
+            new SecondFactorKeeping(database, ids, passwords, failures, closed));
+    tokens = new Tokens(database, ids, closed);
+    leaving = new Leaving(database, passwords, failures, closed);
+    firstOwner = new FirstOwner(database, ids, passwords, signingIn);
+    demoStudio = new DemoStudio(database, ids, passwords);
+    studios = new Studios(database);
+    studioKeeping = new StudioKeeping(database, ids);
+    members = new MemberKeeping(database);
+    inviting = new Inviting(database, ids, passwords, signingIn);
+    resetting = new PasswordResetting(database, ids, passwords);
+    memberListing = new MemberListing(database);
+    auditing = new Auditing(database);
+    sharing = new Sharing(database, ids, closed);
+    preferring = new Preferring(database);
+  }
+
+  SigningIn signingIn() {
+    return signingIn;
+  }
+
+  AccountPages.Tasks own() {
+    return own;
+  }
+
+  Tokens tokens() {
+    return tokens;
+  }
+
+  Leaving leaving() {
+    return leaving;
+  }
+
+  FirstOwner firstOwner() {
+    return firstOwner;
+  }
+
+  DemoStudio demoStudio() {
+    return demoStudio;
+  }
+
+  Studios studios() {
+    return studios;
+  }
+
+  StudioKeeping studioKeeping() {
+    return studioKeeping;
+  }
+
+  MemberKeeping members() {
+    return members;
+  }
+
+  Inviting inviting() {
+    return inviting;
+  }
+
+  PasswordResetting resetting() {
+    return resetting;
+  }
+
+  MemberListing memberListing() {
+    return memberListing;
+  }
+
+  Auditing auditing() {
+    return auditing;
+  }
+
+  Sharing sharing() {
+    return sharing;
+  }
+
+  Preferring preferring() {
+    return preferring;
+  }
+}
