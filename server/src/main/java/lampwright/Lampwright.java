@@ -3,6 +3,7 @@ package lampwright;
 import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
+import lampwright.backup.BackupRefused;
 import lampwright.postgres.DataFolderUnusable;
 import lampwright.schema.DatabaseRefused;
 import lampwright.search.IndexFailure;
@@ -20,8 +21,8 @@ public final class Lampwright {
 
   /**
    * Serves until it is told to stop, or does what {@link IndexCheck#COMMAND} or {@link
-   * SecondFactorOff#COMMAND} or {@link ResetLink#COMMAND} say. What cannot be worked with is said
-   * in one line.
+   * SecondFactorOff#COMMAND} or {@link ResetLink#COMMAND} or {@link Backups} say. What cannot be
+   * worked with is said in one line.
    */
   public static void main(String[] arguments) throws InterruptedException {
     try {
@@ -41,11 +42,19 @@ public final class Lampwright {
                 ResetLink.make(Settings.read(System.getenv()), reset.getLast(), System.out)
                     ? 0
                     : FAILED);
+        case List<String> kept when kept.size() == 2 && Backups.knows(kept.getFirst()) ->
+            System.exit(
+                Backups.run(
+                        Settings.read(System.getenv()), kept.getFirst(), kept.getLast(), System.out)
+                    ? 0
+                    : FAILED);
         default -> {
           System.err.println(
               "Lampwright serves where nothing follows its name; check-index compares its index"
                   + " with the database; second-factor-off EMAIL lets a person in by the password"
-                  + " alone; reset-link EMAIL makes a link for a new password.");
+                  + " alone; reset-link EMAIL makes a link for a new password; backup FILE or"
+                  + " FOLDER writes all of it down; check-backup FILE proves such a file; restore"
+                  + " FILE brings it into an empty data folder or database.");
           System.exit(REFUSED);
         }
       }
@@ -54,6 +63,7 @@ public final class Lampwright {
         | DatabaseRefused
         | AddressUnusable
         | CertificateUnusable
+        | BackupRefused
         | IndexFailure.InUse e) {
       System.err.println(e.getMessage());
       System.exit(REFUSED);

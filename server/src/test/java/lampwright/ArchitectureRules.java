@@ -72,6 +72,7 @@ final class ArchitectureRules {
       "language",
       "engine"
     },
+    {"backup", "store", "schema", "document"},
     {"search", "meaning", "setup", "gear", "place", "people", "language", "engine"},
     {
       "browser",

@@ -32,6 +32,14 @@ public record WorkingDatabase(String jdbcUrl, String user, String password) {
   /** The role that holds every right of the server. */
   public static final String SERVER_ROLE = "lampwright_server";
 
+  /**
+   * SQL of what is put after the catalogue's identity to say which run of its history a database
+   * is: another after it was loaded from a dump or set back to a point in time.
+   */
+  public static final String RUN_OF_HISTORY =
+      "'.' || (select system_identifier from pg_control_system())"
+          + " || '.' || (select timeline_id from pg_control_checkpoint())";
+
   /** No record's text may reach a log with a password in it. */
   @Override
   public String toString() {
@@ -43,12 +51,14 @@ public record WorkingDatabase(String jdbcUrl, String user, String password) {
     return openAsOwner(ownerOf(postgres));
   }
 
-  private static Address ownerOf(EmbeddedPostgres postgres) {
+  static Address ownerOf(EmbeddedPostgres postgres) {
+    return ownerOf(
+        postgres.jdbcUrl(EmbeddedPostgres.DATABASE), postgres.user(), postgres.password());
+  }
+
+  static Address ownerOf(String jdbcUrl, String user, String password) {
     return Address.parse(
-        "The server's own PostgreSQL",
-        "%s?user=%s&password=%s"
-            .formatted(
-                postgres.jdbcUrl(EmbeddedPostgres.DATABASE), postgres.user(), postgres.password()));
+        "The server's own PostgreSQL", "%s?user=%s&password=%s".formatted(jdbcUrl, user, password));
   }
 
   /**
@@ -126,7 +136,7 @@ public record WorkingDatabase(String jdbcUrl, String user, String password) {
     return verified(working);
   }
 
-  private static void migrate(Address owner) {
+  static void migrate(Address owner) {
     try (Connection connection = owner.connect()) {
       OwnerRights.check(owner, connection);
     } catch (SQLException e) {
@@ -135,11 +145,15 @@ public record WorkingDatabase(String jdbcUrl, String user, String password) {
     try {
       Migrations.apply(owner.jdbcUrl(), owner.user(), owner.password());
     } catch (FlywayException e) {
-      throw new DatabaseRefused(
-          "%s: the tables in %s could not be brought to this version: %s. Start the version that made them, or put that right."
-              .formatted(owner.setting(), owner.database(), reason(e)),
-          e);
+      throw notMigrated(owner, e);
     }
+  }
+
+  static DatabaseRefused notMigrated(Address owner, FlywayException e) {
+    return new DatabaseRefused(
+        "%s: the tables in %s could not be brought to this version: %s. Start the version that made them, or put that right."
+            .formatted(owner.setting(), owner.database(), reason(e)),
+        e);
   }
 
   private static String reason(FlywayException e) {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
+import lampwright.schema.WorkingDatabase;
 import lampwright.setup.SetupId;
 import org.jooq.Condition;
 import org.jooq.Record;
@@ -47,12 +48,7 @@ public final class ChangeLog {
   public String catalogueIdentity() {
     return in.sql()
         .select(
-            DSL.concat(
-                CATALOGUE.IDENTITY,
-                DSL.field(
-                    "'.' || (select system_identifier from pg_control_system())"
-                        + " || '.' || (select timeline_id from pg_control_checkpoint())",
-                    String.class)))
+            DSL.concat(CATALOGUE.IDENTITY, DSL.field(WorkingDatabase.RUN_OF_HISTORY, String.class)))
         .from(CATALOGUE)
         .fetchSingle()
         .value1();

@@ -13,6 +13,7 @@ import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -105,7 +106,12 @@ public final class PictureFiles implements AutoCloseable {
 
   /** Keeps what came in under its hash; where the same bytes are there already, those stay. */
   public void put(Arrival arrival) {
-    place(arrival.file(), path(arrival.sha256(), ORIGINAL));
+    put(arrival, arrival.sha256(), ORIGINAL);
+  }
+
+  /** Keeps what came in as a version of what lies under a hash. */
+  public void put(Arrival arrival, String sha256, String name) {
+    place(arrival.file(), path(sha256, name));
   }
 
   /** Keeps a version of it. */
@@ -149,6 +155,30 @@ public final class PictureFiles implements AutoCloseable {
     }
   }
 
+  /** One of the files that lie under a hash. */
+  public record Version(String name, Path file) {}
+
+  /**
+   * The files that lie under a hash in a folder, the original last, for who reads it beside the
+   * servers that have it open.
+   */
+  public static List<Version> versionsIn(Path folder, String sha256) throws IOException {
+    Path shelf = path(folder, sha256, ORIGINAL).getParent();
+    if (shelf == null || !Files.isDirectory(shelf)) {
+      return List.of();
+    }
+    return list(shelf).stream()
+        .filter(file -> hash(file).equals(sha256))
+        .map(
+            file ->
+                new Version(
+                    String.valueOf(file.getFileName()).substring(sha256.length() + 1), file))
+        .sorted(
+            Comparator.comparing((Version version) -> version.name().equals(ORIGINAL))
+                .thenComparing(Version::name))
+        .toList();
+  }
+
   /** Every hash that there is a file of. */
   public Set<String> hashes() {
     try (Stream<Path> tree = Files.walk(folder)) {
@@ -167,6 +197,10 @@ public final class PictureFiles implements AutoCloseable {
   }
 
   private Path path(String sha256, String name) {
+    return path(folder, sha256, name);
+  }
+
+  private static Path path(Path folder, String sha256, String name) {
     if (!sha256.matches("[0-9a-f]{64}") || !name.matches("[a-z0-9-]{1,40}")) {
       throw new IllegalArgumentException("No file of a picture can be called so");
     }

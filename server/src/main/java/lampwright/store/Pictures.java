@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lampwright.people.PersonId;
+import lampwright.schema.Snapshot;
 import lampwright.setup.PictureId;
 import lampwright.setup.PictureKind;
 import lampwright.setup.SetupId;
@@ -134,6 +135,18 @@ public final class Pictures {
    */
   public void holdAllFiles() {
     in.sql().fetch("select pg_advisory_xact_lock({0})", val(ALL_FILES));
+  }
+
+  /**
+   * Whether files may be taken away until the transaction ends: not while a backup is made, whose
+   * rows may name what no row names any more.
+   */
+  public static boolean mayTakeAway(AnonymousTransaction in) {
+    return in.sql()
+        .select(
+            DSL.field("pg_try_advisory_xact_lock_shared({0})", Boolean.class, val(Snapshot.LOCK)))
+        .fetchSingle()
+        .value1();
   }
 
   /** Holds a file alone until the transaction ends: nobody is about to name it meanwhile. */

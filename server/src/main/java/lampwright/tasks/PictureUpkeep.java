@@ -1,9 +1,11 @@
 package lampwright.tasks;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
+import lampwright.store.AnonymousTransaction;
 import lampwright.store.Database;
 import lampwright.store.PictureFiles;
 import lampwright.store.Pictures;
@@ -27,6 +29,9 @@ public final class PictureUpkeep {
 
   /** Who takes away needs two connections: one at a time, so that nobody waits for a second. */
   private final ReentrantLock takingAway = new ReentrantLock();
+
+  /** Files that stayed since a backup was being made; they go with the next, or at a start. */
+  private final Set<String> leftForBackup = new HashSet<>();
 
   public PictureUpkeep(Database database, PictureFiles files) {
     this.database = database;
@@ -94,17 +99,28 @@ public final class PictureUpkeep {
       if (held.isHeld(sha256)) {
         return;
       }
+      leftForBackup.add(sha256);
       database.anonymous(
           in -> {
-            Pictures.holdFileAlone(in, sha256);
-            // A transaction of its own, begun with the lock held: an older one sees an older state.
-            if (!database.asIndexer(reader -> Pictures.isNeeded(reader, sha256))) {
-              files.delete(sha256);
+            if (Pictures.mayTakeAway(in)) {
+              leftForBackup.forEach(hash -> takeAway(in, hash));
+              leftForBackup.clear();
             }
             return sha256;
           });
     } finally {
       takingAway.unlock();
+    }
+  }
+
+  private void takeAway(AnonymousTransaction in, String sha256) {
+    if (held.isHeld(sha256)) {
+      return;
+    }
+    Pictures.holdFileAlone(in, sha256);
+    // A transaction of its own, begun with the lock held: an older one sees an older state.
+    if (!database.asIndexer(reader -> Pictures.isNeeded(reader, sha256))) {
+      files.delete(sha256);
     }
   }
 }
