@@ -1,17 +1,18 @@
 // Loads the demo's files into a studio of one's own through the public API, as any program would.
 //
-//   LAMPWRIGHT_TOKEN=… node seed-data/load.mjs http://127.0.0.1:8080 [studio]
+//   LAMPWRIGHT_TOKEN=… node seed-data/load.mjs http://127.0.0.1:8080 [studio [few]]
 //
+// With few, only the setups and kits that LAMPWRIGHT_DEMO=few brings too come in, with all gear and locations.
 // The token is an owner's or an author's; README.md says how to make one. Sent again after a break it
 // goes on: each thing has an Idempotency-Key of its own, so nothing is made twice. Everything is made
 // by whoever holds the token, and today: the years and the other hands come only with an archive.
 
 import { readFile } from 'node:fs/promises';
 
-const [address, wanted] = process.argv.slice(2);
+const [address, wanted, part] = process.argv.slice(2);
 const token = process.env.LAMPWRIGHT_TOKEN;
 if (!address || !token) {
-  console.error('LAMPWRIGHT_TOKEN=… node load.mjs ADDRESS [STUDIO]');
+  console.error('LAMPWRIGHT_TOKEN=… node load.mjs ADDRESS [STUDIO [few]]');
   process.exit(2);
 }
 const folder = new URL('studio/', import.meta.url);
@@ -35,7 +36,8 @@ async function call(method, path, { body, key, type = 'application/json', etag }
 
 const studio = wanted ?? (await call('GET', '/api/studios')).items[0].id;
 const at = `/api/studios/${studio}`;
-const contents = await json('studio.json');
+const all = await json('studio.json');
+const contents = part === 'few' ? { ...all, ...all.few } : all;
 
 const gear = {};
 for (const name of contents.gear) {

@@ -158,7 +158,21 @@ final class Backups {
       console.println(
           "Restored as of %s: %s. The search index builds itself when the server starts."
               .formatted(backup.manifest().madeAt(), contents(backup.manifest())));
+      askForTheKey(backup.manifest());
       return nothingWasLost(backup.manifest());
+    }
+  }
+
+  /** It is kept apart from every backup, and a start without it makes another. */
+  private void askForTheKey(Manifest manifest) {
+    Path key = SealingKeyFile.path(settings);
+    boolean isNeeded =
+        manifest.tables().stream()
+            .anyMatch(rows -> rows.table().name().equals("second_factor") && rows.count() > 0);
+    if (isNeeded && Files.notExists(key)) {
+      console.println(
+          "Second factors in it are sealed under a key that no backup holds. Put the old server's at %s before this one starts; without it people get in by their recovery codes only."
+              .formatted(key));
     }
   }
 

@@ -10,11 +10,13 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import lampwright.people.Ids;
+import lampwright.people.Seal;
 import lampwright.schema.WorkingDatabase;
 import lampwright.store.Database;
 import lampwright.store.DatabaseUnavailable;
 import lampwright.tasks.DemoLoader;
 import lampwright.tasks.DemoStudio;
+import lampwright.tasks.FactorSealing;
 import lampwright.tasks.FirstOwner;
 import lampwright.web.Routes;
 import lampwright.web.api.HealthApi;
@@ -52,7 +54,9 @@ public final class House implements AutoCloseable {
     try {
       database = keep(new Database(where, Database.CONNECTIONS, clock));
       Ids ids = new Ids(random);
-      people = new PeopleTasks(database, ids, DemoStudio.closed(settings.demo().isOpen()), clock);
+      people =
+          new PeopleTasks(
+              database, ids, DemoStudio.closed(settings.demo().isOpen()), seal(), clock);
       catalogue =
           keep(
               new Catalogue(
@@ -97,6 +101,18 @@ public final class House implements AutoCloseable {
     return room;
   }
 
+  /** The key that second factors are sealed under, which may be another than it was. */
+  private Seal seal() {
+    Seal seal = SealingKeyFile.open(settings, random);
+    int otherwise = FactorSealing.sealAll(database, seal).otherwise();
+    if (otherwise > 0) {
+      console.println(
+          "Second factors sealed under another key than that of %s: %d. Bring that key back; until then recovery codes let those people in, and their devices do not."
+              .formatted(SealingKeyFile.path(settings), otherwise));
+    }
+    return seal;
+  }
+
   /** Sees to it that somebody can come in. */
   private void furnish() {
     settings
@@ -133,8 +149,7 @@ public final class House implements AutoCloseable {
     PeopleRooms hall = new PeopleRooms(settings, people, catalogue, tools, clock);
     List<Routes> rooms = new ArrayList<>(List.of(hall.front(health()), hall.own(), hall.studios()));
     rooms.addAll(
-        new WorkRooms(settings, database, clock, catalogue, people, tools, hall.share(), random)
-            .all());
+        new WorkRooms(database, clock, catalogue, people, tools, hall.share(), random).all());
     return HttpServer.start(
         new HttpServer.Place(
             settings.host(),

@@ -27,6 +27,7 @@ import lampwright.web.api.StudioApi;
 import lampwright.web.api.TokenApi;
 import lampwright.web.http.ProblemKind;
 import lampwright.web.http.ProblemPage;
+import lampwright.web.pages.AccountEventPages;
 import lampwright.web.pages.AccountLinkPages;
 import lampwright.web.pages.AccountPages;
 import lampwright.web.pages.AssetFiles;
@@ -47,7 +48,6 @@ import lampwright.web.pages.TokenPages;
 /** The rooms in which people come in, keep their own matters, and see to their studios. */
 final class PeopleRooms {
 
-  private final Settings settings;
   private final PeopleTasks people;
   private final Catalogue catalogue;
   private final PageTools tools;
@@ -58,7 +58,6 @@ final class PeopleRooms {
 
   PeopleRooms(
       Settings settings, PeopleTasks people, Catalogue catalogue, PageTools tools, Clock clock) {
-    this.settings = settings;
     this.people = people;
     this.catalogue = catalogue;
     this.tools = tools;
@@ -77,7 +76,7 @@ final class PeopleRooms {
             tools.door(),
             people.sharing(),
             catalogue.cataloguing(),
-            settings.publicUrl(),
+            tools.links(),
             tools.templates(),
             tools.studioLayouts());
   }
@@ -121,6 +120,7 @@ final class PeopleRooms {
         new AccountApi(
             tools.door(), tools.entrance(), people.own().accounts(), people.own().sessions()),
         new SecondFactorApi(tools.door(), tools.entrance(), people.own().factors()),
+        new AuditApi(tools.door(), people.auditing()),
         new TokenApi(tools.door(), people.tokens()),
         new LeavingApi(tools.door(), tools.entrance(), catalogue.takingOut(), people.leaving()),
         new PreferencesApi(tools.door(), people.preferring()),
@@ -132,12 +132,14 @@ final class PeopleRooms {
             people.own().factors(),
             tools.templates(),
             tools.ownLayouts()),
+        new AccountEventPages(
+            tools.door(), people.auditing(), tools.templates(), tools.ownLayouts()),
         new TokenPages(
             tools.door(),
             people.tokens(),
             people.studios(),
             clock,
-            settings.publicUrl(),
+            tools.links(),
             tools.templates(),
             tools.ownLayouts()),
         new LeavingPages(
@@ -161,7 +163,7 @@ final class PeopleRooms {
         new MemberApi(tools.door(), people.members(), people.resetting(), tools.links()),
         new InvitationApi(tools.door(), people.inviting(), tools.links()),
         new AuditApi(tools.door(), people.auditing()),
-        new ShareLinkApi(tools.door(), people.sharing(), settings.publicUrl()),
+        new ShareLinkApi(tools.door(), people.sharing(), tools.links()),
         new StudiosPages(
             tools.door(),
             people.studios(),
@@ -183,7 +185,7 @@ final class PeopleRooms {
         new AuditPages(
             tools.door(),
             people.auditing(),
-            people.memberListing(),
+            people.members(),
             tools.templates(),
             tools.studioLayouts()),
         share,

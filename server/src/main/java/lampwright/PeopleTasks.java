@@ -2,6 +2,7 @@ package lampwright;
 
 import java.time.Clock;
 import lampwright.people.Ids;
+import lampwright.people.Seal;
 import lampwright.store.Database;
 import lampwright.tasks.AccountKeeping;
 import lampwright.tasks.Auditing;
@@ -12,7 +13,6 @@ import lampwright.tasks.FirstOwner;
 import lampwright.tasks.Inviting;
 import lampwright.tasks.Leaving;
 import lampwright.tasks.MemberKeeping;
-import lampwright.tasks.MemberListing;
 import lampwright.tasks.PasswordResetting;
 import lampwright.tasks.Passwords;
 import lampwright.tasks.Preferring;
@@ -39,23 +39,25 @@ final class PeopleTasks {
   private final MemberKeeping members;
   private final Inviting inviting;
   private final PasswordResetting resetting;
-  private final MemberListing memberListing;
   private final Auditing auditing;
   private final Sharing sharing;
   private final Preferring preferring;
 
   /**
    * @param closed whom this server lets do nothing
+   * @param seal what the keys of second factors are kept under
    */
-  PeopleTasks(Database database, Ids ids, Closed closed, Clock clock) {
+  PeopleTasks(Database database, Ids ids, Closed closed, Seal seal, Clock clock) {
     Passwords passwords = new Passwords();
-    FailedSignIns failures = new FailedSignIns(clock);
-    signingIn = new SigningIn(database, ids, passwords, failures, closed);
+    auditing = new Auditing(database);
+    FailedSignIns failures = new FailedSignIns(database, clock);
+    signingIn = new SigningIn(database, ids, passwords, failures, closed, seal);
     own =
         new AccountPages.Tasks(
             new AccountKeeping(database, ids, passwords, failures, closed),
             new SessionKeeping(database),
-            new SecondFactorKeeping(database, ids, passwords, failures, closed));
+            new SecondFactorKeeping(database, ids, passwords, failures, closed, seal),
+            auditing);
     tokens = new Tokens(database, ids, closed);
     leaving = new Leaving(database, passwords, failures, closed);
     firstOwner = new FirstOwner(database, ids, passwords, signingIn);
@@ -65,8 +67,6 @@ final class PeopleTasks {
     members = new MemberKeeping(database);
     inviting = new Inviting(database, ids, passwords, signingIn);
     resetting = new PasswordResetting(database, ids, passwords);
-    memberListing = new MemberListing(database);
-    auditing = new Auditing(database);
     sharing = new Sharing(database, ids, closed);
     preferring = new Preferring(database);
   }
@@ -113,10 +113,6 @@ final class PeopleTasks {
 
   PasswordResetting resetting() {
     return resetting;
-  }
-
-  MemberListing memberListing() {
-    return memberListing;
   }
 
   Auditing auditing() {

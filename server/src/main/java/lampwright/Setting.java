@@ -22,6 +22,11 @@ public enum Setting {
       "folder",
       "The folder of pictures, where it is not in the data folder; servers on one database share"
           + " it."),
+  SEALING_KEY(
+      "",
+      "file of 64 hexadecimal digits",
+      "The key under which second factors are sealed, where it is not sealing.key in the data"
+          + " folder; servers on one database need the same one."),
   MEANING(
       "true",
       "true or false",

@@ -20,6 +20,8 @@ import lampwright.web.http.CertificateFiles;
  * @param host the name or address to listen on
  * @param data the folder of everything that the server keeps
  * @param pictures the folder of pictures, which several servers on one database share
+ * @param sealingKey the file of the key that second factors are sealed under; empty for the one in
+ *     the data folder
  * @param byMeaning whether searches go by what texts mean too
  * @param database a PostgreSQL to work in; empty for the server's own
  * @param databaseOwner who owns the tables in it, where that is another user
@@ -34,6 +36,7 @@ public record Settings(
     String host,
     Path data,
     Path pictures,
+    Optional<Path> sealingKey,
     boolean byMeaning,
     Optional<String> database,
     Optional<String> databaseOwner,
@@ -74,6 +77,7 @@ public record Settings(
             value(environment, Setting.HOST),
             folder(Setting.DATA, value(environment, Setting.DATA)),
             pictures(environment),
+            text(environment, Setting.SEALING_KEY).map(value -> file(Setting.SEALING_KEY, value)),
             yesOrNo(Setting.MEANING, value(environment, Setting.MEANING)),
             text(environment, Setting.DATABASE_URL),
             text(environment, Setting.DATABASE_OWNER_URL),

@@ -83,7 +83,6 @@ import lampwright.web.pages.WithoutPages;
 /** The rooms in which setups are found, kept, computed, carried into the field and learnt from. */
 final class WorkRooms {
 
-  private final Settings settings;
   private final Database database;
   private final Clock clock;
   private final Catalogue catalogue;
@@ -96,7 +95,6 @@ final class WorkRooms {
   private final SecureRandom random;
 
   WorkRooms(
-      Settings settings,
       Database database,
       Clock clock,
       Catalogue catalogue,
@@ -104,7 +102,6 @@ final class WorkRooms {
       PageTools tools,
       SharePages share,
       SecureRandom random) {
-    this.settings = settings;
     this.database = database;
     this.clock = clock;
     this.catalogue = catalogue;
@@ -116,7 +113,11 @@ final class WorkRooms {
     life =
         new LifePages(
             tools.door(),
-            new LifePages.Tasks(catalogue.histories(), catalogue.stating(), catalogue.comparing()),
+            new LifePages.Tasks(
+                catalogue.histories(),
+                catalogue.stating(),
+                catalogue.comparing(),
+                people.auditing()),
             tools.templates(),
             tools.studioLayouts());
     pictures =
@@ -318,7 +319,7 @@ final class WorkRooms {
             tools.door(),
             catalogue.cataloguing(),
             catalogue.adapting(),
-            settings.publicUrl(),
+            tools.links(),
             tools.templates(),
             tools.studioLayouts()));
   }

@@ -25,6 +25,7 @@ import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import lampwright.backup.BackupFile;
 import lampwright.backup.BackupRefused;
@@ -68,6 +69,12 @@ class BackupTest {
             .with("Content-Type", "image/jpeg")
             .send("POST", setup + "/pictures?kind=final", BodyPublishers.ofByteArray(picture))
             .statusCode());
+    house
+        .database()
+        .sqlAsSuperuser(
+            "insert into lampwright.second_factor (person_id, secret, created_at) select id,"
+                + " decode(repeat('11', 20), 'hex'), now() from lampwright.person where email ="
+                + " 'crew@demo.example'");
     Map<String, String> before;
     // The server works a little by itself, such as on signatures; wait until it has ended.
     do {
@@ -125,6 +132,18 @@ class BackupTest {
           .map(line -> line.split("\t", -1)[at])
           .toList();
     }
+  }
+
+  private static List<String> names(Path backup) throws IOException {
+    try (ZipFile zip = new ZipFile(backup.toFile())) {
+      return zip.stream().map(ZipEntry::getName).toList();
+    }
+  }
+
+  @Test
+  void whoRestoresIsAskedForTheKeyThatNoBackupHolds() throws Exception {
+    assertTrue(there().said().contains("Put the old server's at "), there().said());
+    assertEquals(List.of(), names(quiet()).stream().filter(n -> n.contains(".key")).toList());
   }
 
   @Test

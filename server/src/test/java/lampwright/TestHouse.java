@@ -8,13 +8,19 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import lampwright.people.SecretHash;
+import lampwright.store.People;
+import lampwright.store.Sessions;
 import lampwright.store.TestDatabase;
+import lampwright.web.http.CsrfTokens;
 import lampwright.web.http.ServedRoute;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.extension.AfterAllCallback;
@@ -193,8 +199,31 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback, Aut
     return known;
   }
 
-  /** A member of the demo studio with a session, who proves their changes. */
+  /**
+   * A member of the demo studio with a session, who proves their changes. It begins without their
+   * password, whose looking at is slow on purpose; {@link #signedInByPassword} is the way through
+   * the door.
+   */
   public Visitor signedIn(String email) {
+    String secret = database.ids().nextSecret();
+    database
+        .open()
+        .anonymous(
+            in ->
+                new Sessions(in)
+                    .begin(
+                        database.ids().next(),
+                        new People(in).findByEmail(email).orElseThrow().person().id(),
+                        SecretHash.of(secret),
+                        "a test",
+                        in.now().plus(Duration.ofDays(1))));
+    return visitor()
+        .with("Cookie", "lampwright_session=" + secret)
+        .with("X-CSRF-Token", new CsrfTokens(new SecureRandom()).of(secret));
+  }
+
+  /** A member of the demo studio who came through the door with their password. */
+  public Visitor signedInByPassword(String email) {
     HttpResponse<String> answer = signIn(email, PASSWORD);
     String cookie = answer.headers().firstValue("Set-Cookie").orElseThrow();
     return visitor()

@@ -60,6 +60,7 @@ class TwoServersTest {
       TwentyWriters.mustLoseNothing(List.of(one.author(), other.author()));
       whatIsWrittenAtOneIsFoundAtTheOther(one.author(), other.author());
       whatIsNewIsTheSameAtBoth(one, other);
+      wrongPasswordsCountAtBothTogether(one, other);
       theIndexOfAServerThatIsKilledWhileItFollowsEqualsTheDatabase(one, other, postgres);
     }
   }
@@ -89,6 +90,21 @@ class TwoServersTest {
     }
     assertEquals(200, there.post(search + "/looks", "").statusCode());
     assertEquals(0, unseen(here, search));
+  }
+
+  private static void wrongPasswordsCountAtBothTogether(ServerProcess one, ServerProcess other) {
+    for (int i = 0; i < 4; i++) {
+      assertEquals(401, guess(one));
+      assertEquals(401, guess(other));
+    }
+    assertEquals(429, guess(one));
+    assertEquals(429, guess(other));
+  }
+
+  private static int guess(ServerProcess server) {
+    return new Visitor(server.address())
+        .post("/api/session", "{\"email\":\"reader@demo.example\",\"password\":\"a wrong guess\"}")
+        .statusCode();
   }
 
   private static int unseen(Visitor visitor, String search) {

@@ -107,13 +107,16 @@ class WholeDemoTest {
     assertTrue(weight.assets() > 10, weight.assets() + " assets");
   }
 
+  /** Each setup meets two kits, and each kit many setups. */
   @Test
-  void everySetupIsAdaptedToEachKitOrSaysWhatFallsShort() {
+  void everySetupIsAdaptedToKitsOrSaysWhatFallsShort() {
     int adapted = 0;
     int lacking = 0;
     List<String> kits = all(owner, DEMO + "/kits").stream().map(kit -> text(kit, "id")).toList();
-    for (String setup : setups(owner, DEMO)) {
-      for (String kit : kits) {
+    List<String> setups = setups(owner, DEMO);
+    for (int i = 0; i < setups.size(); i++) {
+      String setup = setups.get(i);
+      for (String kit : List.of(kits.get(i % kits.size()), kits.get((i + 3) % kits.size()))) {
         HttpResponse<String> answer =
             owner.post(DEMO + "/setups/" + setup + "/adaptations", "{\"kit\":\"" + kit + "\"}");
         assertEquals(200, answer.statusCode(), setup + " " + kit + answer.body());
@@ -127,7 +130,7 @@ class WholeDemoTest {
         }
       }
     }
-    assertTrue(adapted > 100 && lacking > 50, adapted + " adapted, " + lacking + " short");
+    assertTrue(adapted > 30 && lacking > 15, adapted + " adapted, " + lacking + " short");
   }
 
   @Test
@@ -190,16 +193,17 @@ class WholeDemoTest {
     String own = "/api/studios/" + studio;
     assertEquals(0, run(owner, studio));
     List<String> titles = titles(owner, own);
-    assertEquals(titles(owner, DEMO).size(), titles.size());
+    assertEquals(10, titles.size());
+    assertTrue(titles(owner, DEMO).containsAll(titles), titles.toString());
+    assertEquals(3, all(owner, own + "/kits").size());
     assertEquals(0, run(owner, studio));
     assertEquals(titles, titles(owner, own));
-    for (String kind : List.of("/gear", "/kits", "/locations")) {
+    for (String kind : List.of("/gear", "/locations")) {
       assertEquals(all(owner, DEMO + kind).size(), all(owner, own + kind).size(), kind);
     }
     String first =
         text(
-            (Map<?, ?>) Visitor.items(owner.get(own + "/setups?q=ferryman+wet+steps")).getFirst(),
-            "id");
+            (Map<?, ?>) Visitor.items(owner.get(own + "/setups?q=last+boat+out")).getFirst(), "id");
     assertEquals(1, all(owner, own + "/setups/" + first + "/pictures").size());
     assertFalse(all(owner, own + "/setups/" + first + "/takes").isEmpty());
   }
@@ -213,7 +217,8 @@ class WholeDemoTest {
 
   private static int run(Visitor visitor, String studio) throws Exception {
     ProcessBuilder script =
-        new ProcessBuilder("node", SCRIPT.toString(), visitor.address("").toString(), studio);
+        new ProcessBuilder(
+            "node", SCRIPT.toString(), visitor.address("").toString(), studio, "few");
     script
         .environment()
         .put("LAMPWRIGHT_TOKEN", visitor.header("Authorization").substring("Bearer ".length()));

@@ -45,6 +45,7 @@ class AuditTrailTest {
           Map.entry("second_factor", "told by the code: on, off"),
           Map.entry("recovery_code", "comes and goes with the second factor"),
           Map.entry("known_device", "follows from signing in"),
+          Map.entry("failed_try", "counts for minutes; what failed is told by the code"),
           Map.entry("password_reset", "told by the code: made, and the password changed"),
           Map.entry("former_member", "follows from the member, of whom it is told"),
           Map.entry("person", "told by the code where it matters: the password"),

@@ -18,6 +18,11 @@ public enum AuditAction {
   SIGN_IN_FAILED,
   SIGNED_OUT,
   PASSWORD_CHANGED,
+  EMAIL_CHANGED,
+  /** Sessions of one's own were ended from another one. */
+  SESSIONS_ENDED,
+  /** What lets in once let in. */
+  USED,
   REVOKED;
 
   /** The action as the database and the API write it. */

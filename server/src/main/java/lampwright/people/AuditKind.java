@@ -25,7 +25,8 @@ public enum AuditKind {
   ARCHIVE,
   ACCOUNT,
   TOKEN,
-  SECOND_FACTOR;
+  SECOND_FACTOR,
+  RECOVERY_CODES;
 
   /** The kind as the database and the API write it. */
   public String word() {

@@ -1,4 +1,11 @@
 package lampwright.people;
 
-/** A person in a studio. */
-public record Member(Person person, Role role) {}
+import java.time.Instant;
+
+/**
+ * A person in a studio.
+ *
+ * @param revision of their role
+ * @param since when they came
+ */
+public record Member(Person person, Role role, int revision, Instant since) {}

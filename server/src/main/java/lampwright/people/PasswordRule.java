@@ -12,10 +12,10 @@ import java.util.stream.Stream;
  * is asked, no mixture of signs and no change by the calendar (OWASP ASVS 5.0, 6.2.1 to 6.2.11;
  * NIST SP 800-63B, 3.1.1.2).
  *
- * <p>Of the commonest passwords hardly any has 12 characters, and those that have are made of runs
- * along the keyboard, of repetitions, and of a few words with figures behind them. So this looks
- * for how they are made, in place of a list: what is left of a password without such pieces, and
- * without what anybody knows about the person, must be enough by itself.
+ * <p>Passwords that are tried first are made of runs along the keyboard, of repetitions, and of a
+ * few words with figures behind them. So this looks for how they are made: what is left of a
+ * password without such pieces, and without what anybody knows about the person, must be enough by
+ * itself. Those that are on a list of leaked ones are {@link CommonPasswords}.
  */
 public final class PasswordRule {
 
@@ -172,7 +172,7 @@ public final class PasswordRule {
     return longest;
   }
 
-  private static String simple(String text) {
+  static String simple(String text) {
     return Normalizer.normalize(text, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
   }
 

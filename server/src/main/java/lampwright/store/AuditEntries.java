@@ -2,6 +2,7 @@ package lampwright.store;
 
 import static lampwright.schema.generated.Tables.AUDIT_ENTRY;
 import static lampwright.schema.generated.Tables.PERSON;
+import static org.jooq.impl.DSL.jsonbGetAttributeAsText;
 import static org.jooq.impl.DSL.noCondition;
 
 import java.time.Instant;
@@ -29,6 +30,7 @@ public final class AuditEntries {
    * Which entries are wanted; what is empty does not matter.
    *
    * @param subject the id of what it was done to
+   * @param setup the setup that it was done to, or to what hangs on it
    * @param from not before
    * @param until before
    */
@@ -36,6 +38,7 @@ public final class AuditEntries {
       Optional<PersonId> person,
       Optional<AuditKind> kind,
       Optional<String> subject,
+      Optional<String> setup,
       Optional<Instant> from,
       Optional<Instant> until) {}
 
@@ -74,8 +77,18 @@ public final class AuditEntries {
                 .<Condition>map(kind -> AUDIT_ENTRY.KIND.eq(kind.word()))
                 .orElse(noCondition()))
         .and(wanted.subject().<Condition>map(AUDIT_ENTRY.SUBJECT_ID::eq).orElse(noCondition()))
+        .and(wanted.setup().map(AuditEntries::isAbout).orElse(noCondition()))
         .and(wanted.from().<Condition>map(AUDIT_ENTRY.AT::ge).orElse(noCondition()))
         .and(wanted.until().<Condition>map(AUDIT_ENTRY.AT::lt).orElse(noCondition()));
+  }
+
+  /** The trigger writes into the detail on which setup something hangs. */
+  private static Condition isAbout(String setup) {
+    return AUDIT_ENTRY
+        .SUBJECT_ID
+        .eq(setup)
+        .and(AUDIT_ENTRY.KIND.eq(AuditKind.SETUP.word()))
+        .or(jsonbGetAttributeAsText(AUDIT_ENTRY.DETAIL, "setup").eq(setup));
   }
 
   private static AuditEntry entry(Record found) {

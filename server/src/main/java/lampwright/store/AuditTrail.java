@@ -5,16 +5,25 @@ import static lampwright.schema.generated.Tables.PERSON;
 import static org.jooq.impl.DSL.select;
 import static org.jooq.impl.DSL.val;
 
+import java.util.Map;
 import java.util.Optional;
+import lampwright.document.Json;
 import lampwright.people.AuditAction;
 import lampwright.people.AuditKind;
 import lampwright.people.PersonId;
+import org.jooq.JSONB;
 
 /**
  * Writes into the audit trail what no row of a table tells. What is made, changed or deleted in a
  * table is told by a trigger of that table (migration V23), so that no way of writing forgets it.
  */
 public final class AuditTrail {
+
+  /** In the detail of a sign-in: whether it was in a browser that was new. */
+  public static final String NEW_BROWSER = "new_browser";
+
+  /** In the detail of ended sessions: how many. */
+  public static final String SESSIONS = "sessions";
 
   private static final int LONGEST_NAME = 200;
 
@@ -33,6 +42,44 @@ public final class AuditTrail {
    */
   public void note(
       PersonId account, AuditAction action, AuditKind kind, String subject, String name) {
+    note(account, action, kind, subject, name, Map.of());
+  }
+
+  /**
+   * Notes that somebody signed in.
+   *
+   * @param fromNewBrowser in a browser in which they had not before, as far as we know
+   */
+  public void noteSignIn(PersonId account, boolean fromNewBrowser) {
+    note(
+        account,
+        AuditAction.SIGNED_IN,
+        AuditKind.ACCOUNT,
+        "",
+        "",
+        fromNewBrowser ? Map.of(NEW_BROWSER, true) : Map.of());
+  }
+
+  /** Notes that so many of somebody's sessions were ended; nothing where there were none. */
+  public void noteEndedSessions(PersonId account, int sessions) {
+    if (sessions > 0) {
+      note(
+          account,
+          AuditAction.SESSIONS_ENDED,
+          AuditKind.ACCOUNT,
+          "",
+          "",
+          Map.of(SESSIONS, sessions));
+    }
+  }
+
+  private void note(
+      PersonId account,
+      AuditAction action,
+      AuditKind kind,
+      String subject,
+      String name,
+      Map<String, Object> detail) {
     in.sql()
         .insertInto(AUDIT_ENTRY)
         .set(AUDIT_ENTRY.PERSON_ID, account.text())
@@ -40,6 +87,7 @@ public final class AuditTrail {
         .set(AUDIT_ENTRY.KIND, kind.word())
         .set(AUDIT_ENTRY.SUBJECT_ID, subject.isEmpty() ? account.text() : subject)
         .set(AUDIT_ENTRY.SUBJECT_NAME, bounded(name))
+        .set(AUDIT_ENTRY.DETAIL, JSONB.jsonb(Json.print(detail)))
         .execute();
   }
 

@@ -99,6 +99,21 @@ public final class Database implements AutoCloseable {
     return transact(sql -> work.apply(new AnonymousTransaction(sql, now())));
   }
 
+  /**
+   * For nobody yet, each statement by itself: what one statement does needs no second round trip to
+   * be kept.
+   */
+  public <T> T eachByItself(Function<AnonymousTransaction, T> work) {
+    try (Connection connection = connection()) {
+      connection.setAutoCommit(true);
+      return work.apply(new AnonymousTransaction(sql(connection), now()));
+    } catch (SQLException e) {
+      throw DatabaseUnavailable.of(e);
+    } catch (RuntimeException e) {
+      throw DatabaseUnavailable.orElse(e);
+    }
+  }
+
   /** For the search index. */
   public <T> T asIndexer(Function<IndexerTransaction, T> work) {
     try (IndexerTransaction transaction = beginAsIndexer()) {
@@ -176,7 +191,7 @@ public final class Database implements AutoCloseable {
   }
 
   /** PostgreSQL keeps microseconds; what we return must equal what is read again. */
-  private Instant now() {
+  public Instant now() {
     return clock.instant().truncatedTo(ChronoUnit.MICROS);
   }
 

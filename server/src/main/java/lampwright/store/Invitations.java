@@ -7,10 +7,10 @@ import static lampwright.schema.generated.Tables.PERSON;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import lampwright.people.Invitation;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
 import lampwright.people.SecretHash;
-import lampwright.people.StoredInvitation;
 import lampwright.people.StudioId;
 import org.jooq.Condition;
 import org.jooq.Record;
@@ -52,20 +52,20 @@ public final class Invitations {
   }
 
   /** Those that would work now, the newest first. */
-  public List<StoredInvitation> list() {
+  public List<Invitation> list() {
     return open(INVITATION.STUDIO_ID.eq(in.studio().text()))
         .orderBy(INVITATION.CREATED_AT.desc(), INVITATION.ID)
         .fetch(Invitations::invitation);
   }
 
   /** The one of that id, where it would work now. */
-  public Optional<StoredInvitation> find(String id) {
+  public Optional<Invitation> find(String id) {
     return open(INVITATION.STUDIO_ID.eq(in.studio().text()).and(INVITATION.ID.eq(id)))
         .fetchOptional(Invitations::invitation);
   }
 
   /** The one of a secret, where it would work now. */
-  public Optional<StoredInvitation> find(SecretHash secret) {
+  public Optional<Invitation> find(SecretHash secret) {
     return open(INVITATION
             .STUDIO_ID
             .eq(in.studio().text())
@@ -121,8 +121,8 @@ public final class Invitations {
         .execute();
   }
 
-  private static StoredInvitation invitation(Record found) {
-    return new StoredInvitation(
+  private static Invitation invitation(Record found) {
+    return new Invitation(
         new StudioId(found.get(INVITATION.STUDIO_ID)),
         found.get(INVITATION.ID),
         Role.of(found.get(INVITATION.ROLE)),

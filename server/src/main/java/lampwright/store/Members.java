@@ -10,8 +10,7 @@ import lampwright.people.Member;
 import lampwright.people.Membership;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
-import lampwright.people.StoredMember;
-import lampwright.people.StoredStudio;
+import lampwright.people.Studio;
 import org.jooq.Condition;
 import org.jooq.Record;
 import org.jooq.SelectConditionStep;
@@ -43,13 +42,13 @@ public final class Members {
   }
 
   /** The studio itself; empty where it has not been founded. */
-  public Optional<StoredStudio> findStudio() {
+  public Optional<Studio> findStudio() {
     return in.sql()
         .selectFrom(STUDIO)
         .where(STUDIO.ID.eq(in.studio().text()))
         .fetchOptional(
             found ->
-                new StoredStudio(
+                new Studio(
                     in.studio(),
                     found.get(STUDIO.NAME),
                     found.get(STUDIO.REVISION),
@@ -79,17 +78,12 @@ public final class Members {
 
   /** Everybody, by name. */
   public List<Member> list() {
-    return listStored().stream().map(StoredMember::member).toList();
-  }
-
-  /** Everybody as kept, by name. */
-  public List<StoredMember> listStored() {
     return members(MEMBER.STUDIO_ID.eq(in.studio().text()))
         .orderBy(PERSON.NAME, PERSON.ID)
         .fetch(Members::member);
   }
 
-  public Optional<StoredMember> find(PersonId person) {
+  public Optional<Member> find(PersonId person) {
     return members(MEMBER.STUDIO_ID.eq(in.studio().text()).and(MEMBER.PERSON_ID.eq(person.text())))
         .fetchOptional(Members::member);
   }
@@ -104,9 +98,10 @@ public final class Members {
         .where(which);
   }
 
-  private static StoredMember member(Record found) {
-    return new StoredMember(
-        new Member(People.person(found), Role.of(found.get(MEMBER.ROLE))),
+  private static Member member(Record found) {
+    return new Member(
+        People.person(found),
+        Role.of(found.get(MEMBER.ROLE)),
         found.get(MEMBER.REVISION),
         found.get(MEMBER.CREATED_AT));
   }

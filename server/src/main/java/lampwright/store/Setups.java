@@ -35,6 +35,22 @@ public final class Setups {
   }
 
   /**
+   * Holds one until the transaction ends, so that what is counted or numbered beside it comes one
+   * after the other; says whether the studio has it.
+   */
+  public boolean hold(SetupId id) {
+    return in.sql()
+        .select(SETUP.ID)
+        .from(SETUP)
+        .where(SETUP.STUDIO_ID.eq(in.studio().text()))
+        .and(SETUP.ID.eq(id.text()))
+        .and(SETUP.DELETED_AT.isNull())
+        .forNoKeyUpdate()
+        .fetchOptional()
+        .isPresent();
+  }
+
+  /**
    * Keeps a new setup as its revision 1.
    *
    * @param document JSON, checked before

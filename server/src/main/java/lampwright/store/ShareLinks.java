@@ -65,6 +65,16 @@ public final class ShareLinks {
         .fetch(ShareLinks::link);
   }
 
+  /** One of a setup; empty where the setup has none of that id, or it has ended. */
+  public Optional<ShareLink> find(SetupId setup, String id) {
+    return in.sql()
+        .selectFrom(SHARE_LINK)
+        .where(isOf(setup))
+        .and(SHARE_LINK.ID.eq(id))
+        .and(SHARE_LINK.EXPIRES_AT.gt(in.now()))
+        .fetchOptional(ShareLinks::link);
+  }
+
   /** Withdraws one; says false where the setup has none of that id. */
   public boolean delete(SetupId setup, String id) {
     return in.sql().deleteFrom(SHARE_LINK).where(isOf(setup)).and(SHARE_LINK.ID.eq(id)).execute()

@@ -1,6 +1,5 @@
 package lampwright.store;
 
-import static lampwright.schema.generated.Tables.SETUP;
 import static lampwright.schema.generated.Tables.TAKE;
 import static org.jooq.impl.DSL.row;
 
@@ -27,22 +26,6 @@ public final class Takes {
     this.in = in;
     this.setup = setup;
     this.documents = new Documents(in, Shelf.TAKES);
-  }
-
-  /**
-   * Holds the setup until the transaction ends, so that takes that come at once are numbered one
-   * after the other; says whether the studio has it.
-   */
-  public boolean holdSetup() {
-    return in.sql()
-        .select(SETUP.ID)
-        .from(SETUP)
-        .where(SETUP.STUDIO_ID.eq(in.studio().text()))
-        .and(SETUP.ID.eq(setup.text()))
-        .and(SETUP.DELETED_AT.isNull())
-        .forNoKeyUpdate()
-        .fetchOptional()
-        .isPresent();
   }
 
   /** The number after the highest that a day has, or has had. */

@@ -9,7 +9,6 @@ import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
 import lampwright.people.AuditAction;
 import lampwright.people.Ids;
-import lampwright.people.PasswordRule;
 import lampwright.people.Person;
 import lampwright.people.SecretHash;
 import lampwright.store.AuditTrail;
@@ -148,14 +147,14 @@ public final class AccountKeeping {
                           "Password is missing, and the e-mail changes. Send the present one."));
       proof.proveAgain(caller, "/password", password, visit);
     }
-    return save(caller, basedOn, wish);
+    return save(caller, basedOn, wish, before);
   }
 
   private static boolean isDemos(String email) {
     return DemoStudio.EMAILS.contains(email);
   }
 
-  private Account save(Caller caller, int basedOn, Wish wish) {
+  private Account save(Caller caller, int basedOn, Wish wish, String before) {
     try {
       database.anonymous(
           in -> {
@@ -165,6 +164,9 @@ public final class AccountKeeping {
             }
             Saving saving =
                 people.changeAccount(caller.person().id(), basedOn, wish.name(), wish.email());
+            if (!wish.email().equals(before)) {
+              new AuditTrail(in).note(caller.person().id(), AuditAction.EMAIL_CHANGED);
+            }
             return Cataloguing.mustBeSaved(saving);
           });
       return get(caller);
@@ -190,8 +192,8 @@ public final class AccountKeeping {
    * @throws Refused Invalid where the present password is wrong or the new one no good; TooMany
    */
   public String changePassword(Caller caller, String session, NewPassword wish, Visit visit) {
-    PasswordRule.knowing(caller.person().email(), caller.person().name())
-        .findFault(wish.wanted())
+    passwords
+        .findFault(wish.wanted(), caller.person().email(), caller.person().name())
         .ifPresent(
             fault -> {
               throw Refused.invalid("/new", fault);

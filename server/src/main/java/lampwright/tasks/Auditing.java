@@ -7,15 +7,27 @@ import java.util.Map;
 import java.util.Optional;
 import lampwright.document.Json;
 import lampwright.people.AuditKind;
+import lampwright.people.FormerName;
 import lampwright.people.Permission;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
+import lampwright.store.AccountEvents;
 import lampwright.store.AuditEntries;
 import lampwright.store.AuditEntry;
+import lampwright.store.AuditTrail;
 import lampwright.store.Database;
 
-/** Tells a studio's owners who did what to what there, and when. */
+/**
+ * Tells a studio's owners who did what to what there, and when; and a person what happened with
+ * their own account.
+ */
 public final class Auditing {
+
+  /** In the detail of a sign-in: whether it was in a browser that was new. */
+  public static final String NEW_BROWSER = AuditTrail.NEW_BROWSER;
+
+  /** In the detail of ended sessions: how many. */
+  public static final String SESSIONS = AuditTrail.SESSIONS;
 
   private final Database database;
 
@@ -27,6 +39,7 @@ public final class Auditing {
    * Which lines are wanted; what is empty does not matter.
    *
    * @param subject the id of what it was done to
+   * @param setup the setup that it was done to, or to what hangs on it: takes, pictures, links
    * @param from not before
    * @param until before
    */
@@ -34,6 +47,7 @@ public final class Auditing {
       Optional<PersonId> person,
       Optional<AuditKind> kind,
       Optional<String> subject,
+      Optional<String> setup,
       Optional<Instant> from,
       Optional<Instant> until) {}
 
@@ -53,15 +67,45 @@ public final class Auditing {
               new AuditEntries(in)
                   .list(
                       new AuditEntries.Wanted(
-                          wish.person(), wish.kind(), wish.subject(), wish.from(), wish.until()),
+                          wish.person(),
+                          wish.kind(),
+                          wish.subject(),
+                          wish.setup(),
+                          wish.from(),
+                          wish.until()),
                       before,
                       part.limit() + 1);
-          boolean more = found.size() > part.limit();
-          List<AuditEntry> shown = more ? found.subList(0, part.limit()) : found;
-          return new Listed<>(
-              shown.stream().map(Auditing::audited).toList(),
-              more ? Optional.of(Long.toString(shown.getLast().number())) : Optional.empty());
+          return listed(found, part);
         });
+  }
+
+  /**
+   * Part of what happened with the caller's own account, the newest first.
+   *
+   * @throws Refused Invalid at {@code /cursor}
+   */
+  public Listed<Audited> listOwn(Caller caller, Listed.Wish part) {
+    Optional<Long> before = before(part.cursor());
+    return listed(
+        database.asPerson(
+            caller.asker(), in -> new AccountEvents(in).list(before, part.limit() + 1)),
+        part);
+  }
+
+  private static Listed<Audited> listed(List<AuditEntry> found, Listed.Wish part) {
+    boolean more = found.size() > part.limit();
+    List<AuditEntry> shown = more ? found.subList(0, part.limit()) : found;
+    return new Listed<>(
+        shown.stream().map(Auditing::audited).toList(),
+        more ? Optional.of(Long.toString(shown.getLast().number())) : Optional.empty());
+  }
+
+  /** Whether the caller may read the trail. */
+  public boolean isOpenTo(Caller caller, StudioId studio) {
+    return database.inStudio(
+        studio,
+        caller.asker(),
+        in -> Leave.ask(in, Permission.READ_SETUPS).may(Permission.SEE_AUDIT));
   }
 
   private static Optional<Long> before(Optional<String> cursor) {
@@ -85,9 +129,7 @@ public final class Auditing {
                 person ->
                     new Audited.Who(
                         person,
-                        entry.personName().isEmpty()
-                            ? Cataloguing.FORMER_MEMBER
-                            : entry.personName())),
+                        entry.personName().isEmpty() ? FormerName.UNNAMED : entry.personName())),
         entry.action(),
         entry.kind(),
         entry.subject(),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import lampwright.people.FormerName;
 import lampwright.people.PersonId;
 import lampwright.search.FacetCount;
 import lampwright.search.Instead;
@@ -101,6 +102,6 @@ record Authors(Map<PersonId, String> names) {
         .filter(person -> person.getKey().text().equals(id))
         .map(Map.Entry::getValue)
         .findFirst()
-        .orElse(Cataloguing.FORMER_MEMBER);
+        .orElse(FormerName.UNNAMED);
   }
 }

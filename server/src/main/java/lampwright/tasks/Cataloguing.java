@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import lampwright.people.FormerName;
 import lampwright.people.Ids;
 import lampwright.people.Permission;
 import lampwright.people.PersonId;
@@ -33,12 +34,9 @@ public final class Cataloguing {
   /** Long enough for an index that keeps up; a slower one must not hold anybody's work up. */
   private static final Duration WAIT_FOR_INDEX = Duration.ofSeconds(1);
 
-  static final String FORMER_MEMBER = "a former member";
-
   /** So that a name that only an archive tells is not taken for a member's. */
-  private static final String FROM_AN_ARCHIVE = " (from an archive)";
-
   private final Database database;
+
   private final Follower follower;
   private final Ids ids;
 
@@ -191,7 +189,7 @@ public final class Cataloguing {
 
   /** What somebody is called who may have left the studio. */
   static String name(StudioTransaction in, PersonId person) {
-    return names(in).getOrDefault(person, FORMER_MEMBER);
+    return names(in).getOrDefault(person, FormerName.UNNAMED);
   }
 
   /** Those of some setups that are there to be seen, by their ids; for what a search found. */
@@ -293,10 +291,10 @@ public final class Cataloguing {
     Map<PersonId, String> names = new HashMap<>();
     new ArchivedAuthors(in)
         .names()
-        .forEach((person, name) -> names.put(person, name + FROM_AN_ARCHIVE));
+        .forEach((person, name) -> names.put(person, FormerName.archived(name)));
     new FormerMembers(in)
         .names()
-        .forEach((person, name) -> names.put(person, name.orElse(FORMER_MEMBER)));
+        .forEach((person, name) -> names.put(person, name.orElse(FormerName.UNNAMED)));
     new Members(in)
         .list()
         .forEach(member -> names.put(member.person().id(), member.person().name()));
@@ -305,7 +303,7 @@ public final class Cataloguing {
 
   private static Optional<Catalogued> readable(
       StoredSetup stored, Map<PersonId, String> names, Optional<Parent> parent) {
-    String changedBy = names.getOrDefault(stored.changedBy(), FORMER_MEMBER);
+    String changedBy = names.getOrDefault(stored.changedBy(), FormerName.UNNAMED);
     return StoredDocuments.find(SetupDocument.FORM, stored.document(), stored.id())
         .map(document -> catalogued(stored, changedBy, parent, document));
   }

@@ -22,6 +22,7 @@ import lampwright.archive.PayloadFile;
 import lampwright.archive.Summary;
 import lampwright.people.AuditAction;
 import lampwright.people.AuditKind;
+import lampwright.people.FormerName;
 import lampwright.people.Permission;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
@@ -236,7 +237,7 @@ public final class Exporting {
                     key,
                     Optional.ofNullable(names.get(new PersonId(key)))
                         .or(() -> Optional.ofNullable(byKey.get(key)))
-                        .orElse(Cataloguing.FORMER_MEMBER)))
+                        .orElse(FormerName.UNNAMED)))
         .toList();
   }
 

@@ -2,15 +2,20 @@ package lampwright.tasks;
 
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lampwright.people.SecretHash;
+import lampwright.store.Database;
+import lampwright.store.FailedTries;
+import lampwright.store.FailedTries.Counted;
+import lampwright.store.Transaction;
 
 /**
  * Slows down who guesses passwords or codes, without giving a stranger the means to keep somebody
- * out.
+ * out. The counts are the database's, so all servers on it count together.
  *
  * <p>Failures are counted under the account from one address, under the account from everywhere and
  * under the address. The last two could keep the account's own person out: strangers can bring the
@@ -21,15 +26,20 @@ import lampwright.people.SecretHash;
  *
  * <p>A try is judged only after it was looked at, and then whatever came of it is told only if
  * there were not too many failures meanwhile: of many tries sent at once no more are answered than
- * of as many sent one by one.
+ * of as many sent one by one, at however many servers. To judge one takes one round trip; a try
+ * that this server knows to be too soon is not looked at, and takes none.
  */
 public final class FailedSignIns {
 
-  private static final int MOST_NAMES = 20_000;
+  /** An address from which somebody has signed in is known for so long. */
+  private static final Duration ADDRESS_KNOWN = Duration.ofDays(30);
 
+  private static final int MOST_REMEMBERED = 20_000;
+
+  private final Database database;
+  private final Clock clock;
   private final Limits passwords;
   private final Limits codes;
-  private final Map<String, Boolean> trusted;
 
   /**
    * One try.
@@ -39,70 +49,88 @@ public final class FailedSignIns {
    */
   record Try(String email, String address, Optional<SecretHash> knownBrowser) {
 
-    String account() {
-      return key(email);
+    private String account() {
+      return email;
     }
 
     /** Where it comes from, as closely as can be told. */
-    String here() {
+    private String here() {
       return knownBrowser
-          .map(browser -> key(email + "\nbrowser\n" + browser.hex()))
-          .orElseGet(this::atAddress);
+          .map(browser -> email + "\nbrowser\n" + browser.hex())
+          .orElseGet(() -> email + "\naddress\n" + address);
     }
 
-    String atAddress() {
-      return key(email + "\naddress\n" + address);
+    private SecretHash knownAddress() {
+      return SecretHash.of("known\n" + email + "\naddress\n" + address);
+    }
+  }
+
+  /** So many failures at once, and then one more each time an interval has passed. */
+  private record Bound(int atOnce, Duration oneMoreEach) {}
+
+  /**
+   * How many failures of a kind are free.
+   *
+   * @param kind before the names that they count under
+   * @param until when those are free again who this server was told are too soon
+   */
+  private record Limits(
+      String kind, Bound here, Bound account, Bound address, Map<SecretHash, Instant> until) {
+
+    static Limits of(String kind, Bound here, Bound account, Bound address) {
+      return new Limits(
+          kind,
+          here,
+          account,
+          address,
+          new LinkedHashMap<>(16, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<SecretHash, Instant> eldest) {
+              return size() > MOST_REMEMBERED;
+            }
+          });
     }
 
     /** Of one length, whatever a stranger typed. */
-    private static String key(String text) {
-      return SecretHash.of(text).hex();
+    SecretHash here(Try one) {
+      return SecretHash.of(kind + "\n" + one.here());
+    }
+
+    List<Counted> counted(Try one) {
+      Counted here = counted(here(one), this.here);
+      return one.knownBrowser().isPresent()
+          ? List.of(here)
+          : List.of(
+              here,
+              counted(SecretHash.of(kind + "\naccount\n" + one.account()), account),
+              counted(SecretHash.of(kind + "\nfrom\n" + one.address()), address));
+    }
+
+    private static Counted counted(SecretHash name, Bound bound) {
+      return new Counted(name, bound.atOnce(), bound.oneMoreEach());
     }
   }
 
-  private record Limits(Throttle here, Throttle account, Throttle address) {
-
-    Optional<Duration> pause(Try one, boolean known) {
-      return Stream.of(
-              here.pause(one.here()),
-              known ? Optional.<Duration>empty() : account.pause(one.account()),
-              known ? Optional.<Duration>empty() : address.pause(one.address()))
-          .flatMap(Optional::stream)
-          .max(Duration::compareTo);
-    }
-
-    void failed(Try one) {
-      here.failed(one.here());
-      if (one.knownBrowser().isEmpty()) {
-        account.failed(one.account());
-        address.failed(one.address());
-      }
-    }
-  }
-
-  public FailedSignIns(Clock clock) {
-    passwords =
-        new Limits(
-            new Throttle(8, Duration.ofSeconds(15), MOST_NAMES, clock),
-            new Throttle(50, Duration.ofSeconds(20), MOST_NAMES, clock),
-            new Throttle(50, Duration.ofSeconds(3), MOST_NAMES, clock));
+  public FailedSignIns(Database database, Clock clock) {
+    this.database = database;
+    this.clock = clock;
+    this.passwords =
+        Limits.of(
+            "password",
+            new Bound(8, Duration.ofSeconds(15)),
+            new Bound(50, Duration.ofSeconds(20)),
+            new Bound(50, Duration.ofSeconds(3)));
     // Of a million codes three are right at a time: 288 guesses a day find one in three years.
-    codes =
-        new Limits(
-            new Throttle(5, Duration.ofMinutes(1), MOST_NAMES, clock),
-            new Throttle(10, Duration.ofMinutes(5), MOST_NAMES, clock),
-            new Throttle(50, Duration.ofSeconds(3), MOST_NAMES, clock));
-    trusted =
-        new LinkedHashMap<>(16, 0.75f, true) {
-          @Override
-          protected boolean removeEldestEntry(Map.Entry<String, Boolean> eldest) {
-            return size() > MOST_NAMES;
-          }
-        };
+    this.codes =
+        Limits.of(
+            "code",
+            new Bound(5, Duration.ofMinutes(1)),
+            new Bound(10, Duration.ofMinutes(5)),
+            new Bound(50, Duration.ofSeconds(3)));
   }
 
   /**
-   * Lets a password be looked at.
+   * Lets a password be looked at. What this server was not told of, {@link #judge} finds.
    *
    * @throws Refused when there were too many failures
    */
@@ -120,7 +148,7 @@ public final class FailedSignIns {
   }
 
   /**
-   * Lets a code be looked at.
+   * Lets a code be looked at. What this server was not told of, {@link #judgeCode} finds.
    *
    * @throws Refused when there were too many failures
    */
@@ -129,7 +157,7 @@ public final class FailedSignIns {
   }
 
   /**
-   * Counts a code that was wrong.
+   * Counts a code that was wrong. It has a connection of its own, so no transaction may be open.
    *
    * @throws Refused when there were too many failures meanwhile, be it right or wrong
    */
@@ -138,24 +166,51 @@ public final class FailedSignIns {
   }
 
   /** Forgets what failed here before somebody came in; not before they have proved all there is. */
-  synchronized void forgive(Try one) {
-    passwords.here().forget(one.here());
-    codes.here().forget(one.here());
-    trusted.put(one.atAddress(), true);
+  void forgive(Transaction in, Try one) {
+    FailedTries tries = new FailedTries(in);
+    tries.forget(List.of(passwords.here(one), codes.here(one)));
+    tries.know(one.knownAddress(), clock.instant().plus(ADDRESS_KNOWN));
+    forget(passwords, one);
+    forget(codes, one);
   }
 
-  private synchronized void judge(Limits limits, Try one, boolean right) {
-    mustBeFew(limits, one);
-    if (!right) {
-      limits.failed(one);
+  /** Forgets which passwords failed here before the right one; not which codes did. */
+  void forgivePasswords(Try one) {
+    database.eachByItself(
+        in -> {
+          new FailedTries(in).forget(List.of(passwords.here(one)));
+          return one;
+        });
+    forget(passwords, one);
+  }
+
+  private void judge(Limits limits, Try one, boolean right) {
+    Instant now = clock.instant();
+    Optional<Duration> pause =
+        database.eachByItself(
+            in -> new FailedTries(in).judge(limits.counted(one), one.knownAddress(), right, now));
+    if (pause.isPresent()) {
+      synchronized (limits.until()) {
+        limits.until().put(limits.here(one), now.plus(pause.get()));
+      }
+      throw Refused.tooMany(pause.get());
     }
   }
 
-  private synchronized void mustBeFew(Limits limits, Try one) {
-    boolean known = one.knownBrowser().isPresent() || trusted.containsKey(one.atAddress());
-    Optional<Duration> wait = limits.pause(one, known);
-    if (wait.isPresent()) {
-      throw Refused.tooMany(wait.get());
+  private void mustBeFew(Limits limits, Try one) {
+    Instant now = clock.instant();
+    Optional<Instant> until;
+    synchronized (limits.until()) {
+      until = Optional.ofNullable(limits.until().get(limits.here(one))).filter(now::isBefore);
+    }
+    if (until.isPresent()) {
+      throw Refused.tooMany(Duration.between(now, until.get()));
+    }
+  }
+
+  private static void forget(Limits limits, Try one) {
+    synchronized (limits.until()) {
+      limits.until().remove(limits.here(one));
     }
   }
 }

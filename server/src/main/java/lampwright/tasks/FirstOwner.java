@@ -52,11 +52,11 @@ public final class FirstOwner {
       return "Wish[" + studio + "]";
     }
 
-    private List<Problem> problems() {
+    private List<Problem> problems(Passwords passwords) {
       List<Problem> problems = new ArrayList<>();
       NewAccount.bounded(
           problems, "/studio", "Name of the studio", studio, NewAccount.LONGEST_NAME);
-      problems.addAll(new NewAccount(name, email, password).problems(studio));
+      problems.addAll(new NewAccount(name, email, password).problems(studio, passwords));
       return problems;
     }
   }
@@ -128,7 +128,7 @@ public final class FirstOwner {
   }
 
   private String hash(Wish wish) {
-    List<Problem> problems = wish.problems();
+    List<Problem> problems = wish.problems(passwords);
     if (!problems.isEmpty()) {
       throw Refused.invalid(problems);
     }

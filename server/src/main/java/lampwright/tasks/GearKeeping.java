@@ -6,6 +6,7 @@ import java.util.Optional;
 import lampwright.gear.stock.GearId;
 import lampwright.gear.stock.GearItem;
 import lampwright.gear.stock.GearKind;
+import lampwright.people.FormerName;
 import lampwright.people.Ids;
 import lampwright.people.Permission;
 import lampwright.people.PersonId;
@@ -256,7 +257,7 @@ public final class GearKeeping {
     return new PastGear(
         line.number(),
         line.changedAt(),
-        names.getOrDefault(line.changedBy(), Cataloguing.FORMER_MEMBER),
+        names.getOrDefault(line.changedBy(), FormerName.UNNAMED),
         line.message(),
         line.deleted(),
         document);
@@ -283,7 +284,7 @@ public final class GearKeeping {
         stored.id(),
         stored.revision(),
         stored.changedAt(),
-        names.getOrDefault(stored.changedBy(), Cataloguing.FORMER_MEMBER),
+        names.getOrDefault(stored.changedBy(), FormerName.UNNAMED),
         item);
   }
 }

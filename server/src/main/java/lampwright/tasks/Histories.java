@@ -3,6 +3,7 @@ package lampwright.tasks;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lampwright.people.FormerName;
 import lampwright.people.Permission;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
@@ -167,7 +168,7 @@ public final class Histories {
     return new Past(
         line.number(),
         line.revision().changedAt(),
-        names.getOrDefault(line.revision().changedBy(), Cataloguing.FORMER_MEMBER),
+        names.getOrDefault(line.revision().changedBy(), FormerName.UNNAMED),
         line.revision().message(),
         line.title(),
         line.standing(),

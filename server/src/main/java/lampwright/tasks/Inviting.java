@@ -6,12 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import lampwright.document.Problem;
 import lampwright.people.Ids;
+import lampwright.people.Invitation;
 import lampwright.people.Permission;
 import lampwright.people.Person;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
 import lampwright.people.SecretHash;
-import lampwright.people.StoredInvitation;
 import lampwright.people.StudioId;
 import lampwright.store.AnonymousTransaction;
 import lampwright.store.Database;
@@ -82,7 +82,7 @@ public final class Inviting {
    *
    * @param secret what the link holds; nobody can show it again
    */
-  public record Made(StoredInvitation invitation, String secret) {
+  public record Made(Invitation invitation, String secret) {
 
     /** No record's text may carry a secret into a log. */
     @Override
@@ -95,7 +95,7 @@ public final class Inviting {
   public record Offer(
       StudioId studio, String studioName, String inviterName, Role role, Instant expiresAt) {
 
-    private static Offer of(StudioTransaction in, StoredInvitation invitation) {
+    private static Offer of(StudioTransaction in, Invitation invitation) {
       return new Offer(
           invitation.studio(),
           new Members(in).findStudio().orElseThrow(Refused::notFound).name(),
@@ -151,7 +151,7 @@ public final class Inviting {
    *
    * @throws Refused NotAllowed for who is no owner
    */
-  public List<StoredInvitation> list(Caller caller, StudioId studio) {
+  public List<Invitation> list(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
         caller.asker(),
@@ -216,7 +216,7 @@ public final class Inviting {
    *     has a problem
    */
   public Arrived accept(String secret, NewAccount account) {
-    List<Problem> problems = account.problems(look(secret).studioName());
+    List<Problem> problems = account.problems(look(secret).studioName(), passwords);
     if (!problems.isEmpty()) {
       throw Refused.invalid(problems);
     }
@@ -246,7 +246,7 @@ public final class Inviting {
     // Whoever made it cannot stop being an owner until this is kept.
     members.listOwnersAndHold();
     Invitations invitations = new Invitations(there);
-    StoredInvitation invitation = invitations.find(secret).orElseThrow(Refused::notFound);
+    Invitation invitation = invitations.find(secret).orElseThrow(Refused::notFound);
     Offer offer = Offer.of(there, invitation);
     if (!members.add(person, invitation.role())) {
       throw new Refused(

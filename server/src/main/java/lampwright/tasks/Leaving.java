@@ -3,6 +3,7 @@ package lampwright.tasks;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import lampwright.people.FormerName;
 import lampwright.people.Membership;
 import lampwright.people.Role;
 import lampwright.people.StudioId;
@@ -97,7 +98,7 @@ public final class Leaving {
           departure.end(
               switch (wish.names()) {
                 case KEEP -> caller.person().name();
-                case NAMELESS -> Cataloguing.FORMER_MEMBER;
+                case NAMELESS -> FormerName.UNNAMED;
               });
           return ties;
         });

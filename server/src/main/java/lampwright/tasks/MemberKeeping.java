@@ -2,10 +2,11 @@ package lampwright.tasks;
 
 import java.util.List;
 import java.util.Optional;
+import lampwright.people.Ids;
+import lampwright.people.Member;
 import lampwright.people.Permission;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
-import lampwright.people.StoredMember;
 import lampwright.people.StudioId;
 import lampwright.store.Database;
 import lampwright.store.Invitations;
@@ -23,25 +24,37 @@ public final class MemberKeeping {
   }
 
   /**
+   * The person that an address names.
+   *
+   * @throws Refused NotFound where nobody can have that id
+   */
+  public static PersonId id(String text) {
+    if (!Ids.isId(text)) {
+      throw Refused.notFound();
+    }
+    return new PersonId(text);
+  }
+
+  /**
    * A member, as far as the asker may know them.
    *
    * @param email empty where the asker neither is an owner nor that person
    */
-  public record Known(StoredMember stored, Optional<String> email) {
+  public record Known(Member member, Optional<String> email) {
 
-    private static Known to(Caller caller, Role role, StoredMember stored) {
-      boolean isOne = stored.member().person().id().equals(caller.person().id());
+    private static Known to(Caller caller, Role role, Member member) {
+      boolean isOne = member.person().id().equals(caller.person().id());
       return new Known(
-          stored,
+          member,
           isOne || role.may(Permission.MANAGE_MEMBERS)
-              ? Optional.of(stored.member().person().email())
+              ? Optional.of(member.person().email())
               : Optional.empty());
     }
 
     /** No record's text may carry an address into a log. */
     @Override
     public String toString() {
-      return "Known[" + stored.member().person() + "]";
+      return "Known[" + member.person() + "]";
     }
   }
 
@@ -57,7 +70,7 @@ public final class MemberKeeping {
         in -> {
           Role role = Leave.ask(in, Permission.READ_SETUPS);
           return new Members(in)
-              .listStored().stream().map(stored -> Known.to(caller, role, stored)).toList();
+              .list().stream().map(member -> Known.to(caller, role, member)).toList();
         });
   }
 
@@ -118,15 +131,15 @@ public final class MemberKeeping {
                   ? Permission.READ_SETUPS
                   : Permission.MANAGE_MEMBERS);
           mustNotBeTheLastOwner(in, person);
-          StoredMember stored = find(in, person);
-          if (stored.revision() != based) {
-            throw Refused.stale(stored.revision());
+          Member member = find(in, person);
+          if (member.revision() != based) {
+            throw Refused.stale(member.revision());
           }
           return new Members(in).remove(person);
         });
   }
 
-  private static StoredMember find(StudioTransaction in, PersonId person) {
+  private static Member find(StudioTransaction in, PersonId person) {
     return new Members(in).find(person).orElseThrow(Refused::notFound);
   }
 

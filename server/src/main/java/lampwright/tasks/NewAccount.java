@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import lampwright.document.Problem;
-import lampwright.people.PasswordRule;
 
 /** Who somebody wants to be, who has no account yet. */
 public record NewAccount(String name, String email, String password) {
@@ -31,7 +30,7 @@ public record NewAccount(String name, String email, String password) {
    *
    * @param studio the name of the studio that it begins in
    */
-  List<Problem> problems(String studio) {
+  List<Problem> problems(String studio, Passwords passwords) {
     List<Problem> problems = new ArrayList<>();
     bounded(problems, "/name", "Your name", name, LONGEST_NAME);
     bounded(problems, "/email", "E-mail", email, LONGEST_EMAIL);
@@ -43,8 +42,8 @@ public record NewAccount(String name, String email, String password) {
     if (DemoStudio.EMAILS.contains(email)) {
       problems.add(new Problem("/email", "E-mail is the demo's own. Take another."));
     }
-    PasswordRule.knowing(email, name, studio)
-        .findFault(password)
+    passwords
+        .findFault(password, email, name, studio)
         .ifPresent(fault -> problems.add(new Problem("/password", fault)));
     return problems;
   }

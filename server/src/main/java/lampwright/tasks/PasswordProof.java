@@ -43,7 +43,7 @@ final class PasswordProof {
     failures.mustBeFew(tried);
     Optional<People.WithPassword> found =
         database
-            .anonymous(in -> new People(in).findByEmail(name))
+            .eachByItself(in -> new People(in).findByEmail(name))
             .filter(known -> closed.isOpenTo(known.person()));
     boolean right = password.length() <= Passwords.LONGEST && isRight(found, password);
     failures.judge(tried, right);
@@ -74,7 +74,7 @@ final class PasswordProof {
   Proven proveAgain(Caller caller, String field, String password, Visit visit) {
     try {
       Proven proven = prove(caller.person().email(), password, visit);
-      failures.forgive(proven.tried());
+      failures.forgivePasswords(proven.tried());
       return proven;
     } catch (Refused refused) {
       if (refused.refusal() instanceof Refusal.WrongPassword) {
@@ -92,7 +92,8 @@ final class PasswordProof {
             .map(SecretHash::of)
             .filter(
                 secret ->
-                    database.<Boolean>anonymous(in -> new KnownDevices(in).isKnown(email, secret)));
+                    database.<Boolean>eachByItself(
+                        in -> new KnownDevices(in).isKnown(email, secret)));
     return new FailedSignIns.Try(email, visit.address(), browser);
   }
 

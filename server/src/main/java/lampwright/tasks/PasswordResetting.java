@@ -10,7 +10,6 @@ import lampwright.people.AuditAction;
 import lampwright.people.AuditKind;
 import lampwright.people.Ids;
 import lampwright.people.Membership;
-import lampwright.people.PasswordRule;
 import lampwright.people.Permission;
 import lampwright.people.Person;
 import lampwright.people.PersonId;
@@ -72,7 +71,7 @@ public final class PasswordResetting {
             caller.asker(),
             in -> {
               Leave.ask(in, Permission.MANAGE_MEMBERS);
-              return new Members(in).find(id).orElseThrow(Refused::notFound).member().person();
+              return new Members(in).find(id).orElseThrow(Refused::notFound).person();
             });
     if (caller.way() != Caller.Way.SESSION) {
       throw Refused.notAllowed(
@@ -157,8 +156,8 @@ public final class PasswordResetting {
    */
   public void use(String secret, String password) {
     Person person = look(secret);
-    PasswordRule.knowing(person.email(), person.name())
-        .findFault(password)
+    passwords
+        .findFault(password, person.email(), person.name())
         .ifPresent(
             fault -> {
               throw Refused.invalid("/password", fault);

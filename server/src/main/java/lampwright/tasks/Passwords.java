@@ -3,9 +3,12 @@ package lampwright.tasks;
 import com.password4j.Argon2Function;
 import com.password4j.types.Argon2;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
+import lampwright.people.CommonPasswords;
 import lampwright.people.PasswordRule;
 
 /**
@@ -33,10 +36,40 @@ public final class Passwords {
 
   private final Argon2Function now =
       Argon2Function.getInstance(MEMORY_KIB, PASSES, LANES, HASH_BYTES, Argon2.ID);
+  private final LongAdder runs = new LongAdder();
   private final Semaphore places = new Semaphore(AT_A_TIME, true);
+  private Optional<CommonPasswords> common = Optional.empty();
 
   /** Whether a person's password is right, and whether its hash should be made anew. */
   record Checked(boolean right, boolean outdated) {}
+
+  /**
+   * What is wrong with a new password, in words for who chose it.
+   *
+   * @param familiar what anybody knows about them: e-mail, name, the studio's name
+   */
+  Optional<String> findFault(String password, String... familiar) {
+    return PasswordRule.knowing(familiar)
+        .findFault(password)
+        .or(
+            () ->
+                Optional.of(
+                        "Password is one of the commonest that have leaked elsewhere, and those are"
+                            + " tried first. Take a few words that do not belong together.")
+                    .filter(_ -> common().contains(password)));
+  }
+
+  /** Read when the first new password comes, since most starts see none. */
+  private synchronized CommonPasswords common() {
+    CommonPasswords read = common.orElseGet(CommonPasswords::fromClassPath);
+    common = Optional.of(read);
+    return read;
+  }
+
+  /** How many times Argon2 has run since the start; what guessing has cost us. */
+  long runs() {
+    return runs.sum();
+  }
 
   /**
    * Hashes a new password.
@@ -76,6 +109,7 @@ public final class Passwords {
       throw Refused.unavailable(LONGEST_WAIT);
     }
     try {
+      runs.increment();
       return work.get();
     } finally {
       places.release();

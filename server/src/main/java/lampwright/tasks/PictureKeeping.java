@@ -2,6 +2,7 @@ package lampwright.tasks;
 
 import java.util.Map;
 import java.util.Optional;
+import lampwright.people.FormerName;
 import lampwright.people.Ids;
 import lampwright.people.Permission;
 import lampwright.people.PersonId;
@@ -66,8 +67,7 @@ public final class PictureKeeping {
                           stored ->
                               SetupPictures.kept(
                                   stored,
-                                  names.getOrDefault(
-                                      stored.changedBy(), Cataloguing.FORMER_MEMBER)))
+                                  names.getOrDefault(stored.changedBy(), FormerName.UNNAMED)))
                       .toList(),
                   page.next()));
         });

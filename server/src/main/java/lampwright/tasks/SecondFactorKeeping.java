@@ -13,6 +13,7 @@ import lampwright.people.DeviceSecret;
 import lampwright.people.Ids;
 import lampwright.people.PersonId;
 import lampwright.people.RecoveryCode;
+import lampwright.people.Seal;
 import lampwright.people.SecretHash;
 import lampwright.store.AuditTrail;
 import lampwright.store.Database;
@@ -37,14 +38,21 @@ public final class SecondFactorKeeping {
   private final FailedSignIns failures;
   private final PasswordProof passwords;
   private final CodeProof codes;
+  private final Seal seal;
 
   public SecondFactorKeeping(
-      Database database, Ids ids, Passwords passwords, FailedSignIns failures, Closed closed) {
+      Database database,
+      Ids ids,
+      Passwords passwords,
+      FailedSignIns failures,
+      Closed closed,
+      Seal seal) {
     this.database = database;
     this.ids = ids;
     this.failures = failures;
+    this.seal = seal;
     this.passwords = new PasswordProof(database, passwords, failures, closed);
-    this.codes = new CodeProof(failures);
+    this.codes = new CodeProof(database, failures, seal);
   }
 
   /**
@@ -102,7 +110,10 @@ public final class SecondFactorKeeping {
 
   /** The offer that waits for its first code; empty where none does. */
   public Optional<Offer> findOffer(Caller caller) {
-    return database.anonymous(in -> findOffer(in, caller)).map(kept -> offer(caller, kept));
+    return database
+        .anonymous(in -> findOffer(in, caller))
+        .flatMap(kept -> seal.open(caller.person().id(), kept.secret()))
+        .map(secret -> offer(caller, secret));
   }
 
   private static Optional<SecondFactors.Kept> findOffer(Transaction in, Caller caller) {
@@ -111,8 +122,8 @@ public final class SecondFactorKeeping {
         .filter(kept -> !kept.isOn() && kept.offeredAt().plus(OFFER_LASTS).isAfter(in.now()));
   }
 
-  private static Offer offer(Caller caller, SecondFactors.Kept kept) {
-    return new Offer(kept.secret(), kept.secret().address(caller.person().email()));
+  private static Offer offer(Caller caller, DeviceSecret secret) {
+    return new Offer(secret, secret.address(caller.person().email()));
   }
 
   /**
@@ -125,12 +136,16 @@ public final class SecondFactorKeeping {
     passwords.proveAgain(caller, "/password", password, visit);
     DeviceSecret secret = ids.nextDeviceSecret();
     boolean offered =
-        database.anonymous(in -> new SecondFactors(in).offer(caller.person().id(), secret));
+        database.anonymous(
+            in -> {
+              PersonId person = caller.person().id();
+              return new SecondFactors(in).offer(person, seal.seal(person, secret));
+            });
     if (!offered) {
       throw new Refused(
           new Refusal.Clash("Your second factor is on already. Switch it off first."));
     }
-    return new Offer(secret, secret.address(caller.person().email()));
+    return offer(caller, secret);
   }
 
   /**
@@ -143,28 +158,39 @@ public final class SecondFactorKeeping {
   public SwitchedOn confirm(Caller caller, String session, String code, Visit visit) {
     PersonId person = caller.person().id();
     FailedSignIns.Try tried = passwords.tried(caller.person().email(), visit);
-    List<RecoveryCode> recovery =
-        Stream.generate(ids::nextRecoveryCode).limit(RECOVERY_CODES).toList();
+    List<RecoveryCode> recovery = newRecoveryCodes();
+    SecondFactors.Kept offered = database.eachByItself(in -> mustBeOffered(in, caller));
+    OptionalLong step = stepOfOffered(caller, offered, code, tried);
     return database.anonymous(
         in -> {
-          SecondFactors.Kept kept =
-              findOffer(in, caller)
-                  .orElseThrow(
-                      () ->
-                          new Refused(
-                              new Refusal.Clash(
-                                  "No secret waits for its first code, or no longer. Begin"
-                                      + " again.")));
-          failures.mustBeFewCodes(tried);
-          OptionalLong step = kept.secret().stepOf(code, in.now(), kept.lastStep());
-          failures.judgeCode(tried, step.isPresent());
-          List<SecretHash> hashes = recovery.stream().map(RecoveryCode::hash).toList();
-          if (step.isEmpty() || !new SecondFactors(in).confirm(person, step.getAsLong(), hashes)) {
+          if (step.isEmpty()
+              || !new SecondFactors(in)
+                  .confirm(person, offered.offeredAt(), step.getAsLong(), hashes(recovery))) {
             throw wrongCode();
           }
           note(in, person, AuditAction.MADE);
           return new SwitchedOn(recovery, rotated(in, person, session));
         });
+  }
+
+  private static SecondFactors.Kept mustBeOffered(Transaction in, Caller caller) {
+    return findOffer(in, caller)
+        .orElseThrow(
+            () ->
+                new Refused(
+                    new Refusal.Clash(
+                        "No secret waits for its first code, or no longer. Begin again.")));
+  }
+
+  private OptionalLong stepOfOffered(
+      Caller caller, SecondFactors.Kept offered, String code, FailedSignIns.Try tried) {
+    failures.mustBeFewCodes(tried);
+    OptionalLong step =
+        seal.open(caller.person().id(), offered.secret())
+            .map(secret -> secret.stepOf(code, database.now(), offered.lastStep()))
+            .orElseGet(OptionalLong::empty);
+    failures.judgeCode(tried, step.isPresent());
+    return step;
   }
 
   /**
@@ -180,9 +206,10 @@ public final class SecondFactorKeeping {
       throw new Refused(new Refusal.Clash("Your second factor is off already."));
     }
     FailedSignIns.Try tried = passwords.proveAgain(caller, "/password", password, visit).tried();
+    CodeProof.Looked looked = codes.look(person, code, tried);
     return database.anonymous(
         in -> {
-          if (!codes.isRight(in, person, code, tried)) {
+          if (!codes.use(in, looked)) {
             throw wrongCode();
           }
           new SecondFactors(in).end(person);
@@ -193,6 +220,42 @@ public final class SecondFactorKeeping {
           }
           return next;
         });
+  }
+
+  /**
+   * Makes new recovery codes; the old ones end. A recovery code will do as the code, so that
+   * whoever lost the device and holds one code is not left with it alone.
+   *
+   * @return shown this once
+   * @throws Refused Invalid where password or code is wrong, Clash where it is off, TooMany
+   */
+  public List<RecoveryCode> remakeRecoveryCodes(
+      Caller caller, String password, String code, Visit visit) {
+    PersonId person = caller.person().id();
+    if (get(caller).since().isEmpty()) {
+      throw new Refused(
+          new Refusal.Clash("Your second factor is off, so there are no recovery codes."));
+    }
+    FailedSignIns.Try tried = passwords.proveAgain(caller, "/password", password, visit).tried();
+    List<RecoveryCode> recovery = newRecoveryCodes();
+    CodeProof.Looked looked = codes.look(person, code, tried);
+    return database.anonymous(
+        in -> {
+          if (!codes.use(in, looked)) {
+            throw wrongCode();
+          }
+          new SecondFactors(in).replace(person, hashes(recovery));
+          new AuditTrail(in).note(person, AuditAction.MADE, AuditKind.RECOVERY_CODES, "", "");
+          return recovery;
+        });
+  }
+
+  private List<RecoveryCode> newRecoveryCodes() {
+    return Stream.generate(ids::nextRecoveryCode).limit(RECOVERY_CODES).toList();
+  }
+
+  private static List<SecretHash> hashes(List<RecoveryCode> codes) {
+    return codes.stream().map(RecoveryCode::hash).toList();
   }
 
   private String rotated(Transaction in, PersonId person, String session) {

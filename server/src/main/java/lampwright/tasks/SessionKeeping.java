@@ -3,6 +3,7 @@ package lampwright.tasks;
 import java.time.Instant;
 import java.util.List;
 import lampwright.people.SecretHash;
+import lampwright.store.AuditTrail;
 import lampwright.store.Database;
 import lampwright.store.Sessions;
 
@@ -60,7 +61,13 @@ public final class SessionKeeping {
    * @throws Refused when they have none of that id
    */
   public void end(Caller caller, String id) {
-    boolean ended = database.anonymous(in -> new Sessions(in).end(caller.person().id(), id));
+    boolean ended =
+        database.anonymous(
+            in -> {
+              boolean gone = new Sessions(in).end(caller.person().id(), id);
+              new AuditTrail(in).noteEndedSessions(caller.person().id(), gone ? 1 : 0);
+              return gone;
+            });
     if (!ended) {
       throw Refused.notFound();
     }
@@ -69,6 +76,10 @@ public final class SessionKeeping {
   /** Ends all of the caller's but the one that they came by; says how many. */
   public int endOthers(Caller caller, String session) {
     return database.anonymous(
-        in -> new Sessions(in).endOthers(caller.person().id(), SecretHash.of(session)));
+        in -> {
+          int ended = new Sessions(in).endOthers(caller.person().id(), SecretHash.of(session));
+          new AuditTrail(in).noteEndedSessions(caller.person().id(), ended);
+          return ended;
+        });
   }
 }

@@ -5,10 +5,12 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiFunction;
 import lampwright.people.Ids;
 import lampwright.people.Permission;
 import lampwright.people.PersonId;
+import lampwright.people.Role;
 import lampwright.people.SecretHash;
 import lampwright.people.StudioId;
 import lampwright.setup.OutsideView;
@@ -65,28 +67,12 @@ public final class Sharing {
   public record Wish(int days, boolean showsPictures, boolean showsPlace) {}
 
   /**
-   * A link, without its secret.
-   *
-   * @param revision the one that it shows
-   * @param by who made it
-   * @param openedAt when somebody last followed it, to the hour; empty where nobody did
-   */
-  public record Link(
-      String id,
-      int revision,
-      boolean showsPictures,
-      boolean showsPlace,
-      String by,
-      Instant createdAt,
-      Instant endsAt,
-      Optional<Instant> openedAt) {}
-
-  /**
    * A new link.
    *
-   * @param secret stands in its address; nobody can show it again
+   * @param secret stands in its address; nobody can show it again, so it is empty where the link
+   *     had been made before under the same key
    */
-  public record Made(Link link, String secret) {
+  public record Made(OutsideLink link, Optional<String> secret) {
 
     /** No record's text may carry a secret into a log. */
     @Override
@@ -119,54 +105,74 @@ public final class Sharing {
    *
    * @throws Refused NotFound, NotAllowed, or Clash where the setup has as many as one may have
    */
-  public Made make(Caller caller, StudioId studio, SetupId setup, Wish wish) {
+  public Made make(Caller caller, StudioId studio, SetupId setup, Wish wish, Once once) {
     String secret = ids.nextSecret();
     return database.inStudio(
         studio,
         caller.asker(),
         in -> {
-          int revision = Sight.of(Leave.ask(in, Permission.SHARE_SETUPS)).get(in, setup).revision();
+          Role role = Leave.ask(in, Permission.SHARE_SETUPS);
+          // Two who make the last one at once wait for each other.
+          new Setups(in).hold(setup);
+          int revision = Sight.of(role).get(in, setup).revision();
           ShareLinks links = new ShareLinks(in);
-          if (links.list(setup).size() >= MOST) {
-            throw new Refused(
-                new Refusal.Clash(
-                    "The setup is shown by %d links, and that is the most. Withdraw one first."
-                        .formatted(MOST)));
-          }
+          AtomicBoolean isNew = new AtomicBoolean();
           ShareLink made =
-              links.create(
-                  ids.next(),
-                  SecretHash.of(secret),
-                  new ShareLinks.Wanted(
-                      setup,
-                      revision,
-                      wish.showsPictures(),
-                      wish.showsPlace(),
-                      Duration.ofDays(wish.days())));
-          return new Made(link(made, Map.of(caller.person().id(), caller.person().name())), secret);
+              once.make(
+                  in,
+                  ids,
+                  id -> {
+                    isNew.set(true);
+                    return create(links, id, secret, setup, revision, wish);
+                  },
+                  id -> links.find(setup, id));
+          Map<PersonId, String> names = Map.of(caller.person().id(), caller.person().name());
+          return new Made(
+              OutsideLink.of(made, names), isNew.get() ? Optional.of(secret) : Optional.empty());
         });
+  }
+
+  private static ShareLink create(
+      ShareLinks links, String id, String secret, SetupId setup, int revision, Wish wish) {
+    if (links.list(setup).size() >= MOST) {
+      throw new Refused(
+          new Refusal.Clash(
+              "The setup is shown by %d links, and that is the most. Withdraw one first."
+                  .formatted(MOST)));
+    }
+    return links.create(
+        id,
+        SecretHash.of(secret),
+        new ShareLinks.Wanted(
+            setup,
+            revision,
+            wish.showsPictures(),
+            wish.showsPlace(),
+            Duration.ofDays(wish.days())));
   }
 
   /** The links to a setup that have not ended, the newest first. */
-  public List<Link> list(Caller caller, StudioId studio, SetupId setup) {
+  public List<OutsideLink> list(Caller caller, StudioId studio, SetupId setup) {
     return database.inStudio(
-        studio,
-        caller.asker(),
-        in -> {
-          Sight.of(Leave.ask(in, Permission.SHARE_SETUPS)).get(in, setup);
-          Map<PersonId, String> names = Cataloguing.names(in);
-          return new ShareLinks(in).list(setup).stream().map(made -> link(made, names)).toList();
-        });
+        studio, caller.asker(), in -> list(in, Leave.ask(in, Permission.SHARE_SETUPS), setup));
   }
 
   /** The same; empty for whose role does not cover showing setups. */
-  public Optional<List<Link>> find(Caller caller, StudioId studio, SetupId setup) {
-    boolean may =
-        database.inStudio(
-            studio,
-            caller.asker(),
-            in -> Leave.ask(in, Permission.READ_SETUPS).may(Permission.SHARE_SETUPS));
-    return may ? Optional.of(list(caller, studio, setup)) : Optional.empty();
+  public Optional<List<OutsideLink>> find(Caller caller, StudioId studio, SetupId setup) {
+    return database.inStudio(
+        studio,
+        caller.asker(),
+        in ->
+            Optional.of(Leave.ask(in, Permission.READ_SETUPS))
+                .filter(role -> role.may(Permission.SHARE_SETUPS))
+                .map(role -> list(in, role, setup)));
+  }
+
+  private static List<OutsideLink> list(StudioTransaction in, Role role, SetupId setup) {
+    Sight.of(role).get(in, setup);
+    Map<PersonId, String> names = Cataloguing.names(in);
+    return new ShareLinks(in)
+        .list(setup).stream().map(made -> OutsideLink.of(made, names)).toList();
   }
 
   /**
@@ -279,17 +285,5 @@ public final class Sharing {
   /** Nobody's name goes out. */
   private static KeptPicture kept(StoredPicture stored) {
     return SetupPictures.kept(stored, "");
-  }
-
-  private static Link link(ShareLink made, Map<PersonId, String> names) {
-    return new Link(
-        made.id(),
-        made.revision(),
-        made.showsPictures(),
-        made.showsPlace(),
-        names.getOrDefault(made.createdBy(), Cataloguing.FORMER_MEMBER),
-        made.createdAt(),
-        made.expiresAt(),
-        made.openedAt());
   }
 }

@@ -9,6 +9,7 @@ import lampwright.people.Ids;
 import lampwright.people.Person;
 import lampwright.people.PersonId;
 import lampwright.people.Reach;
+import lampwright.people.Seal;
 import lampwright.people.SecretHash;
 import lampwright.store.AnonymousTransaction;
 import lampwright.store.AuditTrail;
@@ -46,13 +47,18 @@ public final class SigningIn {
   private final CodeProof codes;
 
   public SigningIn(
-      Database database, Ids ids, Passwords passwords, FailedSignIns failures, Closed closed) {
+      Database database,
+      Ids ids,
+      Passwords passwords,
+      FailedSignIns failures,
+      Closed closed,
+      Seal seal) {
     this.database = database;
     this.ids = ids;
     this.failures = failures;
     this.closed = closed;
     this.passwords = new PasswordProof(database, passwords, failures, closed);
-    this.codes = new CodeProof(failures);
+    this.codes = new CodeProof(database, failures, seal);
   }
 
   /**
@@ -104,14 +110,21 @@ public final class SigningIn {
   public Session signIn(String email, String password, Optional<String> code, Visit visit) {
     PasswordProof.Proven proven = passwords.prove(email, password, visit);
     Person person = proven.person();
+    Optional<CodeProof.Looked> looked =
+        database.<Boolean>eachByItself(in -> new SecondFactors(in).isOn(person.id()))
+            ? Optional.of(
+                codes.look(
+                    person.id(),
+                    code.orElseThrow(() -> new Refused(new Refusal.CodeNeeded())),
+                    proven.tried()))
+            : Optional.empty();
     return noting(
         person,
         in -> {
-          if (new SecondFactors(in).isOn(person.id())) {
-            String given = code.orElseThrow(() -> new Refused(new Refusal.CodeNeeded()));
-            if (!codes.isRight(in, person.id(), given, proven.tried())) {
-              throw new Refused(new Refusal.WrongCode());
-            }
+          // Asked again, since it may have been switched on meanwhile.
+          if (new SecondFactors(in).isOn(person.id())
+              && looked.filter(one -> codes.use(in, one)).isEmpty()) {
+            throw new Refused(new Refusal.WrongCode());
           }
           return letIn(in, person, visit, proven.tried(), false);
         });
@@ -139,10 +152,11 @@ public final class SigningIn {
             .filter(closed::isOpenTo)
             .orElseThrow(Refused::notSignedIn);
     FailedSignIns.Try tried = passwords.tried(person.email(), visit);
+    CodeProof.Looked looked = codes.look(person.id(), code, tried);
     return noting(
         person,
         in -> {
-          if (!codes.isRight(in, person.id(), code, tried)) {
+          if (!codes.use(in, looked)) {
             throw new Refused(new Refusal.WrongCode());
           }
           String next = ids.nextSecret();
@@ -150,8 +164,8 @@ public final class SigningIn {
           if (!new Sessions(in).admit(waiting, SecretHash.of(next), expiresAt)) {
             throw Refused.notSignedIn();
           }
-          failures.forgive(tried);
-          new AuditTrail(in).note(person.id(), AuditAction.SIGNED_IN);
+          failures.forgive(in, tried);
+          new AuditTrail(in).noteSignIn(person.id(), tried.knownBrowser().isEmpty());
           return new Session(
               next, person, expiresAt, END, false, Optional.of(known(in, person.id(), visit)));
         });
@@ -176,10 +190,13 @@ public final class SigningIn {
   Session begin(Person person) {
     Visit visit = Visit.from("");
     return database.anonymous(
-        in ->
-            new SecondFactors(in).isOn(person.id())
-                ? beginWaiting(in, person, visit)
-                : begin(in, person, visit, Optional.empty()));
+        in -> {
+          if (new SecondFactors(in).isOn(person.id())) {
+            return beginWaiting(in, person, visit);
+          }
+          new AuditTrail(in).noteSignIn(person.id(), false);
+          return begin(in, person, visit, Optional.empty());
+        });
   }
 
   private Session letIn(
@@ -188,7 +205,8 @@ public final class SigningIn {
       Visit visit,
       FailedSignIns.Try tried,
       boolean inBrowser) {
-    failures.forgive(tried);
+    failures.forgive(in, tried);
+    new AuditTrail(in).noteSignIn(person.id(), inBrowser && tried.knownBrowser().isEmpty());
     return begin(
         in,
         person,
@@ -202,7 +220,6 @@ public final class SigningIn {
     Sessions sessions = tidied(in, visit);
     Instant expiresAt = in.now().plus(IDLE_END);
     sessions.begin(ids.next(), person.id(), SecretHash.of(token), visit.device(), expiresAt);
-    new AuditTrail(in).note(person.id(), AuditAction.SIGNED_IN);
     return new Session(token, person, expiresAt, END, false, knownBy);
   }
 

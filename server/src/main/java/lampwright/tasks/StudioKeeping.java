@@ -6,7 +6,7 @@ import lampwright.document.Problem;
 import lampwright.people.Ids;
 import lampwright.people.Permission;
 import lampwright.people.Role;
-import lampwright.people.StoredStudio;
+import lampwright.people.Studio;
 import lampwright.people.StudioId;
 import lampwright.store.Database;
 import lampwright.store.Members;
@@ -30,7 +30,7 @@ public final class StudioKeeping {
    *
    * @throws Refused NotFound for who is no member
    */
-  public StoredStudio get(Caller caller, StudioId studio) {
+  public Studio get(Caller caller, StudioId studio) {
     return database.inStudio(
         studio,
         caller.asker(),
@@ -46,7 +46,7 @@ public final class StudioKeeping {
    * @throws Refused NotAllowed for who owns none, Invalid at {@code /name}, Clash for who owns as
    *     many as one may
    */
-  public StoredStudio found(Caller caller, String name) {
+  public Studio found(Caller caller, String name) {
     long owned =
         database.asPerson(
             caller.asker(),
@@ -76,7 +76,7 @@ public final class StudioKeeping {
    * @throws Refused NotAllowed for who is no owner, Invalid at {@code /name}, Stale where it was
    *     changed since
    */
-  public StoredStudio rename(Caller caller, StudioId studio, int based, String name) {
+  public Studio rename(Caller caller, StudioId studio, int based, String name) {
     return database.inStudio(
         studio,
         caller.asker(),

@@ -98,7 +98,7 @@ public final class TakeLogging {
         in -> {
           Leave.ask(in, Permission.LOG_TAKES);
           Takes takes = new Takes(in, setup);
-          if (!takes.holdSetup()) {
+          if (!new Setups(in).hold(setup)) {
             throw Refused.notFound();
           }
           Optional<Takes.TakeOfKey> before = takes.findByKey(take.clientKey());

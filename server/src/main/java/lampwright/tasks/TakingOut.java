@@ -19,6 +19,7 @@ import lampwright.people.Membership;
 import lampwright.people.Person;
 import lampwright.people.Role;
 import lampwright.people.StudioId;
+import lampwright.store.AccountEvents;
 import lampwright.store.Database;
 import lampwright.store.OwnRows;
 import lampwright.store.PersonTransaction;
@@ -156,6 +157,10 @@ public final class TakingOut {
         "The tokens that you made for programs.",
         to ->
             new lampwright.store.Tokens(in).list(person.id()).forEach(one -> to.accept(json(one))));
+    out.list(
+        "account-events.json",
+        "What happened with your account: sign-ins, also those that failed, and changes.",
+        to -> new AccountEvents(in).each(to::accept));
     return in.now();
   }
 

@@ -145,10 +145,17 @@ public final class Tokens {
     boolean revoked =
         database.anonymous(
             in -> {
-              boolean gone = new lampwright.store.Tokens(in).delete(caller.person().id(), id);
+              lampwright.store.Tokens tokens = new lampwright.store.Tokens(in);
+              String name =
+                  tokens.list(caller.person().id()).stream()
+                      .filter(token -> token.id().equals(id))
+                      .map(lampwright.store.Tokens.Token::name)
+                      .findFirst()
+                      .orElse("");
+              boolean gone = tokens.delete(caller.person().id(), id);
               if (gone) {
                 new AuditTrail(in)
-                    .note(caller.person().id(), AuditAction.REVOKED, AuditKind.TOKEN, id, "");
+                    .note(caller.person().id(), AuditAction.REVOKED, AuditKind.TOKEN, id, name);
               }
               return gone;
             });

@@ -4,11 +4,13 @@ import static lampwright.web.http.Access.Outside.IN_PERSON;
 import static lampwright.web.http.Access.Outside.SIGNED_IN;
 
 import lampwright.web.api.AccountApi;
+import lampwright.web.api.AuditApi;
 import lampwright.web.api.LeavingApi;
 import lampwright.web.api.PreferencesApi;
 import lampwright.web.api.SecondFactorApi;
 import lampwright.web.api.TokenApi;
 import lampwright.web.http.RouteList;
+import lampwright.web.pages.AccountEventPages;
 import lampwright.web.pages.AccountPages;
 import lampwright.web.pages.LeavingPages;
 import lampwright.web.pages.PreferencesPages;
@@ -19,11 +21,13 @@ import lampwright.web.pages.TokenPages;
 public record OwnRoutes(
     AccountApi accountApi,
     SecondFactorApi secondFactorApi,
+    AuditApi auditApi,
     TokenApi tokenApi,
     LeavingApi leavingApi,
     PreferencesApi preferencesApi,
     AccountPages accountPages,
     SecondFactorPages secondFactorPages,
+    AccountEventPages accountEventPages,
     TokenPages tokenPages,
     LeavingPages leavingPages,
     PreferencesPages preferencesPages)
@@ -47,9 +51,14 @@ public record OwnRoutes(
     routes.get("/api/account/sessions", accountApi::listSessions, IN_PERSON);
     routes.delete("/api/account/sessions", accountApi::endOtherSessions, IN_PERSON);
     routes.delete("/api/account/sessions/{session}", accountApi::endSession, IN_PERSON);
+    routes.get("/api/account/events", auditApi::listOwn, IN_PERSON);
     routes.get("/api/account/second-factor", secondFactorApi::get, IN_PERSON);
     routes.post("/api/account/second-factor", secondFactorApi::offer, IN_PERSON);
     routes.post("/api/account/second-factor/confirmation", secondFactorApi::confirm, IN_PERSON);
+    routes.post(
+        "/api/account/second-factor/recovery-codes",
+        secondFactorApi::remakeRecoveryCodes,
+        IN_PERSON);
     routes.post("/api/account/second-factor/removal", secondFactorApi::switchOff, IN_PERSON);
     routes.get("/api/account/data", leavingApi::data, IN_PERSON);
     routes.delete("/api/account", leavingApi::leave, IN_PERSON);
@@ -63,9 +72,12 @@ public record OwnRoutes(
     routes.post("/account/password", accountPages::changePassword, IN_PERSON);
     routes.post("/account/sessions/{session}/removal", accountPages::endSession, IN_PERSON);
     routes.post("/account/other-sessions/removal", accountPages::endOtherSessions, IN_PERSON);
+    routes.get("/account/events", accountEventPages::show, IN_PERSON);
     routes.get("/account/second-factor", secondFactorPages::show, IN_PERSON);
     routes.post("/account/second-factor", secondFactorPages::offer, IN_PERSON);
     routes.post("/account/second-factor/confirmation", secondFactorPages::confirm, IN_PERSON);
+    routes.post(
+        "/account/second-factor/recovery-codes", secondFactorPages::remakeRecoveryCodes, IN_PERSON);
     routes.post("/account/second-factor/removal", secondFactorPages::switchOff, IN_PERSON);
     routes.get("/account/tokens", tokenPages::show, IN_PERSON);
     routes.post("/account/tokens", tokenPages::make, IN_PERSON);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import lampwright.Sweep;
 import lampwright.meaning.Meanings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -88,7 +89,7 @@ class SearchFuzzTest {
                 .build());
       }
       index.refresh();
-      for (int i = 0; i < 600; i++) {
+      for (int i = 0; i < Sweep.cases(250); i++) {
         String typed = text(random, i % 100 == 0 ? 5_000 : 12);
         String message = "seed " + seed + ", question " + i;
         SearchResult result = search.search(Question.of("demo", typed));

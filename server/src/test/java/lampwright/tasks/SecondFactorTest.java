@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.security.SecureRandom;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -19,6 +21,7 @@ import lampwright.people.DeviceForTests;
 import lampwright.people.Person;
 import lampwright.people.PersonId;
 import lampwright.people.RecoveryCode;
+import lampwright.people.Seal;
 import lampwright.store.People;
 import lampwright.store.TestDatabase;
 import org.junit.jupiter.api.BeforeEach;
@@ -41,12 +44,15 @@ class SecondFactorTest {
   private static final Passwords PASSWORDS = new Passwords();
   private static final String HASH = PASSWORDS.hash(PASSWORD);
 
+  private static final SecureRandom RANDOM = new SecureRandom();
+  private static final Seal SEAL = Seal.of(new byte[Seal.KEY_BYTES], RANDOM);
+
   private final Closed closed = new Closed(Set.of());
-  private final FailedSignIns failures = new FailedSignIns(CLOCK);
+  private final FailedSignIns failures = new FailedSignIns(database.open(), CLOCK);
   private final SigningIn signingIn =
-      new SigningIn(database.open(), database.ids(), PASSWORDS, failures, closed);
+      new SigningIn(database.open(), database.ids(), PASSWORDS, failures, closed, SEAL);
   private final SecondFactorKeeping factors =
-      new SecondFactorKeeping(database.open(), database.ids(), PASSWORDS, failures, closed);
+      new SecondFactorKeeping(database.open(), database.ids(), PASSWORDS, failures, closed, SEAL);
 
   private final String email = database.ids().next() + "@light.example";
   private DeviceForTests device = new DeviceForTests("");
@@ -199,6 +205,71 @@ class SecondFactorTest {
     assertFalse(signingIn.signIn(email, PASSWORD, VISIT).waitsForCode());
     assertRefused(
         Refusal.Clash.class, () -> factors.switchOff(caller(next), next, PASSWORD, "", VISIT));
+  }
+
+  @Test
+  void underAnotherKeyOfTheServerRecoveryCodesLetInAndDevicesDoNot() {
+    pass(Duration.ofSeconds(30));
+    byte[] other = new byte[Seal.KEY_BYTES];
+    other[0] = 1;
+    SigningIn restored =
+        new SigningIn(
+            database.open(), database.ids(), PASSWORDS, failures, closed, Seal.of(other, RANDOM));
+    assertRefused(
+        Refusal.WrongCode.class,
+        () -> restored.signIn(email, PASSWORD, Optional.of(code()), VISIT));
+    restored.signIn(email, PASSWORD, Optional.of(recovery.getFirst().text()), VISIT);
+    assertFalse(signingIn.signIn(email, PASSWORD, Optional.of(code()), VISIT).waitsForCode());
+  }
+
+  @Test
+  void noCopyOfTheDatabaseHoldsTheKeyOfADevice() throws SQLException {
+    assertEquals(
+        List.of("0"),
+        database.sql(
+            "select count(*) from lampwright.second_factor where sealed_under is null or"
+                + " length(secret) < 48"));
+  }
+
+  @Test
+  void whoKnowsThePasswordAndHasASessionCannotGuessCodesThereEither() {
+    Caller caller = caller(here);
+    int looked = 0;
+    for (int i = 0; i < 8; i++) {
+      Refused refused =
+          assertThrows(
+              Refused.class, () -> factors.switchOff(caller, here, PASSWORD, "000000", VISIT));
+      looked += refused.refusal() instanceof Refusal.Invalid ? 1 : 0;
+    }
+    assertEquals(5, looked);
+  }
+
+  @Test
+  void newRecoveryCodesTakeThePlaceOfTheOldOnes() {
+    pass(Duration.ofSeconds(30));
+    Caller caller = caller(here);
+    assertRefused(
+        Refusal.Invalid.class,
+        () -> factors.remakeRecoveryCodes(caller, "not the password", code(), VISIT));
+    assertRefused(
+        Refusal.Invalid.class,
+        () -> factors.remakeRecoveryCodes(caller, PASSWORD, "000000", VISIT));
+    assertEquals(10, factors.get(caller).recoveryCodes(), "what was refused changed nothing");
+    List<RecoveryCode> second = factors.remakeRecoveryCodes(caller, PASSWORD, code(), VISIT);
+    assertRefused(
+        Refusal.Invalid.class,
+        () -> factors.remakeRecoveryCodes(caller, PASSWORD, recovery.getFirst().grouped(), VISIT));
+    List<RecoveryCode> third =
+        factors.remakeRecoveryCodes(caller, PASSWORD, second.getFirst().grouped(), VISIT);
+    assertEquals(10, factors.get(caller).recoveryCodes());
+    assertTrue(signingIn.find(here).isPresent(), "the session goes on");
+    assertRefused(
+        Refusal.WrongCode.class,
+        () -> signingIn.signIn(email, PASSWORD, Optional.of(second.getLast().text()), VISIT));
+    signingIn.signIn(email, PASSWORD, Optional.of(third.getLast().text()), VISIT);
+    String next = factors.switchOff(caller, here, PASSWORD, third.getFirst().text(), VISIT);
+    assertRefused(
+        Refusal.Clash.class, () -> factors.remakeRecoveryCodes(caller(next), PASSWORD, "", VISIT));
   }
 
   @Test

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.password4j.Argon2Function;
 import com.password4j.types.Argon2;
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -20,6 +21,8 @@ import lampwright.people.Asker;
 import lampwright.people.Membership;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
+import lampwright.people.Seal;
+import lampwright.people.SealedSecret;
 import lampwright.store.Members;
 import lampwright.store.People;
 import lampwright.store.SecondFactors;
@@ -43,8 +46,9 @@ class SessionsAndDemoTest {
           database.open(),
           database.ids(),
           passwords,
-          new FailedSignIns(CLOCK),
-          new Closed(Set.of()));
+          new FailedSignIns(database.open(), CLOCK),
+          new Closed(Set.of()),
+          Seal.of(new byte[Seal.KEY_BYTES], new SecureRandom()));
 
   @Test
   void aSessionLastsWhileItIsUsedAndSixtyDaysAtMost() {
@@ -117,8 +121,8 @@ class SessionsAndDemoTest {
         .anonymous(
             in -> {
               SecondFactors factors = new SecondFactors(in);
-              factors.offer(crew, database.ids().nextDeviceSecret());
-              return factors.confirm(crew, 1, List.of());
+              factors.offer(crew, SealedSecret.inTheOpen(database.ids().nextDeviceSecret()));
+              return factors.confirm(crew, in.now(), 1, List.of());
             });
     assertEquals(people, demo.ensure("Tidewrack", "second password"));
     assertEquals(crew, signed("crew@demo.example", "second password"));

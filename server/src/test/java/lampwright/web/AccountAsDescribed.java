@@ -38,6 +38,10 @@ record AccountAsDescribed(TestHouse house, Described described) {
     described.mustFit(one, 204, reader.delete(sessions + "/" + other));
     described.mustFit(one, 404, reader.delete(sessions + "/" + other));
     described.mustFit("DELETE " + sessions, 204, reader.delete(sessions));
+    String events = ACCOUNT + "/events";
+    described.mustFit("GET " + events, 200, reader.get(events + "?limit=2"));
+    described.mustFit("GET " + events, 422, reader.get(events + "?cursor=x"));
+    described.mustFit("GET " + events, 403, house.withToken(EMAIL).get(events));
     secondFactor(password(reader));
   }
 
@@ -76,17 +80,26 @@ record AccountAsDescribed(TestHouse house, Described described) {
     described.mustFit("GET " + FACTOR, 200, next.get(FACTOR));
     described.mustFit("POST " + FACTOR, 409, next.post(FACTOR, password));
     described.mustFit("POST /api/session", 401, house.signIn(EMAIL, TestHouse.PASSWORD));
+    String anew = FACTOR + "/recovery-codes";
+    described.mustFit("POST " + anew, 422, next.post(anew, "{}"));
+    HttpResponse<String> codes =
+        described.mustFit("POST " + anew, 200, next.post(anew, both(on, 0)));
     String removal = FACTOR + "/removal";
     described.mustFit("POST " + removal, 422, next.post(removal, "{}"));
-    String both =
-        Documents.json(
-            Map.of(
-                "password",
-                TestHouse.PASSWORD,
-                "code",
-                ((List<?>) Told.at(Visitor.object(on), "recovery_codes")).getFirst()));
+    String both = both(codes, 1);
     Visitor off = goesOn(next, described.mustFit("POST " + removal, 200, next.post(removal, both)));
     described.mustFit("POST " + removal, 409, off.post(removal, both));
+    described.mustFit("POST " + anew, 409, off.post(anew, both));
+  }
+
+  /** The password, and one of the recovery codes that an answer shows. */
+  private static String both(HttpResponse<String> shown, int number) {
+    return Documents.json(
+        Map.of(
+            "password",
+            TestHouse.PASSWORD,
+            "code",
+            ((List<?>) Told.at(Visitor.object(shown), "recovery_codes")).get(number)));
   }
 
   /** The same person by the next token of their session. */

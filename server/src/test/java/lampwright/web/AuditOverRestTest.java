@@ -192,8 +192,39 @@ class AuditOverRestTest {
   }
 
   @Test
-  void signingInAndTokensConcernTheAccountAndNobodyElseReadsThem() throws Exception {
+  void whatWasDoneToASetupIsToldWithWhatHangsOnIt() {
+    String place = String.valueOf(made.get("setup"));
+    String id = place.substring(place.lastIndexOf('/') + 1);
+    List<String> kinds =
+        since(before, "&setup=" + id).stream()
+            .map(line -> String.valueOf(Told.at(line, "kind")))
+            .distinct()
+            .toList();
+    assertEquals(List.of("setup", "picture", "take", "note"), kinds);
+    Visitor visitor = house.signedIn("owner@demo.example");
+    String page = place.substring("/api".length());
+    String way = "/studios/demo/audit?setup=" + id;
+    assertEquals(1, Jsoup.parse(visitor.get(page).body()).select("a[href=" + way + "]").size());
+    Document audit = Jsoup.parse(visitor.get(way).body());
+    assertTrue(audit.select(".audit-only").text().contains("“Rope and rain"), audit.text());
+    assertEquals(id, audit.select("input[name=setup]").attr("value"));
+    assertTrue(audit.select("a[href=" + page + "]").size() == 1);
+    assertTrue(audit.select(".audit li p").eachText().getLast().endsWith(" made the setup"));
     Visitor author = house.signedIn("author@demo.example");
+    assertTrue(Jsoup.parse(author.get(page).body()).select("a[href*=/audit]").isEmpty());
+  }
+
+  @Test
+  void aFirstRevisionIsNotWorthAWord() {
+    Document page =
+        Jsoup.parse(house.signedIn("owner@demo.example").get("/studios/demo/audit").body());
+    assertFalse(page.select(".audit").text().contains("revision 1 "), page.text());
+    assertTrue(page.select(".audit .known").eachText().contains("revision 2"));
+  }
+
+  @Test
+  void signingInAndTokensConcernTheAccountAndNobodyElseReadsThem() throws Exception {
+    Visitor author = house.signedInByPassword("author@demo.example");
     String id = EveryKindOfThing.person(author);
     HttpResponse<String> token = author.post("/api/tokens", "{\"name\":\"the meter\"}");
     author.delete("/api/tokens/" + Visitor.object(token).get("id"));

@@ -126,6 +126,9 @@ class LeavingForGoodTest {
     Visitor reading = house.signedIn("owner@demo.example");
     assertFalse(reading.get(page).body().contains("Ottoline"));
     assertFalse(reading.get(page + "/revisions").body().contains("Ottoline"));
+    String german = reading.with("Accept-Language", "de").get(page).body();
+    assertTrue(german.contains("von einem früheren Mitglied"), german);
+    assertFalse(german.contains(NAMELESS));
     // What people wrote into their texts is theirs.
     assertTrue(owner.get(told).body().contains("Ottoline Vance"));
     assertEquals(

@@ -8,9 +8,13 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import lampwright.TestHouse;
 import lampwright.Told;
 import lampwright.Visitor;
@@ -347,6 +351,32 @@ class SharedOverRestTest {
     }
     assertEquals(409, author.post(own + "/share-links", "{}").statusCode());
     assertEquals(20, Visitor.items(author.get(own + "/share-links")).size());
+  }
+
+  @Test
+  void noTwoAtOncePassTheMostThatASetupHas() throws Exception {
+    String links =
+        place(author.post(SETUPS, Documents.json(Documents.setup("At once")))) + "/share-links";
+    for (int i = 0; i < 19; i++) {
+      place(author.post(links, "{}"));
+    }
+    List<Callable<Integer>> eight =
+        Collections.nCopies(8, () -> author.post(links, "{}").statusCode());
+    try (ExecutorService threads = Executors.newVirtualThreadPerTaskExecutor()) {
+      assertEquals(
+          1, threads.invokeAll(eight).stream().filter(answer -> answer.resultNow() == 201).count());
+    }
+    assertEquals(20, Visitor.items(author.get(links)).size());
+  }
+
+  @Test
+  void underAKeyALinkIsMadeOnceAndItsAddressToldOnce() {
+    Visitor sender = author.with("Idempotency-Key", "\"a-link\"");
+    HttpResponse<String> first = sender.post(setup + "/share-links", "{}");
+    HttpResponse<String> again = sender.post(setup + "/share-links", "{}");
+    assertEquals(place(first), place(again));
+    assertEquals(200, look(address(Visitor.object(first))).statusCode());
+    assertFalse(Visitor.object(again).containsKey("address"), again.body());
   }
 
   @Test

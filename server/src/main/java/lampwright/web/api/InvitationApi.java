@@ -9,9 +9,9 @@ import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
+import lampwright.people.Invitation;
 import lampwright.people.PasswordRule;
 import lampwright.people.Role;
-import lampwright.people.StoredInvitation;
 import lampwright.tasks.Inviting;
 import lampwright.tasks.NewAccount;
 import lampwright.web.http.Door;
@@ -102,7 +102,7 @@ public final class InvitationApi {
       Instant createdAt,
       Instant expiresAt) {
 
-    static One of(StoredInvitation kept) {
+    static One of(Invitation kept) {
       return new One(
           kept.id(),
           kept.role().word(),
@@ -137,7 +137,7 @@ public final class InvitationApi {
     Inviting.Made made =
         inviting.invite(
             door.caller(context), SetupApi.studio(context), Documents.read(context, form()));
-    StoredInvitation kept = made.invitation();
+    Invitation kept = made.invitation();
     context.status(HttpStatus.CREATED).header("Location", context.path() + "/" + kept.id());
     context.json(
         new Made(

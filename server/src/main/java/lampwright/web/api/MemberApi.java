@@ -10,12 +10,10 @@ import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
-import lampwright.people.Ids;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
 import lampwright.tasks.MemberKeeping;
 import lampwright.tasks.PasswordResetting;
-import lampwright.tasks.Refused;
 import lampwright.web.http.Door;
 import lampwright.web.http.LinkAddresses;
 import lampwright.web.http.Preconditions;
@@ -55,12 +53,12 @@ public final class MemberApi {
 
     static One of(MemberKeeping.Known known) {
       return new One(
-          known.stored().member().person().id().text(),
-          known.stored().member().person().name(),
-          known.stored().member().role().name().toLowerCase(Locale.ROOT),
+          known.member().person().id().text(),
+          known.member().person().name(),
+          known.member().role().name().toLowerCase(Locale.ROOT),
           known.email(),
-          known.stored().revision(),
-          known.stored().since());
+          known.member().revision(),
+          known.member().since());
     }
   }
 
@@ -81,7 +79,7 @@ public final class MemberApi {
   /** One as they are now. */
   public void get(Context context) {
     MemberKeeping.Known known = current(context);
-    if (!Preconditions.isKnown(context, known.stored().revision())) {
+    if (!Preconditions.isKnown(context, known.member().revision())) {
       context.json(One.of(known));
     }
   }
@@ -96,7 +94,7 @@ public final class MemberApi {
             person(context),
             based,
             Documents.read(context, form()).role());
-    Preconditions.show(context, known.stored().revision());
+    Preconditions.show(context, known.member().revision());
     context.json(One.of(known));
   }
 
@@ -116,7 +114,7 @@ public final class MemberApi {
   }
 
   private int basedOn(Context context) {
-    return Preconditions.based(context, () -> current(context).stored().revision());
+    return Preconditions.based(context, () -> current(context).member().revision());
   }
 
   private MemberKeeping.Known current(Context context) {
@@ -124,10 +122,6 @@ public final class MemberApi {
   }
 
   private static PersonId person(Context context) {
-    String text = context.pathParam("person");
-    if (!Ids.isId(text)) {
-      throw Refused.notFound();
-    }
-    return new PersonId(text);
+    return MemberKeeping.id(context.pathParam("person"));
   }
 }

@@ -1,15 +1,12 @@
 package lampwright.web.api;
 
 import io.javalin.http.Context;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lampwright.tasks.Once;
 import lampwright.tasks.Refused;
 import lampwright.web.http.Body;
+import lampwright.web.http.Digests;
 
 /**
  * The key by which a program says that it sends one and the same request again: the header
@@ -53,16 +50,6 @@ final class Repeats {
     String key = written.group(1) == null ? written.group(2) : written.group(1);
     String query = context.queryString();
     String address = context.path() + "?" + (query == null ? "" : query);
-    return Once.keyed(key, sha256(address + "\n" + content));
-  }
-
-  private static String sha256(String text) {
-    try {
-      return HexFormat.of()
-          .formatHex(
-              MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("Every Java has SHA-256", e);
-    }
+    return Once.keyed(key, Digests.sha256(address + "\n" + content));
   }
 }

@@ -100,6 +100,8 @@ public final class SecondFactorApi {
 
   private record Offered(String secret, String address) {}
 
+  private record Recovery(List<String> recoveryCodes) {}
+
   private record SwitchedOn(List<String> recoveryCodes, String csrfToken) {}
 
   /** How it stands. */
@@ -132,6 +134,19 @@ public final class SecondFactorApi {
         new SwitchedOn(
             on.recoveryCodes().stream().map(RecoveryCode::grouped).toList(),
             entrance.goOn(context, on.session())));
+  }
+
+  /** Makes new recovery codes, and shows them this once. */
+  public void remakeRecoveryCodes(Context context) {
+    Both both = Documents.read(context, BOTH);
+    context.json(
+        new Recovery(
+            factors
+                .remakeRecoveryCodes(
+                    door.caller(context), both.password(), both.code(), entrance.visit(context))
+                .stream()
+                .map(RecoveryCode::grouped)
+                .toList()));
   }
 
   /** Switches it off. */

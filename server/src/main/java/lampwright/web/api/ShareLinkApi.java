@@ -4,7 +4,6 @@ import static lampwright.document.Field.usually;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.net.URI;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -12,8 +11,10 @@ import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
+import lampwright.tasks.OutsideLink;
 import lampwright.tasks.Sharing;
 import lampwright.web.http.Door;
+import lampwright.web.http.LinkAddresses;
 
 /** The links that show a setup to somebody outside: list, make, withdraw. */
 public final class ShareLinkApi {
@@ -49,15 +50,12 @@ public final class ShareLinkApi {
 
   private final Door door;
   private final Sharing sharing;
-  private final Optional<URI> publicUrl;
+  private final LinkAddresses links;
 
-  /**
-   * @param publicUrl where people find this server; if absent, an address is a path
-   */
-  public ShareLinkApi(Door door, Sharing sharing, Optional<URI> publicUrl) {
+  public ShareLinkApi(Door door, Sharing sharing, LinkAddresses links) {
     this.door = door;
     this.sharing = sharing;
-    this.publicUrl = publicUrl;
+    this.links = links;
   }
 
   /** What is read here. */
@@ -76,7 +74,7 @@ public final class ShareLinkApi {
       Optional<Instant> openedAt,
       Optional<String> address) {
 
-    static One of(Sharing.Link link, Optional<String> address) {
+    static One of(OutsideLink link, Optional<String> address) {
       return new One(
           link.id(),
           link.revision(),
@@ -104,19 +102,19 @@ public final class ShareLinkApi {
             Optional.empty()));
   }
 
-  /** Makes one, and tells its address this once. */
+  /** Makes one, and tells its address this once: asked again under its key, it does not. */
   public void create(Context context) {
     Sharing.Wish wish = Documents.read(context, FORM);
     Sharing.Made made =
-        sharing.make(door.caller(context), SetupApi.studio(context), SetupApi.setup(context), wish);
+        sharing.make(
+            door.caller(context),
+            SetupApi.studio(context),
+            SetupApi.setup(context),
+            wish,
+            Repeats.of(context));
     context.status(HttpStatus.CREATED);
     context.header("Location", context.path() + "/" + made.link().id());
-    context.json(One.of(made.link(), Optional.of(address(made.secret()))));
-  }
-
-  private String address(String secret) {
-    String path = "/shared/" + secret;
-    return publicUrl.map(url -> url.getScheme() + "://" + url.getAuthority() + path).orElse(path);
+    context.json(One.of(made.link(), made.secret().map(secret -> links.of("/shared/" + secret))));
   }
 
   /** Withdraws one; from then on it shows nothing. */

@@ -9,7 +9,7 @@ import lampwright.document.Field;
 import lampwright.document.Form;
 import lampwright.document.Forms;
 import lampwright.document.ObjectForm;
-import lampwright.people.StoredStudio;
+import lampwright.people.Studio;
 import lampwright.tasks.NewAccount;
 import lampwright.tasks.StudioKeeping;
 import lampwright.tasks.Studios;
@@ -42,14 +42,14 @@ public final class StudioApi {
 
   private record One(String id, String name, int revision, Instant createdAt) {
 
-    static One of(StoredStudio kept) {
+    static One of(Studio kept) {
       return new One(kept.id().text(), kept.name(), kept.revision(), kept.createdAt());
     }
   }
 
-  private record Studio(String id, String name, String role) {}
+  private record Belonged(String id, String name, String role) {}
 
-  private record All(List<Studio> items, Optional<String> next) {}
+  private record All(List<Belonged> items, Optional<String> next) {}
 
   /** Lists them, each with the person's role there. */
   public void list(Context context) {
@@ -58,7 +58,7 @@ public final class StudioApi {
             studios.list(door.caller(context)).stream()
                 .map(
                     membership ->
-                        new Studio(
+                        new Belonged(
                             membership.studio().text(),
                             membership.studioName(),
                             membership.role().word()))
@@ -68,8 +68,7 @@ public final class StudioApi {
 
   /** Founds one, which the caller owns. */
   public void found(Context context) {
-    StoredStudio founded =
-        keeping.found(door.caller(context), Documents.read(context, form()).name());
+    Studio founded = keeping.found(door.caller(context), Documents.read(context, form()).name());
     context.status(HttpStatus.CREATED);
     context.header("Location", "/api/studios/" + founded.id().text());
     Preconditions.show(context, founded.revision());
@@ -78,7 +77,7 @@ public final class StudioApi {
 
   /** One as it is now. */
   public void get(Context context) {
-    StoredStudio now = current(context);
+    Studio now = current(context);
     if (!Preconditions.isKnown(context, now.revision())) {
       context.json(One.of(now));
     }
@@ -87,16 +86,15 @@ public final class StudioApi {
   /** Gives one another name. */
   public void change(Context context) {
     int based = Preconditions.based(context, () -> current(context).revision());
-    StoredStudio now = current(context);
+    Studio now = current(context);
     String name =
         Documents.changed(context, form(), based, now.revision(), new Named(now.name())).name();
-    StoredStudio renamed =
-        keeping.rename(door.caller(context), SetupApi.studio(context), based, name);
+    Studio renamed = keeping.rename(door.caller(context), SetupApi.studio(context), based, name);
     Preconditions.show(context, renamed.revision());
     context.json(One.of(renamed));
   }
 
-  private StoredStudio current(Context context) {
+  private Studio current(Context context) {
     return keeping.get(door.caller(context), SetupApi.studio(context));
   }
 }

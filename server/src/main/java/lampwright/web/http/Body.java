@@ -3,10 +3,6 @@ package lampwright.web.http;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -180,16 +176,8 @@ public final class Body {
   }
 
   static String decoded(byte[] bytes) {
-    try {
-      return StandardCharsets.UTF_8
-          .newDecoder()
-          .onMalformedInput(CodingErrorAction.REPORT)
-          .onUnmappableCharacter(CodingErrorAction.REPORT)
-          .decode(ByteBuffer.wrap(bytes))
-          .toString();
-    } catch (CharacterCodingException e) {
-      throw Refused.notReadable("The body is not UTF-8. Encode it as UTF-8 and send it again.");
-    }
+    return StrictUtf8.decoded(
+        bytes, "The body is not UTF-8. Encode it as UTF-8 and send it again.");
   }
 
   /** What JSON can say and no database of ours can keep. */

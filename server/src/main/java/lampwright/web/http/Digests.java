@@ -1,6 +1,9 @@
 package lampwright.web.http;
 
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.HexFormat;
 import java.util.regex.Matcher;
@@ -16,6 +19,17 @@ public final class Digests {
   private static final Pattern BYTES = Pattern.compile(":([A-Za-z0-9+/]{43}=):[ \\t]*");
 
   private Digests() {}
+
+  /** Of a text in UTF-8, as 64 hexadecimal digits. */
+  public static String sha256(String text) {
+    try {
+      return HexFormat.of()
+          .formatHex(
+              MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java has SHA-256.", e);
+    }
+  }
 
   /** Tells the digest of what the answer is, or is a part of. */
   public static void tell(Context context, String sha256) {

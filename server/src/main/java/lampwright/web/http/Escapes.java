@@ -1,9 +1,6 @@
 package lampwright.web.http;
 
 import java.io.ByteArrayOutputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import lampwright.tasks.Refused;
 
@@ -44,15 +41,7 @@ final class Escapes {
   }
 
   private static String utf8(byte[] bytes) {
-    try {
-      return StandardCharsets.UTF_8
-          .newDecoder()
-          .onMalformedInput(CodingErrorAction.REPORT)
-          .onUnmappableCharacter(CodingErrorAction.REPORT)
-          .decode(ByteBuffer.wrap(bytes))
-          .toString();
-    } catch (CharacterCodingException e) {
-      throw Refused.notReadable("The escapes do not give UTF-8. Encode the text as UTF-8 first.");
-    }
+    return StrictUtf8.decoded(
+        bytes, "The escapes do not give UTF-8. Encode the text as UTF-8 first.");
   }
 }

@@ -11,6 +11,8 @@ import java.util.List;
  * @param secondFactor how it stands, in a sentence
  * @param secondFactorLink where it leads on, in words
  * @param sessions this one first
+ * @param events what happened with it lately; may be empty
+ * @param eventsPath to all that happened
  * @param kept which part was just kept; empty for none
  * @param errors why one was not
  */
@@ -24,6 +26,8 @@ public record AccountPage(
     String secondFactor,
     Link secondFactorLink,
     List<SessionLine> sessions,
+    List<AuditPage.Line> events,
+    String eventsPath,
     String kept,
     FormErrors errors) {
 
@@ -37,6 +41,7 @@ public record AccountPage(
 
   public AccountPage {
     sessions = List.copyOf(sessions);
+    events = List.copyOf(events);
   }
 
   /**

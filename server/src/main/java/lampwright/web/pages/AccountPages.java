@@ -12,7 +12,9 @@ import lampwright.document.Form;
 import lampwright.document.Problem;
 import lampwright.document.Reading;
 import lampwright.tasks.AccountKeeping;
+import lampwright.tasks.Auditing;
 import lampwright.tasks.Caller;
+import lampwright.tasks.Listed;
 import lampwright.tasks.Passwords;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
@@ -31,6 +33,9 @@ public final class AccountPages {
 
   private static final String KEPT = "kept";
 
+  private static final int EVENTS_READ = 50;
+  private static final int EVENTS_SHOWN = 4;
+
   private final Door door;
   private final Entrance entrance;
   private final Tasks tasks;
@@ -39,7 +44,10 @@ public final class AccountPages {
 
   /** What it asks. */
   public record Tasks(
-      AccountKeeping accounts, SessionKeeping sessions, SecondFactorKeeping factors) {}
+      AccountKeeping accounts,
+      SessionKeeping sessions,
+      SecondFactorKeeping factors,
+      Auditing auditing) {}
 
   public AccountPages(
       Door door, Entrance entrance, Tasks tasks, Templates templates, OwnLayouts layouts) {
@@ -84,6 +92,14 @@ public final class AccountPages {
             tasks.sessions().list(caller, entrance.session(context)).stream()
                 .map(one -> line(words, one))
                 .toList(),
+            new AccountEventWords(words)
+                .latest(
+                    tasks
+                        .auditing()
+                        .listOwn(caller, new Listed.Wish(Optional.empty(), EVENTS_READ))
+                        .items(),
+                    EVENTS_SHOWN),
+            AccountEventPages.PATH,
             kept == null || !errors.isEmpty() ? "" : kept,
             errors));
   }

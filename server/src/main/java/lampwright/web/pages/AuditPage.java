@@ -1,6 +1,7 @@
 package lampwright.web.pages;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Who did what to what in the studio, and when, day by day.
@@ -8,6 +9,7 @@ import java.util.List;
  * @param action where the form of the filters leads
  * @param people whose deeds can be asked for, everybody first
  * @param kinds what can be asked for, everything first
+ * @param setup the only setup that it is about; absent where it is about everything
  * @param from the first day, as a date field writes it; may be empty
  * @param until the last day; may be empty
  * @param isFiltered whether some lines may be left out by the filters
@@ -19,6 +21,7 @@ public record AuditPage(
     String action,
     List<Choice> people,
     List<Choice> kinds,
+    Optional<OneSetup> setup,
     String from,
     String until,
     boolean isFiltered,
@@ -27,6 +30,7 @@ public record AuditPage(
 
   static final String PERSON = "person";
   static final String KIND = "kind";
+  static final String SETUP = "setup";
   static final String FROM = "from";
   static final String UNTIL = "until";
 
@@ -35,6 +39,14 @@ public record AuditPage(
     kinds = List.copyOf(kinds);
     days = List.copyOf(days);
   }
+
+  /**
+   * The setup that all is about.
+   *
+   * @param said that it is so, with its title
+   * @param path to its page
+   */
+  public record OneSetup(String id, String said, String path) {}
 
   /** One of a choice. */
   public record Choice(String value, String words, boolean isChosen) {}

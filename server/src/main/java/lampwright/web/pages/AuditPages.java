@@ -15,15 +15,15 @@ import java.util.Map;
 import java.util.Optional;
 import lampwright.people.AuditKind;
 import lampwright.people.Ids;
-import lampwright.people.Member;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
+import lampwright.setup.SetupId;
 import lampwright.tasks.Audited;
 import lampwright.tasks.Auditing;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Leave;
 import lampwright.tasks.Listed;
-import lampwright.tasks.MemberListing;
+import lampwright.tasks.MemberKeeping;
 import lampwright.tasks.Refused;
 import lampwright.web.http.Door;
 
@@ -55,14 +55,14 @@ public final class AuditPages {
 
   private final Door door;
   private final Auditing auditing;
-  private final MemberListing members;
+  private final MemberKeeping members;
   private final Templates templates;
   private final StudioLayouts layouts;
 
   public AuditPages(
       Door door,
       Auditing auditing,
-      MemberListing members,
+      MemberKeeping members,
       Templates templates,
       StudioLayouts layouts) {
     this.door = door;
@@ -70,6 +70,11 @@ public final class AuditPages {
     this.members = members;
     this.templates = templates;
     this.layouts = layouts;
+  }
+
+  /** Where all stands that was done to one setup. */
+  static String path(StudioId studio, SetupId setup) {
+    return Address.of(path(studio)).with(AuditPage.SETUP, setup.text()).text();
   }
 
   static String path(StudioId studio) {
@@ -80,6 +85,7 @@ public final class AuditPages {
   private record Asked(
       Optional<PersonId> person,
       Optional<AuditKind> kind,
+      Optional<SetupId> setup,
       Optional<LocalDate> from,
       Optional<LocalDate> until) {
 
@@ -87,12 +93,13 @@ public final class AuditPages {
       return new Asked(
           find(context, AuditPage.PERSON).filter(Ids::isId).map(PersonId::new),
           find(context, AuditPage.KIND).flatMap(AuditKind::find),
+          find(context, AuditPage.SETUP).filter(Ids::isId).map(SetupId::new),
           day(context, AuditPage.FROM),
           day(context, AuditPage.UNTIL));
     }
 
     boolean isAnything() {
-      return person.isPresent() || kind.isPresent() || from.isPresent() || until.isPresent();
+      return !address("").text().isEmpty();
     }
 
     Auditing.Wish wish() {
@@ -100,6 +107,7 @@ public final class AuditPages {
           person,
           kind,
           Optional.empty(),
+          setup.map(SetupId::text),
           from.map(day -> day.atStartOfDay(ZoneOffset.UTC).toInstant()),
           until.map(day -> day.plusDays(1).atStartOfDay(ZoneOffset.UTC).toInstant()));
     }
@@ -108,6 +116,7 @@ public final class AuditPages {
       Address address = Address.of(path);
       address = with(address, AuditPage.PERSON, person.map(PersonId::text));
       address = with(address, AuditPage.KIND, kind.map(AuditKind::word));
+      address = with(address, AuditPage.SETUP, setup.map(SetupId::text));
       address = with(address, AuditPage.FROM, from.map(LocalDate::toString));
       return with(address, AuditPage.UNTIL, until.map(LocalDate::toString));
     }
@@ -153,7 +162,7 @@ public final class AuditPages {
         auditing.list(
             caller, studio, asked.wish(), new Listed.Wish(find(context, "cursor"), LINES));
     Layout layout = layouts.named(context, studio, "auditing.heading");
-    AuditSentences sentences = new AuditSentences(layout.words());
+    AuditSentences sentences = new AuditSentences(layout.words(), asked.setup().isPresent());
     templates.show(
         context,
         "audit",
@@ -162,6 +171,7 @@ public final class AuditPages {
             path(studio),
             people(members.list(caller, studio), asked, layout),
             kinds(asked, layout, sentences),
+            asked.setup().map(setup -> oneSetup(studio, setup, found.items(), sentences)),
             asked.from().map(LocalDate::toString).orElse(""),
             asked.until().map(LocalDate::toString).orElse(""),
             asked.isAnything(),
@@ -172,18 +182,32 @@ public final class AuditPages {
                 .orElse("")));
   }
 
-  private static List<AuditPage.Choice> people(List<Member> members, Asked asked, Layout layout) {
+  private static AuditPage.OneSetup oneSetup(
+      StudioId studio, SetupId setup, List<Audited> lines, AuditSentences sentences) {
+    return new AuditPage.OneSetup(
+        setup.text(),
+        lines.stream()
+            .map(Audited::subjectName)
+            .filter(title -> !title.isEmpty())
+            .findFirst()
+            .map(title -> sentences.words().say("auditing.oneSetup", title))
+            .orElseGet(() -> sentences.words().say("auditing.oneSetup.untitled")),
+        SetupPages.setupPath(studio, setup));
+  }
+
+  private static List<AuditPage.Choice> people(
+      List<MemberKeeping.Known> members, Asked asked, Layout layout) {
     List<AuditPage.Choice> choices = new ArrayList<>();
     choices.add(
         new AuditPage.Choice(
             "", layout.words().say("auditing.everybody"), asked.person().isEmpty()));
     members.forEach(
-        member ->
+        known ->
             choices.add(
                 new AuditPage.Choice(
-                    member.person().id().text(),
-                    member.person().name(),
-                    asked.person().filter(member.person().id()::equals).isPresent())));
+                    known.member().person().id().text(),
+                    known.member().person().name(),
+                    asked.person().filter(known.member().person().id()::equals).isPresent())));
     return choices;
   }
 

@@ -4,11 +4,16 @@ import java.util.Locale;
 import java.util.Optional;
 import lampwright.people.AuditAction;
 import lampwright.people.AuditKind;
+import lampwright.people.FormerName;
 import lampwright.tasks.Audited;
 import lampwright.wording.Wording;
 
-/** Says in a sentence what somebody did. */
-record AuditSentences(Wording words) {
+/**
+ * Says in a sentence what somebody did.
+ *
+ * @param isOfOneSetup where all is about one setup, whose title need not stand in each sentence
+ */
+record AuditSentences(Wording words, boolean isOfOneSetup) {
 
   private static final String ROLE = "role";
 
@@ -28,11 +33,12 @@ record AuditSentences(Wording words) {
   }
 
   private String ofMember(Audited line, AuditAction action) {
-    String name =
-        line.subjectName().isEmpty() ? words.say("auditing.formerMember") : line.subjectName();
+    WhoWords names = new WhoWords(words);
+    String called = line.subjectName().isEmpty() ? FormerName.UNNAMED : line.subjectName();
+    String name = names.who(called);
     return switch (action) {
       case MADE -> words.say("auditing.member.made", who(line), name, role(line));
-      case CHANGED -> words.say("auditing.member.changed", who(line), name, role(line));
+      case CHANGED -> words.say("auditing.member.changed", who(line), names.by(called), role(line));
       default -> words.say("auditing.member.deleted", who(line), name);
     };
   }
@@ -46,6 +52,10 @@ record AuditSentences(Wording words) {
 
   /** How the kind is called with the name of the thing: "the setup “Rope in the rain”". */
   private String thing(Audited line, AuditKind kind) {
+    String its = "auditing.its." + kind.word();
+    if (isOfOneSetup && words.notation().phrases().keys().contains(its)) {
+      return words.say(its);
+    }
     String key = "auditing.thing." + kind.word();
     return switch (kind) {
       case INVITATION, RESET_LINK, ACCOUNT, TOKEN, ARCHIVE -> words.say(key);
@@ -55,7 +65,7 @@ record AuditSentences(Wording words) {
 
   private String who(Audited line) {
     return line.by()
-        .map(who -> Wording.capital(who.name()))
+        .map(who -> Wording.capital(new WhoWords(words).who(who.name())))
         .orElseGet(
             () ->
                 words.say(
@@ -64,10 +74,10 @@ record AuditSentences(Wording words) {
                         : "auditing.server"));
   }
 
-  /** A small fact: the revision that came of it. */
+  /** A small fact: the revision that came of it. That what is made is a first one says nothing. */
   String more(Audited line) {
     Object revision = line.detail().get("revision");
-    return revision instanceof Number number
+    return revision instanceof Number number && number.intValue() > 1
         ? words.say("auditing.revision", number.intValue())
         : "";
   }

@@ -41,6 +41,9 @@ record FilterWords(Wording words) {
 
   /** A value as it is read; what people wrote themselves stays as it is. */
   String value(Trait trait, String value) {
+    if (trait == Trait.AUTHOR) {
+      return new WhoWords(words).who(value);
+    }
     String key =
         "finding.value."
             + trait.name('_')

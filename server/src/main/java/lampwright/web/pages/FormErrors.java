@@ -31,6 +31,14 @@ public record FormErrors(List<FormError> items) {
     return items.isEmpty();
   }
 
+  /** The same of a form whose fields' names all begin so. */
+  FormErrors withFieldsAfter(String beginning) {
+    return new FormErrors(
+        items.stream()
+            .map(error -> new FormError(beginning + error.field(), error.message()))
+            .toList());
+  }
+
   /** The first message about a field. */
   public Optional<String> find(String field) {
     return items.stream().filter(e -> e.field().equals(field)).map(FormError::message).findFirst();

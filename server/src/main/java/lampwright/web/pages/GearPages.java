@@ -107,7 +107,7 @@ public final class GearPages {
                 .say(
                     "studio.gear.revision",
                     gear.revision(),
-                    gear.changedBy(),
+                    new WhoWords(layout.words()).by(gear.changedBy()),
                     new DayWords(layout.words()).day(gear.changedAt())),
             path(studio),
             mayWrite(context, studio) ? GearEditPages.changePath(studio, id) : ""));

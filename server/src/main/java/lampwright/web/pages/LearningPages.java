@@ -86,7 +86,7 @@ public final class LearningPages {
   private static LearningPage.Waiting waiting(
       StudioId studio, SigningOff.Build build, Wording words) {
     return new LearningPage.Waiting(
-        new Link(build.by(), SignOffPages.path(studio, build.id())),
+        new Link(new WhoWords(words).who(build.by()), SignOffPages.path(studio, build.id())),
         build.trail().document().name(),
         new DayWords(words).day(build.handedIn().at()));
   }

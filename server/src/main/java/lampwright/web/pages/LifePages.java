@@ -16,6 +16,7 @@ import lampwright.setup.SetupId;
 import lampwright.setup.Standing;
 import lampwright.setup.comparing.About;
 import lampwright.setup.comparing.Change;
+import lampwright.tasks.Auditing;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
@@ -45,7 +46,8 @@ public final class LifePages {
   private final StudioLayouts layouts;
 
   /** What these pages ask for. */
-  public record Tasks(Histories histories, Stating stating, Comparing comparing) {}
+  public record Tasks(
+      Histories histories, Stating stating, Comparing comparing, Auditing auditing) {}
 
   public LifePages(Door door, Tasks tasks, Templates templates, StudioLayouts layouts) {
     this.door = door;
@@ -67,6 +69,9 @@ public final class LifePages {
         meaning(setup.standing(), words),
         lines(page, words),
         path + REVISIONS,
+        tasks.auditing().isOpenTo(door.caller(context), studio)
+            ? AuditPages.path(studio, setup.id())
+            : "",
         mayWrite
             ? Optional.of(
                 new LifePart.StandingForm(
@@ -139,7 +144,7 @@ public final class LifePages {
                   .dayAndTime(
                       past.changedAt().atZone(ZoneOffset.UTC).toLocalDate(),
                       past.changedAt().atZone(ZoneOffset.UTC).toLocalTime()),
-              past.changedBy(),
+              new WhoWords(words).who(past.changedBy()),
               past.message(),
               !isNow));
     }

@@ -17,6 +17,7 @@ public record LifePart(
     String meaning,
     List<PastLine> last,
     String historyPath,
+    String auditPath,
     Optional<StandingForm> form) {
 
   public LifePart {

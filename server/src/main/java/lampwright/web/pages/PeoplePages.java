@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import lampwright.language.Notation;
-import lampwright.people.Ids;
 import lampwright.people.Permission;
 import lampwright.people.PersonId;
 import lampwright.people.Role;
@@ -220,11 +219,7 @@ public final class PeoplePages {
   }
 
   private static PersonId person(Context context) {
-    String text = context.pathParam("person");
-    if (!Ids.isId(text)) {
-      throw Refused.notFound();
-    }
-    return new PersonId(text);
+    return MemberKeeping.id(context.pathParam("person"));
   }
 
   private static Role role(FormFields form) {
@@ -245,22 +240,22 @@ public final class PeoplePages {
   }
 
   private static Role role(MemberKeeping.Known one) {
-    return one.stored().member().role();
+    return one.member().role();
   }
 
   private static boolean isMe(Caller caller, MemberKeeping.Known one) {
-    return one.stored().member().person().id().equals(caller.person().id());
+    return one.member().person().id().equals(caller.person().id());
   }
 
   private static PeoplePage.One one(
       Notation notation, Caller caller, StudioId studio, MemberKeeping.Known one) {
     return new PeoplePage.One(
-        one.stored().member().person().name(),
+        one.member().person().name(),
         word(notation, role(one)),
         isMe(caller, one),
         role(one).word(),
-        one.stored().revision(),
-        path(studio) + "/" + one.stored().member().person().id().text());
+        one.member().revision(),
+        path(studio) + "/" + one.member().person().id().text());
   }
 
   private static PeoplePage.Row row(Notation notation, Permission permission) {

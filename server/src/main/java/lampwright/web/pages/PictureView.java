@@ -173,7 +173,7 @@ final class PictureView {
     return words.say(
         "picture.revision",
         picture.revision(),
-        picture.changedBy(),
+        new WhoWords(words).by(picture.changedBy()),
         new DayWords(words).day(picture.changedAt()));
   }
 
@@ -209,7 +209,7 @@ final class PictureView {
           new PicturePage.PointNote(
               notes.size() + 1,
               note.document().text(),
-              note.by() + ", " + new DayWords(words).day(note.at())));
+              new WhoWords(words).who(note.by()) + ", " + new DayWords(words).day(note.at())));
     }
     return notes;
   }

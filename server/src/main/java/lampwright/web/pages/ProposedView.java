@@ -32,7 +32,7 @@ final class ProposedView {
         "proposal-" + proposal.id(),
         words.say(
             "pages.proposal.told",
-            proposal.by(),
+            new WhoWords(words).by(proposal.by()),
             new DayWords(words).day(proposal.at().atZone(ZoneOffset.UTC).toLocalDate())),
         proposal.used().map(used -> UsedView.proposed(proposal.planned(), used, note, words)),
         proposal.mayAccept() && proposal.used().isPresent() ? path : "",

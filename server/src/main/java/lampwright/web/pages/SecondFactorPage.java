@@ -12,7 +12,8 @@ import lampwright.drawing.Svg;
  * @param offer the secret that waits for its first code; empty where none does
  * @param since when it was switched on; empty where it is off
  * @param recoveryCodesLeft how many are still good
- * @param newRecoveryCodes shown this once, where it was just switched on
+ * @param newRecoveryCodes shown this once, where it was just switched on or they were made anew
+ * @param wereMadeAnew whether they took the place of others
  */
 public record SecondFactorPage(
     Layout layout,
@@ -23,10 +24,14 @@ public record SecondFactorPage(
     String since,
     int recoveryCodesLeft,
     List<String> newRecoveryCodes,
+    boolean wereMadeAnew,
     FormErrors errors) {
 
   public static final String PASSWORD = "password";
   public static final String CODE = "code";
+
+  /** Before the names of the fields by which recovery codes are made anew. */
+  public static final String ANEW = "anew-";
 
   public SecondFactorPage {
     newRecoveryCodes = List.copyOf(newRecoveryCodes);

@@ -45,10 +45,10 @@ public final class SecondFactorPages {
 
   /** Shows it: {@code /account/second-factor}. */
   public void show(Context context) {
-    show(context, List.of(), FormErrors.none());
+    show(context, List.of(), false, FormErrors.none());
   }
 
-  private void show(Context context, List<RecoveryCode> fresh, FormErrors errors) {
+  private void show(Context context, List<RecoveryCode> fresh, boolean areAnew, FormErrors errors) {
     Caller caller = door.caller(context);
     SecondFactorKeeping.Standing standing = factors.get(caller);
     Layout layout = layouts.named(context, "account.factor.title");
@@ -65,6 +65,7 @@ public final class SecondFactorPages {
             standing.since().map(new DayWords(words)::day).orElse(""),
             standing.recoveryCodes(),
             fresh.stream().map(RecoveryCode::grouped).toList(),
+            areAnew,
             errors));
   }
 
@@ -102,8 +103,26 @@ public final class SecondFactorPages {
                   sent.get(SecondFactorPage.CODE),
                   entrance.visit(context));
           entrance.goOn(context, on.session());
-          show(context, on.recoveryCodes(), FormErrors.none());
+          show(context, on.recoveryCodes(), false, FormErrors.none());
         });
+  }
+
+  /** Makes new recovery codes and shows them: no redirect, or nobody would see them. */
+  public void remakeRecoveryCodes(Context context) {
+    FormFields sent = Body.form(context);
+    attempt(
+        context,
+        SecondFactorPage.ANEW,
+        () ->
+            show(
+                context,
+                factors.remakeRecoveryCodes(
+                    door.caller(context),
+                    sent.get(SecondFactorPage.ANEW + SecondFactorPage.PASSWORD),
+                    sent.get(SecondFactorPage.ANEW + SecondFactorPage.CODE),
+                    entrance.visit(context)),
+                true,
+                FormErrors.none()));
   }
 
   /** Switches it off. */
@@ -125,13 +144,23 @@ public final class SecondFactorPages {
   }
 
   private void attempt(Context context, Runnable change) {
+    attempt(context, "", change);
+  }
+
+  /**
+   * Does it; or shows the page again.
+   *
+   * @param before what stands before the names of the form's fields
+   */
+  private void attempt(Context context, String before, Runnable change) {
     try {
       change.run();
     } catch (Refused refused) {
       switch (refused.refusal()) {
         case Refusal.Invalid(List<Problem> problems) -> {
           context.status(HttpStatus.UNPROCESSABLE_CONTENT);
-          show(context, List.of(), AccountPages.errors(layouts.words(context), problems));
+          FormErrors errors = AccountPages.errors(layouts.words(context), problems);
+          show(context, List.of(), false, errors.withFieldsAfter(before));
         }
         // Done elsewhere meanwhile, or too late: the page says how it stands now.
         case Refusal.Clash _ -> context.redirect(PATH, HttpStatus.SEE_OTHER);

@@ -96,7 +96,7 @@ final class SetupView {
         words.say(
             "pages.setup.revision",
             from.revision(),
-            from.changedBy(),
+            new WhoWords(words).by(from.changedBy()),
             new DayWords(words).day(from.changedAt().atZone(ZoneOffset.UTC).toLocalDate())),
         beside.actions());
   }

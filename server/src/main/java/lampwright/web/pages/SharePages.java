@@ -2,7 +2,6 @@ package lampwright.web.pages;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,11 +10,14 @@ import lampwright.setup.SetupId;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.Leave;
+import lampwright.tasks.Once;
+import lampwright.tasks.OutsideLink;
 import lampwright.tasks.Refused;
 import lampwright.tasks.Sharing;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormFields;
+import lampwright.web.http.LinkAddresses;
 import lampwright.wording.Wording;
 
 /** Where members show a setup to somebody outside, and end it: a part of the setup's page. */
@@ -26,24 +28,21 @@ public final class SharePages {
   private final Door door;
   private final Sharing sharing;
   private final Cataloguing cataloguing;
-  private final Optional<URI> publicUrl;
+  private final LinkAddresses links;
   private final Templates templates;
   private final StudioLayouts layouts;
 
-  /**
-   * @param publicUrl where people find this server; if absent, where the request found it
-   */
   public SharePages(
       Door door,
       Sharing sharing,
       Cataloguing cataloguing,
-      Optional<URI> publicUrl,
+      LinkAddresses links,
       Templates templates,
       StudioLayouts layouts) {
     this.door = door;
     this.sharing = sharing;
     this.cataloguing = cataloguing;
-    this.publicUrl = publicUrl;
+    this.links = links;
     this.templates = templates;
     this.layouts = layouts;
   }
@@ -59,16 +58,16 @@ public final class SharePages {
     return sharing
         .find(caller, studio, setup)
         .map(
-            links ->
+            open ->
                 new SharePart(
                     path,
                     door.csrfToken(context),
                     Sharing.USUAL_DAYS,
                     Sharing.MOST_DAYS,
-                    links.stream().map(link -> open(link, path, words)).toList()));
+                    open.stream().map(link -> open(link, path, words)).toList()));
   }
 
-  private static SharePart.Open open(Sharing.Link link, String path, Wording words) {
+  private static SharePart.Open open(OutsideLink link, String path, Wording words) {
     DayWords days = new DayWords(words);
     List<String> shows = new ArrayList<>();
     shows.add(words.say("sharing.shows.revision", link.revision()));
@@ -78,7 +77,8 @@ public final class SharePages {
     if (link.showsPlace()) {
       shows.add(words.say("sharing.shows.place"));
     }
-    shows.add(words.say("sharing.madeBy", link.by(), days.day(link.createdAt())));
+    shows.add(
+        words.say("sharing.madeBy", new WhoWords(words).by(link.by()), days.day(link.createdAt())));
     return new SharePart.Open(
         words.say("sharing.ends", days.day(link.endsAt())),
         String.join(" · ", shows),
@@ -107,7 +107,8 @@ public final class SharePages {
             new Sharing.Wish(
                 days(sent.get(SharePart.DAYS)),
                 sent.get(SharePart.PICTURES).equals(YES),
-                sent.get(SharePart.PLACE).equals(YES)));
+                sent.get(SharePart.PLACE).equals(YES)),
+            Once.unkeyed());
     Layout layout = layouts.named(context, studio, "sharing.made.heading");
     Wording words = layout.words();
     context.status(HttpStatus.CREATED);
@@ -118,7 +119,7 @@ public final class SharePages {
             layout,
             cataloguing.get(caller, studio, setup).document().title(),
             place(context),
-            base(context) + SharedPages.path(made.secret()),
+            made.secret().map(secret -> links.whole(context, SharedPages.path(secret))).orElse(""),
             words.say("sharing.made.ends", new DayWords(words).day(made.link().endsAt()))));
   }
 
@@ -131,12 +132,6 @@ public final class SharePages {
               .formatted(written, Sharing.MOST_DAYS, Sharing.USUAL_DAYS));
     }
     return days;
-  }
-
-  private String base(Context context) {
-    return publicUrl
-        .map(url -> url.getScheme() + "://" + url.getAuthority())
-        .orElseGet(() -> context.scheme() + "://" + context.host());
   }
 
   /** Withdraws one: a form to {@code …/share-links/{link}/removal}. */

@@ -1,12 +1,7 @@
 package lampwright.web.pages;
 
 import io.javalin.http.Context;
-import java.net.URI;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.text.Normalizer;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,7 +22,9 @@ import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.Leave;
 import lampwright.tasks.Refused;
+import lampwright.web.http.Digests;
 import lampwright.web.http.Door;
+import lampwright.web.http.LinkAddresses;
 import lampwright.web.http.Preconditions;
 import lampwright.wording.Wording;
 
@@ -47,25 +44,22 @@ public final class SheetPages {
   private final Door door;
   private final Cataloguing cataloguing;
   private final Adapting adapting;
-  private final Optional<URI> publicUrl;
+  private final LinkAddresses links;
   private final SheetPrinter printer;
   private final Templates templates;
   private final StudioLayouts layouts;
 
-  /**
-   * @param publicUrl where people find this server; if absent, where the request found it
-   */
   public SheetPages(
       Door door,
       Cataloguing cataloguing,
       Adapting adapting,
-      Optional<URI> publicUrl,
+      LinkAddresses links,
       Templates templates,
       StudioLayouts layouts) {
     this.door = door;
     this.cataloguing = cataloguing;
     this.adapting = adapting;
-    this.publicUrl = publicUrl;
+    this.links = links;
     this.printer = new SheetPrinter(templates);
     this.templates = templates;
     this.layouts = layouts;
@@ -121,7 +115,7 @@ public final class SheetPages {
     IntFunction<SheetPage> page = room -> view.page(around, SheetRoom.of(room));
     int first = SheetRoom.firstFor(sheeted.document());
     // A weak one: what is printed twice says the same, but carries its hour.
-    String etag = "\"" + fingerprint(printer.markup(page.apply(first), paper)) + "\"";
+    String etag = "\"" + Digests.sha256(printer.markup(page.apply(first), paper)) + "\"";
     boolean known = Preconditions.isKnown(context, etag);
     context.header("ETag", "W/" + etag);
     context.header("Cache-Control", "private, no-cache");
@@ -209,11 +203,7 @@ public final class SheetPages {
     Wording words = layout.words();
     String setup = SetupPages.setupPath(studio, sheeted.from().id());
     String file = setup + SHEET + ".pdf";
-    String base =
-        publicUrl
-            .map(url -> url.getScheme() + "://" + url.getAuthority())
-            .orElseGet(() -> context.scheme() + "://" + context.host());
-    String whole = base + sheeted.path();
+    String whole = links.whole(context, sheeted.path());
     return new SheetView.Around(
         layout,
         sheeted.from(),
@@ -225,7 +215,7 @@ public final class SheetPages {
                 words.say("sheet.paper.letter"),
                 sheeted.pairs().with(PAPER, "letter").address(file))),
         sheeted.kit(),
-        whole.length() > LONGEST_ADDRESS ? base + setup : whole,
+        whole.length() > LONGEST_ADDRESS ? links.whole(context, setup) : whole,
         new SheetChanges(sheeted.document(), sheeted.numbers(), words).all());
   }
 
@@ -238,15 +228,5 @@ public final class SheetPages {
             .replaceAll("[^a-z0-9]+", "-");
     String shortened = plain.substring(0, Math.min(plain.length(), 60));
     return ("field-sheet-" + shortened + "-" + from.revision()).replaceAll("-+", "-") + ".pdf";
-  }
-
-  private static String fingerprint(String markup) {
-    try {
-      byte[] digest =
-          MessageDigest.getInstance("SHA-256").digest(markup.getBytes(StandardCharsets.UTF_8));
-      return HexFormat.of().formatHex(digest, 0, 16);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("Every Java has SHA-256.", e);
-    }
   }
 }

@@ -70,7 +70,7 @@ record SheetView(
         around.kit(),
         placeAndDate(),
         revision(around.from()),
-        around.from().changedBy(),
+        new WhoWords(words).who(around.from().changedBy()),
         AddressCode.of(around.address(), words.say("sheet.code"), CODE_PT),
         around.address(),
         strip(),
@@ -114,7 +114,7 @@ record SheetView(
     return words.say(
         "pages.setup.revision",
         from.revision(),
-        from.changedBy(),
+        new WhoWords(words).by(from.changedBy()),
         new DayWords(words).day(from.changedAt().atZone(ZoneOffset.UTC).toLocalDate()));
   }
 

@@ -63,7 +63,8 @@ public final class SignOffPages {
     SigningOff.Shown shown =
         signingOff.get(door.caller(context), studio, context.pathParam("build"));
     SigningOff.Build build = shown.build();
-    Layout layout = layouts.named(context, studio, "learning.build.of", build.by());
+    String by = new WhoWords(layouts.words(context)).by(build.by());
+    Layout layout = layouts.named(context, studio, "learning.build.of", by);
     Wording words = layout.words();
     Optional<HandedIn.Judgement> judgement = build.handedIn().judgement();
     templates.show(
@@ -71,7 +72,7 @@ public final class SignOffPages {
         "signOff",
         new SignOffPage(
             layout,
-            build.by(),
+            by,
             Stream.concat(
                     Stream.of(build.trail().document().name()),
                     build.stage().map(Stage::title).stream())

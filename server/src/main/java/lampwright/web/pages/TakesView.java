@@ -212,7 +212,7 @@ final class TakesView {
   private static TakesPage.NoteCard note(KeptNote note, Wording words) {
     return new TakesPage.NoteCard(
         note.document().text(),
-        note.by()
+        new WhoWords(words).who(note.by())
             + ", "
             + words.say(
                 "pages.common.universal",

@@ -2,7 +2,6 @@ package lampwright.web.pages;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.net.URI;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -22,6 +21,7 @@ import lampwright.tasks.Tokens;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import lampwright.web.http.FormFields;
+import lampwright.web.http.LinkAddresses;
 import lampwright.wording.Wording;
 
 /** The page of one's tokens for programs. */
@@ -38,26 +38,23 @@ public final class TokenPages {
   private final Tokens tokens;
   private final Studios studios;
   private final Clock clock;
-  private final Optional<URI> publicUrl;
+  private final LinkAddresses links;
   private final Templates templates;
   private final OwnLayouts layouts;
 
-  /**
-   * @param publicUrl how the server is reached from outside, where that is set
-   */
   public TokenPages(
       Door door,
       Tokens tokens,
       Studios studios,
       Clock clock,
-      Optional<URI> publicUrl,
+      LinkAddresses links,
       Templates templates,
       OwnLayouts layouts) {
     this.door = door;
     this.tokens = tokens;
     this.studios = studios;
     this.clock = clock;
-    this.publicUrl = publicUrl;
+    this.links = links;
     this.templates = templates;
     this.layouts = layouts;
   }
@@ -184,11 +181,8 @@ public final class TokenPages {
 
   /** The secret stands in a variable, so that it is in no history of commands. */
   private String example(Context context) {
-    String address =
-        publicUrl
-            .map(url -> url.toString().replaceAll("/$", ""))
-            .orElseGet(() -> context.scheme() + "://" + context.host());
-    return "curl -H \"Authorization: Bearer $LAMPWRIGHT_TOKEN\" " + address + "/api/studios";
+    return "curl -H \"Authorization: Bearer $LAMPWRIGHT_TOKEN\" "
+        + links.whole(context, "/api/studios");
   }
 
   /** Makes one, and shows its secret this once: a page that is asked for again has it no more. */

@@ -70,7 +70,7 @@ final class TrailView {
   }
 
   private String name(PersonId person) {
-    return walked.names().getOrDefault(person, "");
+    return new WhoWords(words).by(walked.names().getOrDefault(person, ""));
   }
 
   private TrailPage.Stage stage(Way.Step step, Around around) {

@@ -44,7 +44,7 @@ final class UsedView {
                 "pages.used.told",
                 recorded.revision(),
                 recorded.plannedRevision(),
-                recorded.changedBy(),
+                new WhoWords(words).by(recorded.changedBy()),
                 new DayWords(words).day(recorded.changedAt().atZone(ZoneOffset.UTC).toLocalDate())),
             recorded.note());
   }

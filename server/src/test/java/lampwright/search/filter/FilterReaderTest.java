@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import lampwright.Sweep;
 import lampwright.language.Said;
 import lampwright.setup.Role;
 import lampwright.setup.Standing;
@@ -109,7 +110,7 @@ class FilterReaderTest {
   void whatAFilterIsWrittenAsIsReadAsTheSameFilter() {
     long seed = 20_261_127;
     FiltersForTests filters = new FiltersForTests(seed);
-    for (int i = 0; i < 20_000; i++) {
+    for (int i = 0; i < Sweep.cases(5_000); i++) {
       Filter filter = filters.next();
       String written = filter.bracket();
       assertEquals(filter, read(written), () -> "seed " + seed + ": " + written);
@@ -140,7 +141,7 @@ class FilterReaderTest {
             "winter",
             "\"\"",
             " or ");
-    for (int i = 0; i < 15_000; i++) {
+    for (int i = 0; i < Sweep.cases(5_000); i++) {
       StringBuilder typed = new StringBuilder();
       int length = random.nextInt(i % 1_000 == 0 ? 3_000 : 20);
       for (int j = 0; j < length; j++) {

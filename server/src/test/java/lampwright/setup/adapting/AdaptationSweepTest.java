@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import lampwright.Sweep;
 import lampwright.engine.exposure.Ev100;
 import lampwright.gear.Kit;
 import lampwright.setup.Documents;
@@ -18,7 +19,7 @@ import org.junit.jupiter.api.Test;
 @Order(1)
 class AdaptationSweepTest {
 
-  private static final int CASES = 200;
+  private static final int CASES = Sweep.cases(80);
   private static final List<Weights.Preset> PRESETS = List.of(Weights.Preset.values());
 
   @Test

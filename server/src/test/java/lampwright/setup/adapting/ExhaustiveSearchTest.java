@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongFunction;
+import lampwright.Sweep;
 import lampwright.engine.unit.Stops;
 import lampwright.setup.LightId;
 import org.junit.jupiter.api.Test;
@@ -40,13 +41,13 @@ class ExhaustiveSearchTest {
   }
 
   @Test
-  void atOneCameraSettingTheAnswerIsTheBestOfAllAllotmentsOfThousandsOfKits() {
-    areTheBest(3_000, RandomCase::ofOneSetting);
+  void atOneCameraSettingTheAnswerIsTheBestOfAllAllotmentsOfManyKits() {
+    areTheBest(Sweep.cases(1_000), RandomCase::ofOneSetting);
   }
 
   @Test
   void overAllSettingsOfSmallCamerasTheAnswerIsTheBestOfAll() {
-    areTheBest(300, RandomCase::ofSmallCameras);
+    areTheBest(Sweep.cases(100), RandomCase::ofSmallCameras);
   }
 
   private static void areTheBest(int cases, LongFunction<RandomCase> draw) {

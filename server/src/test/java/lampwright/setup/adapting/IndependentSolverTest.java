@@ -3,6 +3,7 @@ package lampwright.setup.adapting;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.stream.LongStream;
+import lampwright.Sweep;
 import lampwright.setup.figures.FiguresComputation;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -17,7 +18,7 @@ class IndependentSolverTest {
   private static final double TOLERANCE = 1e-6;
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 12);
+    return LongStream.rangeClosed(1, Sweep.cases(6));
   }
 
   @ParameterizedTest

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
+import lampwright.Sweep;
 import lampwright.document.Json;
 import lampwright.document.Reading;
 import lampwright.setup.DemoSeeds;
@@ -51,7 +52,7 @@ class WhatChangesASignatureTest {
 
   @Test
   void randomDocumentsHaveSignaturesThatAreReadAsTheyWereWritten() {
-    for (int seed = 0; seed < 500; seed++) {
+    for (int seed = 0; seed < Sweep.cases(150); seed++) {
       SetupDocument setup = RandomDocuments.setup(new Random(seed));
       Signature signature = Signature.of(setup);
       String stored = Json.print(Signature.FORM.write(signature));

@@ -46,8 +46,43 @@ final class AccountPreviews {
                 "5 May 2031, 18:05 UTC",
                 false,
                 "/account/b")),
+        List.of(
+            new AuditPage.Line(
+                "5 May 2031, 18:05 UTC",
+                "2031-05-05T18:05:00Z",
+                "A wrong password or code was given, 14 times",
+                ""),
+            new AuditPage.Line(
+                "4 May 2031, 09:12 UTC",
+                "2031-05-04T09:12:00Z",
+                "The token “" + "Atokenwithanamethatneverends".repeat(5) + "” was made",
+                "")),
+        "/account/events",
         kept,
         errors);
+  }
+
+  static AccountEventsPage events() {
+    return new AccountEventsPage(
+        PagePreviews.layout("What happened with your account"),
+        "/account",
+        List.of(
+            new AuditPage.Day(
+                "5 May 2031",
+                List.of(
+                    new AuditPage.Line(
+                        "18:05", "2031-05-05T18:05:00Z", "Signed in, in a new browser", ""),
+                    new AuditPage.Line(
+                        "17:58",
+                        "2031-05-05T17:58:00Z",
+                        "The token “" + "Atokenwithanamethatneverends".repeat(5) + "” was made",
+                        ""))),
+            new AuditPage.Day(
+                "4 May 2031",
+                List.of(
+                    new AuditPage.Line(
+                        "09:12", "2031-05-04T09:12:00Z", "The password was changed", "")))),
+        "/account/events?cursor=7");
   }
 
   static SecondFactorPage off() {
@@ -93,6 +128,7 @@ final class AccountPreviews {
         since,
         9,
         codes,
+        false,
         errors);
   }
 

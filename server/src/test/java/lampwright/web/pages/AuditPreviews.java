@@ -41,6 +41,11 @@ final class AuditPreviews {
         List.of(
             new AuditPage.Choice("", "Everything", true),
             new AuditPage.Choice("setup", "Setups", false)),
+        filtered
+            ? Optional.of(
+                new AuditPage.OneSetup(
+                    "k3v9", "Only what was done to “" + LONG + "”", "/demo/setups/k3v9"))
+            : Optional.empty(),
         filtered ? "2031-05-01" : "",
         "",
         filtered,

@@ -30,6 +30,7 @@ final class LifePreviews {
         "Everybody in the studio sees it.",
         lines().subList(0, 3),
         SETUP + "/revisions",
+        "/demo/audit?setup=k3v9",
         Optional.of(new LifePart.StandingForm(SETUP + "/state", "c5rf", 4, true, false)));
   }
 

@@ -34,6 +34,7 @@ final class PagePreviews {
         new Preview("sign-in-code", "signInCode.jte", AccountPreviews.code()),
         new Preview("account", "account.jte", AccountPreviews.account()),
         new Preview("account-wrong", "account.jte", AccountPreviews.wrong()),
+        new Preview("account-events", "accountEvents.jte", AccountPreviews.events()),
         new Preview("second-factor-off", "secondFactor.jte", AccountPreviews.off()),
         new Preview("second-factor-offered", "secondFactor.jte", AccountPreviews.offered()),
         new Preview("second-factor-on", "secondFactor.jte", AccountPreviews.on()),

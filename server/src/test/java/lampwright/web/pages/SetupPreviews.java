@@ -150,6 +150,7 @@ final class SetupPreviews {
             "Readers do not see it.",
             List.of(),
             "/demo/setups/w1/revisions",
+            "",
             Optional.empty()),
         Optional.empty(),
         "",

@@ -7,7 +7,7 @@ import java.time.Instant;
  *
  * @param meantFor for whom, in the words of who made it
  */
-public record StoredInvitation(
+public record Invitation(
     StudioId studio,
     String id,
     Role role,
