@@ -1,10 +1,15 @@
 package lampwright.meaning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -35,6 +40,22 @@ class SentenceModelTest {
     assertEquals(0.70, happy.nearness(model.of("That is a happy dog")), 0.06);
     assertEquals(0.94, happy.nearness(model.of("That is a very happy person")), 0.04);
     assertEquals(0.26, happy.nearness(model.of("Today is a sunny day")), 0.06);
+  }
+
+  // The dynamic symbols of an ELF file lie in it as words between zero bytes (System V ABI, "String
+  // Table"). A runner of models that asks for none of these cannot speak to anybody.
+  @ParameterizedTest
+  @ValueSource(strings = {"linux-x64", "linux-aarch64"})
+  void whatRunsTheModelCannotReachTheNetwork(String platform) throws IOException {
+    String file = "/ai/onnxruntime/native/" + platform + "/libonnxruntime.so";
+    try (InputStream in = SentenceModel.class.getResourceAsStream(file)) {
+      String symbols =
+          new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.ISO_8859_1);
+      assertTrue(symbols.contains("\0malloc\0"), "symbols are found");
+      for (String reaching : List.of("connect", "getaddrinfo", "sendto", "socket")) {
+        assertFalse(symbols.contains("\0" + reaching + "\0"), reaching);
+      }
+    }
   }
 
   // Common practice, no source: what a photographer would call nearer.
