@@ -21,6 +21,7 @@ import lampwright.postgres.RunningPostgres;
 import lampwright.schema.OwnedDatabase;
 import lampwright.schema.Snapshot;
 import lampwright.schema.WorkingDatabase;
+import lampwright.store.PictureSource;
 
 /**
  * {@code java -jar lampwright.jar backup FILE-OR-FOLDER}, {@code check-backup FILE} and {@code
@@ -94,11 +95,12 @@ final class Backups {
   }
 
   private Manifest write(OwnedDatabase database, Path target, Instant madeAt) {
-    try (Snapshot snapshot = database.snapshot()) {
+    try (Snapshot snapshot = database.snapshot();
+        PictureSource pictures = settings.pictures().of(snapshot.identity()).read()) {
       return BackupWriter.write(
           target,
           snapshot,
-          settings.pictures().resolve(snapshot.identity()),
+          pictures,
           Optional.ofNullable(Lampwright.class.getPackage().getImplementationVersion())
               .orElse("development"),
           madeAt,

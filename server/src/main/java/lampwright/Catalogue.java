@@ -7,12 +7,16 @@ import java.util.Optional;
 import lampwright.meaning.Meanings;
 import lampwright.meaning.Sentences;
 import lampwright.people.Ids;
+import lampwright.search.Bookmark;
 import lampwright.search.Follower;
 import lampwright.search.FollowerState;
+import lampwright.search.IndexFailure;
+import lampwright.search.IndexRebuild;
 import lampwright.search.Search;
 import lampwright.search.SetupIndex;
 import lampwright.search.Suggestions;
 import lampwright.store.Database;
+import lampwright.store.PicturePlace;
 import lampwright.tasks.Adapting;
 import lampwright.tasks.Calibrating;
 import lampwright.tasks.Cataloguing;
@@ -96,7 +100,7 @@ final class Catalogue implements AutoCloseable {
    * @param pictures may be that of several servers
    * @param byMeaning whether searches go by what texts mean too
    */
-  record Choices(Path data, Path pictures, boolean byMeaning) {}
+  record Choices(Path data, PicturePlace pictures, boolean byMeaning) {}
 
   /**
    * Opens the index in the data folder and lets it follow the database.
@@ -116,10 +120,9 @@ final class Catalogue implements AutoCloseable {
     gearImporting = new GearImporting(database, ids);
     gearCalibrating = new GearCalibrating(database, new Calibrating(database));
     gearMetering = new GearMetering(database);
-    // A folder a database: what has no row in this one may well have one in another.
+    // A place a database: what has no row in this one may well have one in another.
     pictures =
-        PictureTasks.open(
-            database, choices.pictures().resolve(studios.identity()), cataloguing, ids);
+        PictureTasks.open(database, choices.pictures().of(studios.identity()), cataloguing, ids);
     tracing = new Tracing(database);
     editing = new Editing(database);
     recording = new Recording(database, cataloguing);
@@ -294,16 +297,42 @@ final class Catalogue implements AutoCloseable {
     return follower.lag();
   }
 
+  /** How many setups searches can find; NaN while the index cannot be asked. */
+  double indexDocuments() {
+    try {
+      return index.count();
+    } catch (IndexFailure e) {
+      return Double.NaN;
+    }
+  }
+
+  /** Up to where in the change log searches show what is there. */
+  Bookmark indexPosition() {
+    return follower.position();
+  }
+
+  /** The index that is being made anew. */
+  Optional<IndexRebuild> rebuild() {
+    return follower.rebuild();
+  }
+
+  /** Setups whose meaning is not worked out; NaN where this server does not know. */
+  double meaningsOutstanding() {
+    return meaningUpkeep.map(MeaningUpkeep::outstanding).orElse(Double.NaN);
+  }
+
   /** Why a search might miss something now; empty where it does not. */
   Optional<String> trouble() {
     return switch (follower.state()) {
       case FollowerState.Ready ready -> Optional.empty();
-      case FollowerState.Behind behind -> Optional.of("The search index is catching up.");
+      case FollowerState.Behind behind -> Optional.of("The search index is catching up. Wait.");
       case FollowerState.Rebuilding building ->
           Optional.of(
-              "The search index is being built: %d of about %d setups."
+              "The search index is being built: %d of about %d setups. Wait."
                   .formatted(building.done(), building.total()));
-      case FollowerState.Failed failed -> Optional.of("The search index: " + failed.reason());
+      case FollowerState.Failed failed ->
+          Optional.of(
+              "The search index: " + failed.reason() + " It is tried again; the log says more.");
     };
   }
 

@@ -8,18 +8,15 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Optional;
 import lampwright.people.Ids;
 import lampwright.people.Seal;
 import lampwright.schema.WorkingDatabase;
 import lampwright.store.Database;
-import lampwright.store.DatabaseUnavailable;
 import lampwright.tasks.DemoLoader;
 import lampwright.tasks.DemoStudio;
 import lampwright.tasks.FactorSealing;
 import lampwright.tasks.FirstOwner;
 import lampwright.web.Routes;
-import lampwright.web.api.HealthApi;
 import lampwright.web.http.CsrfTokens;
 import lampwright.web.http.Door;
 import lampwright.web.http.HostNames;
@@ -42,6 +39,7 @@ public final class House implements AutoCloseable {
   private final SecureRandom random = new SecureRandom();
   private final Deque<AutoCloseable> opened = new ArrayDeque<>();
 
+  private final Watching watching;
   private final Database database;
   private final PeopleTasks people;
   private final Catalogue catalogue;
@@ -52,7 +50,8 @@ public final class House implements AutoCloseable {
     this.console = console;
     this.clock = clock;
     try {
-      database = keep(new Database(where, Database.CONNECTIONS, clock));
+      watching = keep(new Watching(settings));
+      database = keep(new Database(where, Database.CONNECTIONS, clock, watching.databaseWatch()));
       Ids ids = new Ids(random);
       people =
           new PeopleTasks(
@@ -147,7 +146,13 @@ public final class House implements AutoCloseable {
             new CsrfTokens(random));
     PageTools tools = PageTools.of(settings, door, people.studios(), catalogue.searchNews());
     PeopleRooms hall = new PeopleRooms(settings, people, catalogue, tools, clock);
-    List<Routes> rooms = new ArrayList<>(List.of(hall.front(health()), hall.own(), hall.studios()));
+    List<Routes> rooms =
+        new ArrayList<>(
+            List.of(
+                hall.front(
+                    watching.health(database, catalogue), watching.metrics(catalogue, people)),
+                hall.own(),
+                hall.studios()));
     rooms.addAll(
         new WorkRooms(database, clock, catalogue, people, tools, hall.share(), random).all());
     return HttpServer.start(
@@ -162,31 +167,14 @@ public final class House implements AutoCloseable {
         door,
         hall.problemPage(),
         random,
+        watching.traffic(),
         routes -> rooms.forEach(room -> room.addTo(routes)));
-  }
-
-  private HealthApi health() {
-    return new HealthApi(
-        List.of(
-            new HealthApi.Check("database", this::databaseTrouble),
-            new HealthApi.Check("search", catalogue::trouble),
-            new HealthApi.Check("pictures", catalogue.pictures().upkeep()::trouble)),
-        catalogue::indexLag);
   }
 
   private HostNames hostNames() {
     List<String> names = new ArrayList<>(List.of(settings.host()));
     settings.publicUrl().map(URI::getHost).ifPresent(names::add);
     return new HostNames(names);
-  }
-
-  private Optional<String> databaseTrouble() {
-    try {
-      database.check();
-      return Optional.empty();
-    } catch (DatabaseUnavailable e) {
-      return Optional.of("The database does not answer.");
-    }
   }
 
   /** Says where to go, and how to come in. */

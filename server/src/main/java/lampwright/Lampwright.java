@@ -7,6 +7,7 @@ import lampwright.backup.BackupRefused;
 import lampwright.postgres.DataFolderUnusable;
 import lampwright.schema.DatabaseRefused;
 import lampwright.search.IndexFailure;
+import lampwright.store.PicturesUnavailable;
 import lampwright.web.http.AddressUnusable;
 import lampwright.web.http.CertificateUnusable;
 import org.slf4j.LoggerFactory;
@@ -64,6 +65,7 @@ public final class Lampwright {
         | AddressUnusable
         | CertificateUnusable
         | BackupRefused
+        | PicturesUnavailable
         | IndexFailure.InUse e) {
       System.err.println(e.getMessage());
       System.exit(REFUSED);

@@ -17,6 +17,7 @@ import lampwright.web.api.HealthApi;
 import lampwright.web.api.InvitationApi;
 import lampwright.web.api.LeavingApi;
 import lampwright.web.api.MemberApi;
+import lampwright.web.api.MetricsApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.PreferencesApi;
 import lampwright.web.api.SchemaApi;
@@ -91,10 +92,12 @@ final class PeopleRooms {
 
   /**
    * @param health what this server looks at when it is asked how it is
+   * @param metrics what is measured of it
    */
-  FrontRoutes front(HealthApi health) {
+  FrontRoutes front(HealthApi health, MetricsApi metrics) {
     return new FrontRoutes(
         health,
+        metrics,
         new SessionApi(tools.door(), people.signingIn(), tools.entrance()),
         new SchemaApi(
             Map.of(

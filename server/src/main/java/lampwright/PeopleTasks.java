@@ -28,6 +28,7 @@ import lampwright.web.pages.AccountPages;
 /** What the people of this server do about themselves and each other: the tasks, built once. */
 final class PeopleTasks {
 
+  private final FailedSignIns failures;
   private final SigningIn signingIn;
   private final AccountPages.Tasks own;
   private final Tokens tokens;
@@ -50,7 +51,7 @@ final class PeopleTasks {
   PeopleTasks(Database database, Ids ids, Closed closed, Seal seal, Clock clock) {
     Passwords passwords = new Passwords();
     auditing = new Auditing(database);
-    FailedSignIns failures = new FailedSignIns(database, clock);
+    failures = new FailedSignIns(database, clock);
     signingIn = new SigningIn(database, ids, passwords, failures, closed, seal);
     own =
         new AccountPages.Tasks(
@@ -69,6 +70,11 @@ final class PeopleTasks {
     resetting = new PasswordResetting(database, ids, passwords);
     sharing = new Sharing(database, ids, closed);
     preferring = new Preferring(database);
+  }
+
+  /** How many passwords and codes were wrong since the start. */
+  long failedSignIns() {
+    return failures.failed();
   }
 
   SigningIn signingIn() {

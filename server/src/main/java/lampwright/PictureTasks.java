@@ -1,21 +1,24 @@
 package lampwright;
 
-import java.nio.file.Path;
+import java.util.Optional;
 import lampwright.people.Ids;
 import lampwright.store.Database;
 import lampwright.store.PictureFiles;
+import lampwright.store.PicturePlace;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.PictureAdding;
 import lampwright.tasks.PictureComparing;
 import lampwright.tasks.PictureGiving;
 import lampwright.tasks.PictureKeeping;
 import lampwright.tasks.PictureShowing;
+import lampwright.tasks.PictureSweeping;
 import lampwright.tasks.PictureUpkeep;
 
-/** All that is done with pictures, on one folder of files. */
+/** All that is done with pictures, on one place of files. */
 record PictureTasks(
     PictureFiles files,
     PictureUpkeep upkeep,
+    Optional<PictureSweeping> sweeping,
     PictureKeeping keeping,
     PictureAdding adding,
     PictureShowing showing,
@@ -23,16 +26,23 @@ record PictureTasks(
     PictureComparing comparing)
     implements AutoCloseable {
 
-  /** Opens the folder, which may be that of other servers on the same database too. */
-  static PictureTasks open(Database database, Path folder, Cataloguing cataloguing, Ids ids) {
-    PictureFiles files = PictureFiles.open(folder);
+  /** Opens the place, which may be that of other servers on the same database too. */
+  static PictureTasks open(
+      Database database, PicturePlace place, Cataloguing cataloguing, Ids ids) {
+    PictureFiles files = place.open();
     PictureUpkeep upkeep = new PictureUpkeep(database, files);
-    upkeep.sweep();
+    Optional<PictureSweeping> sweeping = Optional.empty();
+    if (files.isDistant()) {
+      sweeping = Optional.of(PictureSweeping.start(upkeep));
+    } else {
+      upkeep.sweep();
+    }
     PictureKeeping keeping = new PictureKeeping(database, upkeep);
     PictureAdding adding = new PictureAdding(database, files, upkeep, ids);
     return new PictureTasks(
         files,
         upkeep,
+        sweeping,
         keeping,
         adding,
         new PictureShowing(database, adding),
@@ -42,6 +52,7 @@ record PictureTasks(
 
   @Override
   public void close() {
+    sweeping.ifPresent(PictureSweeping::close);
     files.close();
   }
 }

@@ -19,9 +19,20 @@ public enum Setting {
       "Where the server keeps its database, its search index and its pictures."),
   PICTURES(
       "",
-      "folder",
-      "The folder of pictures, where it is not in the data folder; servers on one database share"
-          + " it."),
+      "folder, or s3://bucket/prefix",
+      "Where pictures lie, where it is not in the data folder: a folder, or a bucket of a store"
+          + " that speaks S3; servers on one database share it."),
+  S3_ENDPOINT(
+      "",
+      "http:// or https:// address",
+      "The address of the store that has the bucket, which is named in the path; without it, the"
+          + " one that the region has."),
+  S3_REGION("us-east-1", "region", "The region of the bucket; most other stores take this one."),
+  S3_KEY_FILE(
+      "",
+      "file of two lines",
+      "The id of the bucket's key and the key; a renewed file is taken at once. Without it the"
+          + " SDK's usual chain, such as AWS_ACCESS_KEY_ID or the machine's role."),
   SEALING_KEY(
       "",
       "file of 64 hexadecimal digits",
@@ -63,7 +74,42 @@ public enum Setting {
   TLS_KEY(
       "",
       "file of PEM text",
-      "The key of the certificate, in PKCS #8 without a password (BEGIN PRIVATE KEY).");
+      "The key of the certificate, in PKCS #8 without a password (BEGIN PRIVATE KEY)."),
+  LOG(
+      "text",
+      "text or json",
+      "How the log is written to the standard error: a line of text each, or a JSON object."),
+  SLOW_QUERY_MS(
+      "200",
+      "milliseconds",
+      "A statement, or a wait for a connection of the database, that takes longer leaves a line in"
+          + " the log."),
+  METRICS_TOKEN(
+      "",
+      "file of 32 characters or more",
+      "The secret with which a scraper elsewhere reads /metrics; without it they are told on this"
+          + " machine only."),
+  REQUESTS_AT_ONCE(
+      "",
+      "1 to 10000",
+      "How many light requests are worked on at once; by itself 8 for each core, and 16 at least."),
+  MEMBER_REQUESTS_PER_MINUTE(
+      "6000",
+      "requests a minute; 0 is no limit",
+      "How many requests a member may send, with all their browsers and tokens, to this server."),
+  MEMBER_COSTLY_REQUESTS_PER_MINUTE(
+      "120",
+      "requests a minute; 0 is no limit",
+      "How many of these may be costly: recomputing, maps, printed sheets, files in and out."),
+  VISITOR_REQUESTS_PER_MINUTE(
+      "3000",
+      "requests a minute; 0 is no limit",
+      "How many requests may come from one network address of people who are not signed in."),
+  DRAIN_SECONDS(
+      "2",
+      "0 to 300 seconds",
+      "How long a server that is told to stop still takes requests while it says that it is not"
+          + " ready, so that who hands them out notices.");
 
   static final String PREFIX = "LAMPWRIGHT_";
 

@@ -3,13 +3,18 @@ package lampwright;
 import java.net.InetAddress;
 import java.net.URI;
 import java.net.UnknownHostException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lampwright.store.PicturePlace;
 import lampwright.tasks.Passwords;
 import lampwright.web.http.CertificateFiles;
 
@@ -19,7 +24,7 @@ import lampwright.web.http.CertificateFiles;
  * @param port 0 to 65535; 0 takes any free port
  * @param host the name or address to listen on
  * @param data the folder of everything that the server keeps
- * @param pictures the folder of pictures, which several servers on one database share
+ * @param pictures where pictures lie, which several servers on one database share
  * @param sealingKey the file of the key that second factors are sealed under; empty for the one in
  *     the data folder
  * @param byMeaning whether searches go by what texts mean too
@@ -30,12 +35,13 @@ import lampwright.web.http.CertificateFiles;
  * @param firstOwner who owns a server that has nobody in it
  * @param publicUrl the address that visitors type, where it is not host and port
  * @param certificate what the server speaks TLS with; empty where it speaks plain HTTP
+ * @param running how it holds up and is watched
  */
 public record Settings(
     int port,
     String host,
     Path data,
-    Path pictures,
+    PicturePlace pictures,
     Optional<Path> sealingKey,
     boolean byMeaning,
     Optional<String> database,
@@ -44,7 +50,8 @@ public record Settings(
     String demoPassword,
     Optional<Owner> firstOwner,
     Optional<URI> publicUrl,
-    Optional<CertificateFiles> certificate) {
+    Optional<CertificateFiles> certificate,
+    Running running) {
 
   private static final int HIGHEST_PORT = 65_535;
 
@@ -85,17 +92,18 @@ public record Settings(
             value(environment, Setting.DEMO_PASSWORD),
             owner(environment),
             text(environment, Setting.PUBLIC_URL).map(Settings::address),
-            certificate(environment));
+            certificate(environment),
+            Running.read(environment));
     settings.mustFitTogether();
     return settings;
   }
 
-  private static String value(Map<String, String> environment, Setting setting) {
+  static String value(Map<String, String> environment, Setting setting) {
     String value = environment.getOrDefault(setting.key(), "").strip();
     return value.isEmpty() ? setting.standard() : value;
   }
 
-  private static Optional<String> text(Map<String, String> environment, Setting setting) {
+  static Optional<String> text(Map<String, String> environment, Setting setting) {
     return Optional.of(value(environment, setting)).filter(value -> !value.isEmpty());
   }
 
@@ -141,11 +149,65 @@ public record Settings(
         Setting.PORT, value, "must be a whole number from 0 to 65535. Maybe 8080?");
   }
 
-  private static Path pictures(Map<String, String> environment) {
-    return text(environment, Setting.PICTURES)
-        .map(value -> folder(Setting.PICTURES, value))
-        .orElseGet(
-            () -> folder(Setting.DATA, value(environment, Setting.DATA)).resolve("pictures"));
+  private static PicturePlace pictures(Map<String, String> environment) {
+    Path data = folder(Setting.DATA, value(environment, Setting.DATA));
+    Optional<String> wanted = text(environment, Setting.PICTURES);
+    if (wanted.filter(value -> value.startsWith("s3:")).isPresent()) {
+      return bucket(environment, wanted.get(), data.resolve("arriving"));
+    }
+    for (Setting ofBuckets : List.of(Setting.S3_ENDPOINT, Setting.S3_KEY_FILE)) {
+      if (text(environment, ofBuckets).isPresent()) {
+        throw new SettingRefused(
+            "%s is for pictures in a bucket. Set %s to s3://bucket/prefix, or take it away."
+                .formatted(ofBuckets.key(), Setting.PICTURES.key()));
+      }
+    }
+    return new PicturePlace.Folder(
+        wanted
+            .map(value -> folder(Setting.PICTURES, value))
+            .orElseGet(() -> data.resolve("pictures")));
+  }
+
+  private static PicturePlace bucket(Map<String, String> environment, String value, Path arriving) {
+    // Names of buckets: Amazon S3 User Guide, "General purpose bucket naming rules".
+    Matcher parts =
+        Pattern.compile("s3://([a-z0-9][a-z0-9.-]{1,61}[a-z0-9])(?:/([A-Za-z0-9._/-]*))?")
+            .matcher(value);
+    if (!parts.matches()) {
+      throw SettingRefused.of(
+          Setting.PICTURES, value, "must be a folder or s3://bucket/prefix, the prefix at will.");
+    }
+    String prefix = Optional.ofNullable(parts.group(2)).orElse("").replaceAll("^/+|/+$", "");
+    String region = value(environment, Setting.S3_REGION);
+    if (!region.matches("[a-z0-9-]{1,60}")) {
+      throw SettingRefused.of(Setting.S3_REGION, region, "must be a region. Maybe us-east-1?");
+    }
+    return new PicturePlace.Bucket(
+        parts.group(1),
+        prefix.isEmpty() ? "" : prefix + "/",
+        text(environment, Setting.S3_ENDPOINT).map(Settings::endpoint),
+        region,
+        text(environment, Setting.S3_KEY_FILE).map(Settings::keyFile),
+        arriving);
+  }
+
+  private static Path keyFile(String value) {
+    Path file = file(Setting.S3_KEY_FILE, value);
+    if (!Files.isReadable(file)) {
+      throw SettingRefused.of(
+          Setting.S3_KEY_FILE, value, "must be a file of two lines that the server can read.");
+    }
+    return file;
+  }
+
+  private static URI endpoint(String value) {
+    return webAddress(value)
+        .orElseThrow(
+            () ->
+                SettingRefused.of(
+                    Setting.S3_ENDPOINT,
+                    value,
+                    "must be an address without a path. Maybe https://s3.example?"));
   }
 
   private static Path folder(Setting setting, String value) {
@@ -170,7 +232,7 @@ public record Settings(
                 file(Setting.TLS_CERTIFICATE, file), file(Setting.TLS_KEY, key.orElseThrow())));
   }
 
-  private static Path file(Setting setting, String value) {
+  static Path file(Setting setting, String value) {
     try {
       return Path.of(value).toAbsolutePath().normalize();
     } catch (InvalidPathException e) {
@@ -220,20 +282,27 @@ public record Settings(
   }
 
   private static URI address(String value) {
+    return webAddress(value)
+        .orElseThrow(
+            () ->
+                SettingRefused.of(
+                    Setting.PUBLIC_URL,
+                    value,
+                    "must be an address without a path. Maybe https://light.example?"));
+  }
+
+  private static Optional<URI> webAddress(String value) {
     try {
       URI address = URI.create(value);
       boolean isWeb = "http".equals(address.getScheme()) || "https".equals(address.getScheme());
       boolean isBare = address.getPath().isEmpty() || address.getPath().equals("/");
       if (isWeb && address.getHost() != null && isBare && address.getQuery() == null) {
-        return address;
+        return Optional.of(address);
       }
     } catch (IllegalArgumentException e) {
-      // Said below, for all.
+      // It is none.
     }
-    throw SettingRefused.of(
-        Setting.PUBLIC_URL,
-        value,
-        "must be an address without a path. Maybe https://light.example?");
+    return Optional.empty();
   }
 
   /** Whether visitors come over TLS, to this server or to a proxy before it. */

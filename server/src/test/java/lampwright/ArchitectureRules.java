@@ -25,6 +25,7 @@ final class ArchitectureRules {
     {
       "web",
       "tasks",
+      "metrics",
       "archive",
       "search",
       "drawing",
@@ -91,6 +92,7 @@ final class ArchitectureRules {
     {"learning", "setup", "gear", "place", "people", "document", "language", "engine"},
     {"picture", "engine"},
     {"meaning"},
+    {"metrics"},
     {"archive", "learning", "setup", "gear", "place", "people", "document", "engine"},
     {"setup", "gear", "place", "people", "document", "language", "engine"},
     {"gear", "people", "document", "engine"},
@@ -130,6 +132,8 @@ final class ArchitectureRules {
     rules.put("decodingStaysInThePicture", fence("javax.imageio..", "picture.."));
     rules.put("theScriptStaysInTheBrowser", fence("org.teavm..", "browser.."));
     rules.put("theModelStaysInTheMeaning", fence("ai.onnxruntime..", "meaning.."));
+    rules.put("metersStayInTheMetrics", fence("io.micrometer..", "metrics..", "store.."));
+    rules.put("objectStoresStayInTheStore", fence("software.amazon..", "store.."));
     rules.put("noJunkDrawers", noJunkDrawers());
     rules.put("noCycles", noCycles());
     return rules;

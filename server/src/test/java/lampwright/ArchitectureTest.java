@@ -68,6 +68,8 @@ class ArchitectureTest {
     "decodingStaysInThePicture, tasks.Decodes",
     "theScriptStaysInTheBrowser, drawing.CallsScript",
     "theModelStaysInTheMeaning, search.RunsTheModel",
+    "metersStayInTheMetrics, tasks.Measures",
+    "objectStoresStayInTheStore, web.AsksAnObjectStore",
     "noJunkDrawers, util.Anything",
     "noJunkDrawers, drawing.DrawingHelper",
     "noCycles, store.ReachesWeb"

@@ -47,7 +47,7 @@ class ReadmeTest {
   @Test
   void theReadmeNamesNoSettingThatIsNone() throws IOException {
     List<String> unknown =
-        Pattern.compile("LAMPWRIGHT_[A-Z_]+")
+        Pattern.compile("LAMPWRIGHT_[A-Z0-9_]+")
             .matcher(read("README.md"))
             .results()
             .map(MatchResult::group)

@@ -21,7 +21,9 @@ public final class RouteWalk {
     }
 
     public boolean isForPrograms() {
-      return template.startsWith("/api") || template.startsWith("/health");
+      return template.startsWith("/api")
+          || template.startsWith("/health")
+          || template.equals("/metrics");
     }
 
     @Override

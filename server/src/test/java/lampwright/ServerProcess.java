@@ -91,6 +91,7 @@ final class ServerProcess implements AutoCloseable {
             Map.of(
                 "LAMPWRIGHT_DEMO", "few",
                 "LAMPWRIGHT_MEANING", "false",
+                "LAMPWRIGHT_DRAIN_SECONDS", "0",
                 "LAMPWRIGHT_PORT", "0",
                 "LAMPWRIGHT_DATA", data.toString()));
     builder.environment().putAll(settings);

@@ -5,9 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -40,6 +46,14 @@ class SettingsTest {
           LAMPWRIGHT_OWNER_EMAIL | a@light.example | LAMPWRIGHT_OWNER_EMAIL and LAMPWRIGHT_OWNER_PASSWORD belong
           LAMPWRIGHT_TLS_KEY | key.pem | LAMPWRIGHT_TLS_CERTIFICATE and LAMPWRIGHT_TLS_KEY belong together.
           LAMPWRIGHT_TLS_CERTIFICATE | a.pem | LAMPWRIGHT_TLS_CERTIFICATE and LAMPWRIGHT_TLS_KEY belong together.
+          LAMPWRIGHT_LOG | xml | LAMPWRIGHT_LOG (xml) must be text or json.
+          LAMPWRIGHT_SLOW_QUERY_MS | 0 | LAMPWRIGHT_SLOW_QUERY_MS (0) must be a whole number from 1
+          LAMPWRIGHT_DRAIN_SECONDS | 301 | LAMPWRIGHT_DRAIN_SECONDS (301) must be a whole number from 0 to 300.
+          LAMPWRIGHT_REQUESTS_AT_ONCE | many | LAMPWRIGHT_REQUESTS_AT_ONCE (many) must be a whole number
+          LAMPWRIGHT_MEMBER_REQUESTS_PER_MINUTE | -1 | LAMPWRIGHT_MEMBER_REQUESTS_PER_MINUTE (-1) must be
+          LAMPWRIGHT_METRICS_TOKEN | no-such-file | LAMPWRIGHT_METRICS_TOKEN (no-such-file) must be a file
+          LAMPWRIGHT_S3_ENDPOINT | https://s3.example | LAMPWRIGHT_S3_ENDPOINT is for pictures in a bucket.
+          LAMPWRIGHT_PICTURES | s3://No_Bucket/at all | LAMPWRIGHT_PICTURES (s3://No_Bucket/at all) must be
           LAMPWRIGHT_DATABASE_OWNER_URL | postgresql://a | LAMPWRIGHT_DATABASE_OWNER_URL names the owner
           """)
   void aWrongSettingIsToldInOneLine(String key, String value, String told) {
@@ -61,6 +75,23 @@ class SettingsTest {
     SettingRefused refused = assertThrows(SettingRefused.class, () -> Settings.read(tls));
     assertTrue(String.valueOf(refused.getMessage()).contains("must begin with https"));
     assertTrue(Settings.read(Map.of("LAMPWRIGHT_PUBLIC_URL", "https://a.example")).isBehindProxy());
+  }
+
+  @Test
+  void theSecretOfAScraperIsLongAndNeverShown(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("metrics.token");
+    Map<String, String> environment = Map.of("LAMPWRIGHT_METRICS_TOKEN", file.toString());
+    for (String weak : List.of("", "too short", "with a space in it, but long enough otherwise")) {
+      Files.writeString(file, weak);
+      SettingRefused refused = assertThrows(SettingRefused.class, () -> Settings.read(environment));
+      assertTrue(String.valueOf(refused.getMessage()).contains("32 letters and digits"));
+      assertTrue(weak.isEmpty() || !String.valueOf(refused.getMessage()).contains(weak));
+    }
+    String secret = "0123456789abcdef".repeat(4);
+    Files.writeString(file, secret + "\n");
+    Running running = Settings.read(environment).running();
+    assertEquals(Optional.of(secret), running.metricsToken());
+    assertFalse(running.toString().contains(secret));
   }
 
   @Test

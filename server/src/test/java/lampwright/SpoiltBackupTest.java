@@ -32,6 +32,7 @@ import lampwright.picture.Drawn;
 import lampwright.schema.DatabaseRefused;
 import lampwright.schema.OwnedDatabase;
 import lampwright.schema.Snapshot;
+import lampwright.store.PicturePlace;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.junit.jupiter.api.BeforeAll;
@@ -79,7 +80,13 @@ class SpoiltBackupTest {
     try (Snapshot snapshot = database(house.database().ownerUrl()).snapshot()) {
       assertEquals(204, author.with("If-Match", "\"1\"").delete(place).statusCode());
       Path files = house.data().resolve("pictures").resolve(snapshot.identity());
-      BackupWriter.write(whole, snapshot, files, "a test", Instant.EPOCH, new Progress(out));
+      BackupWriter.write(
+          whole,
+          snapshot,
+          new PicturePlace.Folder(files).read(),
+          "a test",
+          Instant.EPOCH,
+          new Progress(out));
       assertTrue(WholeTables.pictures(files).size() >= 4);
     }
   }

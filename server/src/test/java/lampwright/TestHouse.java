@@ -119,6 +119,11 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback, Aut
     all.put("LAMPWRIGHT_PORT", "0");
     // To load the model takes a second; whoever tests it says so.
     all.putIfAbsent("LAMPWRIGHT_MEANING", "false");
+    all.putIfAbsent("LAMPWRIGHT_DRAIN_SECONDS", "0");
+    // Some tests ask for everything there is, as one person.
+    all.putIfAbsent("LAMPWRIGHT_MEMBER_REQUESTS_PER_MINUTE", "0");
+    all.putIfAbsent("LAMPWRIGHT_MEMBER_COSTLY_REQUESTS_PER_MINUTE", "0");
+    all.putIfAbsent("LAMPWRIGHT_VISITOR_REQUESTS_PER_MINUTE", "0");
     all.put("LAMPWRIGHT_DATA", there(data).toString());
     house =
         House.open(

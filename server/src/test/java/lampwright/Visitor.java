@@ -44,6 +44,11 @@ public final class Visitor {
     return new Visitor(client, base, more);
   }
 
+  /** The same visitor at another server. */
+  public Visitor at(URI other) {
+    return new Visitor(client, other, headers);
+  }
+
   /** The address of a path on this server. */
   public URI address(String path) {
     return base.resolve(path);

@@ -11,9 +11,13 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
 import java.util.Properties;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * A PostgreSQL that lives and dies with this process and keeps its files in a data folder.
+ *
+ * <p>Where it ends though nobody told it to, it is started again, on the same port.
  *
  * <p>It listens on the loopback address only, on a port that it chooses at each start. Whatever was
  * killed before, this process, the database, or both, the next start finds every committed row. A
@@ -21,19 +25,26 @@ import java.util.Properties;
  */
 public final class EmbeddedPostgres implements AutoCloseable {
 
+  private static final Logger log = LoggerFactory.getLogger(EmbeddedPostgres.class);
+
   /** The database that the server's tables are in. */
   public static final String DATABASE = "lampwright";
 
   private static final Duration PATIENCE = Duration.ofSeconds(60);
   private static final Duration RETRIES_END_AFTER = Duration.ofSeconds(10);
   private static final Duration BETWEEN_LOOKS = Duration.ofMillis(20);
+  private static final Duration LONGEST_WAIT = Duration.ofSeconds(10);
 
   private final DataFolder folder;
   private final Binaries binaries;
   private final Account account;
-  private final Postmaster postmaster;
   private final int port;
   private final String password;
+  private final Thread keeper =
+      Thread.ofPlatform().name("postgres-keeper").daemon().unstarted(this::keepAlive);
+
+  private volatile Postmaster postmaster;
+  private volatile boolean closing;
 
   private EmbeddedPostgres(
       DataFolder folder,
@@ -80,6 +91,7 @@ public final class EmbeddedPostgres implements AutoCloseable {
       EmbeddedPostgres started =
           new EmbeddedPostgres(folder, binaries, account, postmaster, port, password);
       if (started.isReadyWithDatabase()) {
+        started.keeper.start();
         return started;
       }
       String output = postmaster.output();
@@ -127,6 +139,50 @@ public final class EmbeddedPostgres implements AutoCloseable {
       pause();
     }
     return false;
+  }
+
+  /**
+   * Starts it again where it ends though nobody told it to, on the same port, so that whoever was
+   * connected finds it there: killed, out of memory, or by its own panic, such as of a full disk.
+   */
+  private void keepAlive() {
+    Duration wait = BETWEEN_LOOKS;
+    try {
+      while (!closing) {
+        postmaster.awaitEnd();
+        if (closing) {
+          return;
+        }
+        log.error(
+            "PostgreSQL has ended: {}. It is started again.",
+            Postmaster.reasonIn(postmaster.output()));
+        Thread.sleep(wait);
+        wait = revive() ? BETWEEN_LOOKS : min(wait.multipliedBy(2), LONGEST_WAIT);
+      }
+    } catch (InterruptedException e) {
+      // Nobody but close interrupts.
+      log.debug("PostgreSQL is not looked after any more", e);
+    }
+  }
+
+  private boolean revive() {
+    try {
+      new Residents(folder.cluster()).evict(binaries, account);
+      Postmaster next = Postmaster.start(binaries, account, folder.cluster(), port);
+      postmaster = next;
+      boolean ready = becomesReady();
+      if (ready) {
+        log.info("PostgreSQL is there again");
+      }
+      return ready;
+    } catch (IOException | SQLException | DataFolderUnusable e) {
+      log.error("PostgreSQL could not be started again", e);
+      return false;
+    }
+  }
+
+  private static Duration min(Duration one, Duration other) {
+    return one.compareTo(other) < 0 ? one : other;
   }
 
   private void createDatabase() throws SQLException {
@@ -194,6 +250,13 @@ public final class EmbeddedPostgres implements AutoCloseable {
   /** Stops in order and lets go of the folder. */
   @Override
   public void close() {
+    closing = true;
+    keeper.interrupt();
+    try {
+      keeper.join();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
     try (folder) {
       postmaster.stop(binaries, account);
     } catch (IOException e) {

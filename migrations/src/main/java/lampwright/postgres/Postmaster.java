@@ -126,6 +126,11 @@ final class Postmaster {
     return process.isAlive();
   }
 
+  /** Returns when it has ended. */
+  void awaitEnd() throws InterruptedException {
+    var _ = process.waitFor();
+  }
+
   long pid() {
     return process.pid();
   }

@@ -89,6 +89,32 @@ class EmbeddedPostgresTest {
   }
 
   @Test
+  void aKilledPostmasterIsStartedAgainAtTheSameAddress() throws Exception {
+    try (EmbeddedPostgres postgres = EmbeddedPostgres.start(data)) {
+      execute(postgres, "create table started_again (name text)");
+      execute(postgres, "insert into started_again values ('key')");
+      String address = postgres.jdbcUrl(EmbeddedPostgres.DATABASE);
+      kill(postgres.pid());
+      assertEquals("1", askUntilAnswered(postgres, "select count(*) from started_again"));
+      assertEquals(address, postgres.jdbcUrl(EmbeddedPostgres.DATABASE));
+    }
+  }
+
+  private static String askUntilAnswered(EmbeddedPostgres postgres, String sql)
+      throws SQLException {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+    while (true) {
+      try {
+        return ask(postgres, sql);
+      } catch (SQLException notYet) {
+        if (System.nanoTime() > end) {
+          throw notYet;
+        }
+      }
+    }
+  }
+
+  @Test
   void rowsSurviveAKilledServerAndNoProcessIsLeft() throws Exception {
     try (KilledServer server = KilledServer.start(data, "server_killed")) {
       server.kill();

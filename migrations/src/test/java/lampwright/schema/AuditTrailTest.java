@@ -45,6 +45,7 @@ class AuditTrailTest {
           Map.entry("second_factor", "told by the code: on, off"),
           Map.entry("recovery_code", "comes and goes with the second factor"),
           Map.entry("known_device", "follows from signing in"),
+          Map.entry("import_job", "how far it is; what it brings in is told of itself"),
           Map.entry("failed_try", "counts for minutes; what failed is told by the code"),
           Map.entry("password_reset", "told by the code: made, and the password changed"),
           Map.entry("former_member", "follows from the member, of whom it is told"),

@@ -1,9 +1,9 @@
 package lampwright.archive;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -78,7 +78,9 @@ public final class BagWriter {
       // What a camera has packed does not become smaller.
       zip.setLevel(file.isPicture() ? Deflater.NO_COMPRESSION : Deflater.DEFAULT_COMPRESSION);
       begin(file.path());
-      Files.copy(file.file(), zip);
+      try (InputStream in = file.opening().open()) {
+        in.transferTo(zip);
+      }
       zip.closeEntry();
     }
   }

@@ -74,7 +74,8 @@ public final class LinesFile implements AutoCloseable {
   /** What has been written, complete. */
   public PayloadFile finish() {
     close();
-    return new PayloadFile(path, HexFormat.of().formatHex(hash.digest()), bytes, file);
+    return new PayloadFile(
+        path, HexFormat.of().formatHex(hash.digest()), bytes, () -> Files.newInputStream(file));
   }
 
   @Override

@@ -1,7 +1,7 @@
 package lampwright.backup;
 
-import java.nio.file.Path;
 import java.util.Locale;
+import lampwright.store.PicturesUnavailable;
 
 /**
  * A backup cannot be made, or a file is none that can be restored. The message is one line for the
@@ -20,7 +20,7 @@ public final class BackupRefused extends RuntimeException {
   }
 
   /** That a file or folder could not be written. */
-  static BackupRefused unwritable(Path where, Exception e) {
+  static BackupRefused unwritable(Object where, Exception e) {
     String reason = String.valueOf(e.getMessage());
     return new BackupRefused(
         reason.toLowerCase(Locale.ROOT).contains("no space left")
@@ -31,8 +31,13 @@ public final class BackupRefused extends RuntimeException {
         e);
   }
 
+  /** That the store of pictures cannot be used. */
+  static BackupRefused withoutPictures(PicturesUnavailable e) {
+    return new BackupRefused(e.getMessage() + " Nothing was left there. Try again.", e);
+  }
+
   /** That what was read is not what was once written. */
-  static BackupRefused spoilt(Path file, String what) {
+  static BackupRefused spoilt(Object file, String what) {
     return new BackupRefused(
         "The backup %s is spoilt: %s. Nothing comes of it; take another backup."
             .formatted(file, what));

@@ -2,6 +2,7 @@ package lampwright.backup;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
@@ -26,7 +27,10 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import lampwright.schema.Snapshot;
 import lampwright.schema.TableShape;
+import lampwright.store.KeptFile;
 import lampwright.store.PictureFiles;
+import lampwright.store.PictureSource;
+import lampwright.store.PicturesUnavailable;
 
 /**
  * Writes a backup: beside its name first, under its name only when all of it is on the disk. One
@@ -39,7 +43,7 @@ public final class BackupWriter {
   private static final String UNFINISHED = ".part";
 
   private final Snapshot snapshot;
-  private final Path pictures;
+  private final PictureSource pictures;
   private final Progress progress;
   private final ZipOutputStream zip;
   private final OutputStream checksums;
@@ -50,7 +54,7 @@ public final class BackupWriter {
 
   private BackupWriter(
       Snapshot snapshot,
-      Path pictures,
+      PictureSource pictures,
       Progress progress,
       ZipOutputStream zip,
       OutputStream checksums,
@@ -82,14 +86,14 @@ public final class BackupWriter {
    * Writes it, for its maker's eyes only.
    *
    * @param target a name that nothing has yet
-   * @param pictures the folder of this database's pictures
+   * @param pictures of this database
    * @param madeBy the version of this program
    * @throws BackupRefused where the file cannot be written; nothing is left of it
    */
   public static Manifest write(
       Path target,
       Snapshot snapshot,
-      Path pictures,
+      PictureSource pictures,
       String madeBy,
       Instant madeAt,
       Progress progress) {
@@ -113,6 +117,8 @@ public final class BackupWriter {
       Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
       bringNamesToDisk(target);
       return manifest;
+    } catch (PicturesUnavailable e) {
+      throw BackupRefused.withoutPictures(e);
     } catch (IOException e) {
       throw BackupRefused.unwritable(target, e);
     } finally {
@@ -167,16 +173,18 @@ public final class BackupWriter {
   }
 
   private void writePicture(String sha256) throws IOException {
-    List<PictureFiles.Version> versions = PictureFiles.versionsIn(pictures, sha256);
+    List<KeptFile> versions = pictures.versions(sha256);
     if (versions.isEmpty() || !versions.getLast().name().equals(PictureFiles.ORIGINAL)) {
       lost.add(sha256);
       return;
     }
-    for (PictureFiles.Version version : versions) {
+    for (KeptFile version : versions) {
       String name = Entries.picture(new Entries.PictureVersion(sha256, version.name()));
       MessageDigest digest = Entries.sha256();
       begin(name);
-      Files.copy(version.file(), new DigestOutputStream(zip, digest));
+      try (InputStream in = version.open()) {
+        in.transferTo(new DigestOutputStream(zip, digest));
+      }
       end(name, digest);
       pictureFiles++;
     }

@@ -3,21 +3,19 @@ package lampwright.backup;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import lampwright.schema.Loading;
 import lampwright.schema.OwnedDatabase;
 import lampwright.schema.TableShape;
 import lampwright.store.PictureFiles;
+import lampwright.store.PicturePlace;
+import lampwright.store.PicturesUnavailable;
 
 /**
- * Restores a backup into an empty database and a folder of pictures. All rows are one transaction,
- * and the pictures lie in a folder that only the database with these rows will look into; so it is
+ * Restores a backup into an empty database and a place of pictures. All rows are one transaction,
+ * and the pictures lie in a place that only the database with these rows will look into; so it is
  * all there or nothing is, whatever fails.
  */
 public final class Restoring {
@@ -35,12 +33,12 @@ public final class Restoring {
   /**
    * Restores all of it, and brings the tables to this program's version then.
    *
-   * @param pictures the folder of all databases' pictures
+   * @param pictures the place of all databases' pictures
    * @throws BackupRefused where the backup is spoilt or the pictures cannot be written
    * @throws lampwright.schema.DatabaseRefused where the database is not empty or does not take it
    */
   public static void restore(
-      BackupFile backup, OwnedDatabase database, Path pictures, Progress progress) {
+      BackupFile backup, OwnedDatabase database, PicturePlace pictures, Progress progress) {
     backup.verify(progress);
     try (Loading loading = database.load(backup.manifest().schema())) {
       new Restoring(backup, loading, progress).restoreInto(pictures);
@@ -48,7 +46,7 @@ public final class Restoring {
     database.migrate();
   }
 
-  private void restoreInto(Path pictures) {
+  private void restoreInto(PicturePlace pictures) {
     mustHaveItsTables();
     backup.forEach(
         new BackupFile.EachFile() {
@@ -70,16 +68,20 @@ public final class Restoring {
           }
         });
     loading.finish();
-    Path folder = pictures.resolve(loading.identity());
-    boolean done = false;
-    try {
-      restorePictures(folder);
-      loading.commit();
-      done = true;
-    } finally {
-      if (!done) {
-        forget(folder);
+    PicturePlace place = pictures.of(loading.identity());
+    try (PictureFiles files = place.open()) {
+      boolean done = false;
+      try {
+        restorePictures(place, files);
+        loading.commit();
+        done = true;
+      } finally {
+        if (!done) {
+          forget(files);
+        }
       }
+    } catch (PicturesUnavailable e) {
+      throw BackupRefused.withoutPictures(e);
     }
   }
 
@@ -92,8 +94,8 @@ public final class Restoring {
     }
   }
 
-  private void restorePictures(Path folder) {
-    try (PictureFiles files = PictureFiles.open(folder)) {
+  private void restorePictures(PicturePlace place, PictureFiles files) {
+    try {
       backup.forEach(
           new BackupFile.EachFile() {
             private long done;
@@ -105,7 +107,7 @@ public final class Restoring {
 
             @Override
             public void picture(Entries.PictureVersion version, InputStream in) throws IOException {
-              put(folder, files, version, in);
+              put(place, files, version, in);
               done++;
               progress.tell(
                   () ->
@@ -115,13 +117,14 @@ public final class Restoring {
           });
       mustHaveEveryPicture(files);
     } catch (UncheckedIOException e) {
-      throw BackupRefused.unwritable(folder, e);
+      throw BackupRefused.unwritable(place, e);
     }
   }
 
-  private void put(Path folder, PictureFiles files, Entries.PictureVersion version, InputStream in)
+  private void put(
+      PicturePlace place, PictureFiles files, Entries.PictureVersion version, InputStream in)
       throws BackupFile.Unreadable {
-    try (PictureFiles.Arrival arrival = received(folder, files, in)) {
+    try (PictureFiles.Arrival arrival = received(place, files, in)) {
       if (version.name().equals(PictureFiles.ORIGINAL)
           && !version.sha256().equals(arrival.sha256())) {
         throw BackupRefused.spoilt(
@@ -131,23 +134,24 @@ public final class Restoring {
     }
   }
 
-  private static PictureFiles.Arrival received(Path folder, PictureFiles files, InputStream in)
-      throws BackupFile.Unreadable {
+  private static PictureFiles.Arrival received(
+      PicturePlace place, PictureFiles files, InputStream in) throws BackupFile.Unreadable {
     try {
       return files.receive(in, Long.MAX_VALUE).orElseThrow();
     } catch (BackupFile.Unreadable e) {
       throw e;
     } catch (IOException e) {
-      throw BackupRefused.unwritable(folder, e);
+      throw BackupRefused.unwritable(place, e);
     }
   }
 
   private void mustHaveEveryPicture(PictureFiles files) {
     Set<String> lost = new HashSet<>(backup.lost());
     try {
+      Set<String> complete = files.list().complete();
       loading.forEachPicture(
           sha256 -> {
-            if (files.find(sha256, PictureFiles.ORIGINAL).isEmpty() && !lost.contains(sha256)) {
+            if (!complete.contains(sha256) && !lost.contains(sha256)) {
               throw BackupRefused.spoilt(backup.path(), "it lacks the picture " + sha256);
             }
           });
@@ -156,15 +160,10 @@ public final class Restoring {
     }
   }
 
-  private static void forget(Path folder) {
-    if (!Files.exists(folder)) {
-      return;
-    }
-    try (Stream<Path> tree = Files.walk(folder)) {
-      for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(path);
-      }
-    } catch (IOException e) {
+  private static void forget(PictureFiles files) {
+    try {
+      files.deleteAll();
+    } catch (UncheckedIOException | PicturesUnavailable e) {
       // What is left belongs to a database that never came to be; no server looks into it.
     }
   }

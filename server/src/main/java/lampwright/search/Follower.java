@@ -63,6 +63,11 @@ public final class Follower implements AutoCloseable {
     return progress.state();
   }
 
+  /** Up to where in the change log searches show what is there. */
+  public Bookmark position() {
+    return progress.visible();
+  }
+
   /**
    * For how long the index may have lacked a change; zero where it lacked none at the last look.
    */

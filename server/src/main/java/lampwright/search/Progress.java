@@ -41,6 +41,15 @@ final class Progress {
     }
   }
 
+  Bookmark visible() {
+    lock.lock();
+    try {
+      return visible;
+    } finally {
+      lock.unlock();
+    }
+  }
+
   void show(FollowerState now) {
     lock.lock();
     try {

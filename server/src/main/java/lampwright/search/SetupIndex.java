@@ -108,6 +108,11 @@ public final class SetupIndex implements AutoCloseable {
     return read(searcher -> searcher.count(all));
   }
 
+  /** How many setups of all studios searches can find. */
+  public int count() {
+    return read(searcher -> searcher.count(new FieldExistsQuery(EntryDocument.CHANGED)));
+  }
+
   /** Where the last commit stands in the change log; {@link Bookmark#START} before a rebuild. */
   public Bookmark bookmark() {
     return live.committed().bookmark();
@@ -211,6 +216,9 @@ public final class SetupIndex implements AutoCloseable {
         }
       } catch (IOException e) {
         throw failure(e);
+      } catch (InternalError e) {
+        // A file that was cut off while it was mapped into memory is found out so.
+        throw broken(e);
       }
     }
   }
@@ -310,6 +318,11 @@ public final class SetupIndex implements AutoCloseable {
     }
   }
 
+  private IndexFailure broken(Throwable e) {
+    needsRebuild = Optional.of("it was found broken");
+    return new IndexFailure.Broken("The index (" + folder + ") is broken.", e);
+  }
+
   private IndexFailure failure(IOException e) {
     boolean broken =
         e instanceof CorruptIndexException
@@ -319,8 +332,7 @@ public final class SetupIndex implements AutoCloseable {
             || e instanceof EOFException
             || e instanceof NoSuchFileException;
     if (broken) {
-      needsRebuild = Optional.of("it was found broken");
-      return new IndexFailure.Broken("The index (" + folder + ") is broken.", e);
+      return broken(e);
     }
     String what = e instanceof FileSystemException file ? file.getReason() : e.getMessage();
     return new IndexFailure.NotWritten(

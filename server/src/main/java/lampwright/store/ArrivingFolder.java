@@ -1,7 +1,9 @@
 package lampwright.store;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
@@ -9,8 +11,11 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -25,6 +30,7 @@ import java.util.stream.Stream;
 final class ArrivingFolder implements AutoCloseable {
 
   private static final String LOCK = ".lock";
+  private static final int PIECE = 64 * 1024;
 
   private final Path own;
   private final Path lockFile;
@@ -94,6 +100,57 @@ final class ArrivingFolder implements AutoCloseable {
   /** A new empty file in it. */
   Path newFile() throws IOException {
     return Files.createTempFile(own, "picture", "");
+  }
+
+  /** See {@link PictureFiles#receive}. */
+  Optional<PictureFiles.Arrival> receive(InputStream in, long mostBytes) throws IOException {
+    Path file = newFile();
+    boolean kept = false;
+    try (FileChannel out = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      MessageDigest hash = sha256();
+      byte[] piece = new byte[PIECE];
+      long bytes = 0;
+      for (int read = in.read(piece); read >= 0; read = in.read(piece)) {
+        bytes += read;
+        if (bytes > mostBytes) {
+          return Optional.empty();
+        }
+        hash.update(piece, 0, read);
+        write(out, ByteBuffer.wrap(piece, 0, read));
+      }
+      out.force(true);
+      kept = true;
+      return Optional.of(
+          new PictureFiles.Arrival(file, HexFormat.of().formatHex(hash.digest()), bytes));
+    } finally {
+      if (!kept) {
+        Files.deleteIfExists(file);
+      }
+    }
+  }
+
+  /** A new file with bytes in it, brought to the disk. */
+  Path write(byte[] bytes) throws IOException {
+    Path file = newFile();
+    try (FileChannel out = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      write(out, ByteBuffer.wrap(bytes));
+      out.force(true);
+    }
+    return file;
+  }
+
+  private static void write(FileChannel out, ByteBuffer bytes) throws IOException {
+    while (bytes.hasRemaining()) {
+      out.write(bytes);
+    }
+  }
+
+  static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java has SHA-256", e);
+    }
   }
 
   boolean isUsable() {

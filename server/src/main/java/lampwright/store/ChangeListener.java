@@ -10,12 +10,13 @@ import lampwright.schema.WorkingDatabase;
 import org.postgresql.PGConnection;
 
 /**
- * Hears that something was committed, by any server process. Only a hint, to look sooner: the log
- * says what. Belongs to one thread. After a {@link DatabaseUnavailable} open another.
+ * Hears that something of a kind was committed, by any server process. Only a hint, to look sooner:
+ * the log says what. Belongs to one thread. After a {@link DatabaseUnavailable} open another.
  */
 public final class ChangeListener implements AutoCloseable {
 
   static final String CHANNEL = "lampwright_change";
+  static final String IMPORTS = "lampwright_import";
 
   private final Connection connection;
 
@@ -23,7 +24,7 @@ public final class ChangeListener implements AutoCloseable {
     this.connection = connection;
   }
 
-  static ChangeListener on(WorkingDatabase where) {
+  static ChangeListener on(WorkingDatabase where, String channel) {
     Properties properties = new Properties();
     properties.setProperty("user", where.user());
     properties.setProperty("password", where.password());
@@ -33,7 +34,7 @@ public final class ChangeListener implements AutoCloseable {
     try {
       Connection connection = DriverManager.getConnection(where.jdbcUrl(), properties);
       try (Statement statement = connection.createStatement()) {
-        statement.execute("listen " + CHANNEL);
+        statement.execute("listen " + channel);
       } catch (SQLException e) {
         connection.close();
         throw e;

@@ -8,14 +8,21 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import lampwright.people.Asker;
 import lampwright.people.StudioId;
 import lampwright.schema.WorkingDatabase;
+import org.jooq.Configuration;
 import org.jooq.DSLContext;
 import org.jooq.SQLDialect;
 import org.jooq.conf.Settings;
 import org.jooq.impl.DSL;
+import org.jooq.impl.DefaultConfiguration;
+import org.jooq.impl.DefaultConnectionProvider;
 
 /**
  * The way in: opens a transaction for somebody and hands it on. Every row of a studio is read and
@@ -33,19 +40,47 @@ public final class Database implements AutoCloseable {
 
   private final WorkingDatabase where;
   private final HikariDataSource pool;
-  private final Settings settings;
+  private final DatabaseWatch watch;
+  private final Map<Working, Configuration> configurations = new EnumMap<>(Working.class);
   private final Clock clock;
 
-  /** Connects lazily; {@link WorkingDatabase} has proved who we work as. */
-  public Database(WorkingDatabase where, int connections, Clock clock) {
-    this.where = where;
-    this.pool = new HikariDataSource(poolOf(where, connections));
-    this.settings = new Settings().withExecuteLogging(false);
-    this.clock = clock;
+  /** As whom a transaction is open; what the log calls it. */
+  private enum Working {
+    MEMBER,
+    PERSON,
+    SERVER,
+    NOBODY,
+    INDEXER;
+
+    private String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
-  private static HikariConfig poolOf(WorkingDatabase where, int connections) {
+  /** The same, watched by nobody but the log. */
+  public Database(WorkingDatabase where, int connections, Clock clock) {
+    this(where, connections, clock, DatabaseWatch.unmetered());
+  }
+
+  /** Connects lazily; {@link WorkingDatabase} has proved who we work as. */
+  public Database(WorkingDatabase where, int connections, Clock clock, DatabaseWatch watch) {
+    this.where = where;
+    this.watch = watch;
+    this.pool = new HikariDataSource(poolOf(where, connections, watch));
+    this.clock = clock;
+    for (Working as : Working.values()) {
+      configurations.put(
+          as,
+          new DefaultConfiguration()
+              .set(SQLDialect.POSTGRES)
+              .set(new Settings().withExecuteLogging(false))
+              .set(() -> new StatementTime(watch, as.word())));
+    }
+  }
+
+  private static HikariConfig poolOf(WorkingDatabase where, int connections, DatabaseWatch watch) {
     HikariConfig config = new HikariConfig();
+    watch.meters().ifPresent(config::setMetricRegistry);
     config.setPoolName("lampwright");
     config.setJdbcUrl(where.jdbcUrl());
     config.setUsername(where.user());
@@ -71,13 +106,15 @@ public final class Database implements AutoCloseable {
    * @throws NotEntered where they do not belong to it; nothing is done then
    */
   public <T> T inStudio(StudioId studio, Asker asker, Function<StudioTransaction, T> work) {
-    return transact(sql -> work.apply(StudioTransaction.ofMember(sql, now(), studio, asker)));
+    return transact(
+        Working.MEMBER, sql -> work.apply(StudioTransaction.ofMember(sql, now(), studio, asker)));
   }
 
   /** The same, where everything is read as it was at one moment, whatever others change. */
   public <T> T inStudioAtOneMoment(
       StudioId studio, Asker asker, Function<StudioTransaction, T> work) {
     return transact(
+        Working.MEMBER,
         sql -> {
           sql.execute("set transaction isolation level repeatable read");
           return work.apply(StudioTransaction.ofMember(sql, now(), studio, asker));
@@ -86,17 +123,17 @@ public final class Database implements AutoCloseable {
 
   /** For a person who has not chosen a studio. */
   public <T> T asPerson(Asker asker, Function<PersonTransaction, T> work) {
-    return transact(sql -> work.apply(new PersonTransaction(sql, now(), asker)));
+    return transact(Working.PERSON, sql -> work.apply(new PersonTransaction(sql, now(), asker)));
   }
 
   /** For the server itself in a studio. */
   public <T> T inStudioForUpkeep(StudioId studio, Function<UpkeepTransaction, T> work) {
-    return transact(sql -> work.apply(new UpkeepTransaction(sql, now(), studio)));
+    return transact(Working.SERVER, sql -> work.apply(new UpkeepTransaction(sql, now(), studio)));
   }
 
   /** For nobody yet. */
   public <T> T anonymous(Function<AnonymousTransaction, T> work) {
-    return transact(sql -> work.apply(new AnonymousTransaction(sql, now())));
+    return transact(Working.NOBODY, sql -> work.apply(new AnonymousTransaction(sql, now())));
   }
 
   /**
@@ -104,9 +141,9 @@ public final class Database implements AutoCloseable {
    * be kept.
    */
   public <T> T eachByItself(Function<AnonymousTransaction, T> work) {
-    try (Connection connection = connection()) {
+    try (Connection connection = connection(Working.NOBODY)) {
       connection.setAutoCommit(true);
-      return work.apply(new AnonymousTransaction(sql(connection), now()));
+      return work.apply(new AnonymousTransaction(sql(connection, Working.NOBODY), now()));
     } catch (SQLException e) {
       throw DatabaseUnavailable.of(e);
     } catch (RuntimeException e) {
@@ -125,9 +162,9 @@ public final class Database implements AutoCloseable {
 
   /** For the search index, which closes it when it has read enough. */
   public IndexerTransaction beginAsIndexer() {
-    Connection connection = connection();
+    Connection connection = connection(Working.INDEXER);
     try {
-      return new IndexerTransaction(connection, sql(connection), now());
+      return new IndexerTransaction(connection, sql(connection, Working.INDEXER), now());
     } catch (RuntimeException e) {
       rollBackAndClose(connection, e);
       throw DatabaseUnavailable.orElse(e);
@@ -136,7 +173,12 @@ public final class Database implements AutoCloseable {
 
   /** Waits for changes on a connection of its own. */
   public ChangeListener listen() {
-    return ChangeListener.on(where);
+    return ChangeListener.on(where, ChangeListener.CHANNEL);
+  }
+
+  /** Waits for orders about imports on a connection of its own. */
+  public ChangeListener listenForImports() {
+    return ChangeListener.on(where, ChangeListener.IMPORTS);
   }
 
   /** Returns when the database answers; for the readiness check. */
@@ -144,11 +186,11 @@ public final class Database implements AutoCloseable {
     anonymous(transaction -> transaction.sql().selectOne().fetch());
   }
 
-  private <T> T transact(Function<DSLContext, T> work) {
-    try (Connection connection = connection()) {
+  private <T> T transact(Working as, Function<DSLContext, T> work) {
+    try (Connection connection = connection(as)) {
       T result;
       try {
-        result = work.apply(sql(connection));
+        result = work.apply(sql(connection, as));
       } catch (RuntimeException | Error e) {
         rollBack(connection, e);
         throw e;
@@ -162,11 +204,14 @@ public final class Database implements AutoCloseable {
     }
   }
 
-  private Connection connection() {
+  private Connection connection(Working as) {
+    long begun = System.nanoTime();
     try {
       return pool.getConnection();
     } catch (SQLException e) {
       throw DatabaseUnavailable.of(e);
+    } finally {
+      watch.waited(as.word(), System.nanoTime() - begun);
     }
   }
 
@@ -186,8 +231,10 @@ public final class Database implements AutoCloseable {
     }
   }
 
-  private DSLContext sql(Connection connection) {
-    return DSL.using(connection, SQLDialect.POSTGRES, settings);
+  private DSLContext sql(Connection connection, Working as) {
+    return DSL.using(
+        Objects.requireNonNull(configurations.get(as))
+            .derive(new DefaultConnectionProvider(connection)));
   }
 
   /** PostgreSQL keeps microseconds; what we return must equal what is read again. */

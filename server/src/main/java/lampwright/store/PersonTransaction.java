@@ -13,9 +13,14 @@ public sealed class PersonTransaction extends Transaction permits StudioTransact
   private final Asker asker;
 
   PersonTransaction(DSLContext sql, Instant now, Asker asker) {
+    this(sql, asker, now);
+    set("lampwright.person", asker.person().text());
+  }
+
+  /** For whom the database has been told of already. */
+  PersonTransaction(DSLContext sql, Asker asker, Instant now) {
     super(sql, now);
     this.asker = asker;
-    set("lampwright.person", asker.person().text());
   }
 
   public PersonId person() {

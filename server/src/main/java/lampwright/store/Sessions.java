@@ -1,10 +1,12 @@
 package lampwright.store;
 
+import static lampwright.schema.generated.Tables.PERSON;
 import static lampwright.schema.generated.Tables.SESSION;
 
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import lampwright.people.Person;
 import lampwright.people.PersonId;
 import lampwright.people.SecretHash;
 import org.jooq.Record;
@@ -62,6 +64,24 @@ public final class Sessions {
   /** The session of a secret, unless it has ended, expired or waits for a code. */
   public Optional<Session> find(SecretHash token) {
     return find(token, false);
+  }
+
+  /** Who is signed in by a session. */
+  public record SignedIn(Session session, Person person) {}
+
+  /** Who is signed in by a secret, in one round trip; empty as {@link #find} is. */
+  public Optional<SignedIn> findSignedIn(SecretHash token) {
+    return in.sql()
+        .select(SESSION.fields())
+        .select(People.OF_A_PERSON)
+        .from(SESSION)
+        .join(PERSON)
+        .on(PERSON.ID.eq(SESSION.PERSON_ID))
+        .where(SESSION.TOKEN_HASH.eq(token.bytes()))
+        .and(SESSION.EXPIRES_AT.gt(in.now()))
+        .andNot(SESSION.WAITS_FOR_CODE)
+        .and(PERSON.SIGNS_IN)
+        .fetchOptional(found -> new SignedIn(session(found), People.person(found)));
   }
 
   /** The session of a secret that waits for a code, unless it has expired. */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import lampwright.meaning.Meaning;
 import lampwright.meaning.SentenceModel;
 import lampwright.people.StudioId;
+import org.jooq.Condition;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
 
@@ -34,16 +35,35 @@ public final class SetupMeanings {
         .and(SETUP_MEANING.SETUP_ID.eq(SETUP.ID))
         .leftJoin(SETUP_SIGNATURE)
         .on(ChangeLog.isOfCurrentRevision())
-        .where(SETUP.DELETED_AT.isNull())
+        .where(isWanting())
+        .orderBy(SETUP.CHANGED_AT.desc())
+        .limit(limit)
+        .fetch(found -> ChangeLog.ofStudio(new StudioId(found.get(SETUP.STUDIO_ID)), found));
+  }
+
+  /** How many setups there are of which {@link #wanting} gives some. */
+  public static int countWanting(IndexerTransaction in) {
+    return in.sql()
+        .selectCount()
+        .from(SETUP)
+        .leftJoin(SETUP_MEANING)
+        .on(SETUP_MEANING.STUDIO_ID.eq(SETUP.STUDIO_ID))
+        .and(SETUP_MEANING.SETUP_ID.eq(SETUP.ID))
+        .where(isWanting())
+        .fetchSingle()
+        .value1();
+  }
+
+  private static Condition isWanting() {
+    return SETUP
+        .DELETED_AT
+        .isNull()
         .and(
             SETUP_MEANING
                 .SETUP_ID
                 .isNull()
                 .or(SETUP_MEANING.REVISION.ne(SETUP.REVISION))
-                .or(SETUP_MEANING.MODEL.ne(SentenceModel.NAME)))
-        .orderBy(SETUP.CHANGED_AT.desc())
-        .limit(limit)
-        .fetch(found -> ChangeLog.ofStudio(new StudioId(found.get(SETUP.STUDIO_ID)), found));
+                .or(SETUP_MEANING.MODEL.ne(SentenceModel.NAME)));
   }
 
   /**

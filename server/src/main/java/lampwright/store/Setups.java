@@ -1,5 +1,8 @@
 package lampwright.store;
 
+import static lampwright.schema.generated.Tables.FORMER_MEMBER;
+import static lampwright.schema.generated.Tables.MEMBER;
+import static lampwright.schema.generated.Tables.PERSON;
 import static lampwright.schema.generated.Tables.SETUP;
 import static lampwright.schema.generated.Tables.SETUP_REVISION;
 
@@ -17,6 +20,7 @@ import lampwright.setup.Child;
 import lampwright.setup.Parent;
 import lampwright.setup.SetupId;
 import lampwright.setup.Standing;
+import org.jooq.Condition;
 import org.jooq.Field;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
@@ -107,6 +111,76 @@ public final class Setups {
 
   public Optional<StoredSetup> find(SetupId id) {
     return documents.find(id.text()).map(Setups::setup);
+  }
+
+  /**
+   * A setup with what stands beside it, in one round trip: it is what is asked for most.
+   *
+   * @param standings only where it stands so; of what it was made from the same
+   */
+  public Optional<ToldSetup> findTold(SetupId id, Set<Standing> standings) {
+    return in.sql()
+        .select(SETUP.ID, SETUP.REVISION, SETUP.TITLE, SETUP.DOCUMENT, SETUP.CHANGED_AT)
+        .select(SETUP.CHANGED_BY, SETUP.STATE, SETUP.ARCHIVED)
+        .select(SETUP.PARENT_ID, SETUP.PARENT_REVISION, SETUP_REVISION.TITLE)
+        .select(Names.COLUMNS)
+        .from(SETUP)
+        .leftJoin(PERSON)
+        .on(PERSON.ID.eq(SETUP.CHANGED_BY))
+        .and(Names.isKnown(in))
+        .leftJoin(MEMBER)
+        .on(Names.isMember(in))
+        .leftJoin(FORMER_MEMBER)
+        .on(Names.wasMember(in))
+        .leftJoin(SETUP_REVISION)
+        .on(SETUP_REVISION.STUDIO_ID.eq(SETUP.STUDIO_ID))
+        .and(SETUP_REVISION.SETUP_ID.eq(SETUP.PARENT_ID))
+        .and(SETUP_REVISION.REVISION.eq(SETUP.PARENT_REVISION))
+        .and(SetupHistory.stoodSo(standings))
+        .where(isLiving(id, standings))
+        .fetchOptional(Setups::told);
+  }
+
+  private static ToldSetup told(Record found) {
+    return new ToldSetup(
+        new StoredSetup(
+            new SetupId(found.get(SETUP.ID)),
+            found.get(SETUP.REVISION),
+            found.get(SETUP.DOCUMENT).data(),
+            found.get(SETUP.TITLE),
+            found.get(SETUP.CHANGED_AT),
+            new PersonId(found.get(SETUP.CHANGED_BY)),
+            standing(found)),
+        Names.of(found),
+        Optional.ofNullable(found.get(SETUP_REVISION.TITLE))
+            .map(
+                title ->
+                    new Parent(
+                        new SetupId(found.get(SETUP.PARENT_ID)),
+                        found.get(SETUP.PARENT_REVISION),
+                        title)));
+  }
+
+  /**
+   * Which revision of a setup is the current one.
+   *
+   * @param standings only where it stands so
+   */
+  public Optional<Integer> findRevisionNow(SetupId id, Set<Standing> standings) {
+    return in.sql()
+        .select(SETUP.REVISION)
+        .from(SETUP)
+        .where(isLiving(id, standings))
+        .fetchOptional(SETUP.REVISION);
+  }
+
+  private Condition isLiving(SetupId id, Set<Standing> standings) {
+    return SETUP
+        .STUDIO_ID
+        .eq(in.studio().text())
+        .and(SETUP.ID.eq(id.text()))
+        .and(SETUP.DELETED_AT.isNull())
+        .and(SetupHistory.standsSo(SETUP.STATE, SETUP.ARCHIVED, standings));
   }
 
   /** Those of some setups that the studio has, by their ids. */

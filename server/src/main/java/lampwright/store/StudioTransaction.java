@@ -1,16 +1,13 @@
 package lampwright.store;
 
-import static lampwright.schema.generated.Tables.MEMBER;
-import static org.jooq.impl.DSL.coalesce;
-import static org.jooq.impl.DSL.field;
-import static org.jooq.impl.DSL.select;
 import static org.jooq.impl.DSL.val;
 
 import java.time.Instant;
+import java.util.Optional;
 import lampwright.people.Asker;
+import lampwright.people.Role;
 import lampwright.people.StudioId;
 import org.jooq.DSLContext;
-import org.jooq.Field;
 
 /**
  * A transaction for a person in a studio. It sees that studio's rows and no other's; nobody gets
@@ -18,11 +15,32 @@ import org.jooq.Field;
  */
 public final class StudioTransaction extends PersonTransaction {
 
-  private final StudioId studio;
+  /**
+   * Says to row-level security who asks, finds what they are in the studio, and opens it where they
+   * are something: one round trip, because every request makes it. The second step reads what the
+   * first one gave back and the third what the second one did, so they come in this order.
+   */
+  private static final String ENTER =
+      """
+      with asker as materialized (
+        select set_config('lampwright.person', {0}, true) as person),
+      found as materialized (
+        select (select m.role from lampwright.member m
+          where m.studio_id = {1} and m.person_id = asker.person) as role
+        from asker)
+      select set_config('lampwright.studio', case when role is null then '' else {1} end, true),
+        role
+      from found
+      """;
 
-  private StudioTransaction(DSLContext sql, Instant now, StudioId studio, Asker asker) {
-    super(sql, now, asker);
+  private final StudioId studio;
+  private final Optional<Role> role;
+
+  private StudioTransaction(
+      DSLContext sql, Instant now, StudioId studio, Asker asker, Optional<Role> role) {
+    super(sql, asker, now);
     this.studio = studio;
+    this.role = role;
   }
 
   /**
@@ -32,34 +50,35 @@ public final class StudioTransaction extends PersonTransaction {
    *     studio
    */
   static StudioTransaction ofMember(DSLContext sql, Instant now, StudioId studio, Asker asker) {
-    StudioTransaction entered = new StudioTransaction(sql, now, studio, asker);
-    boolean isOpen =
-        asker.reach().includes(studio)
-            && entered.set("lampwright.studio", entered.onlyAsMember()).equals(studio.text());
-    if (!isOpen) {
+    if (!asker.reach().includes(studio)) {
       throw new NotEntered();
     }
-    return entered;
+    Role role =
+        sql.resultQuery(ENTER, val(asker.person().text()), val(studio.text()))
+            .fetchSingle()
+            .map(found -> Optional.ofNullable(found.get(1, String.class)))
+            .map(Role::of)
+            .orElseThrow(NotEntered::new);
+    return new StudioTransaction(sql, now, studio, asker, Optional.of(asker.reach().limit(role)));
   }
 
   /** Of whom something other than membership lets in; the caller has made sure of that. */
   static StudioTransaction opened(DSLContext sql, Instant now, StudioId studio, Asker asker) {
-    StudioTransaction entered = new StudioTransaction(sql, now, studio, asker);
-    entered.set("lampwright.studio", val(studio.text()));
+    StudioTransaction entered = new StudioTransaction(sql, now, studio, asker, Optional.empty());
+    entered.set("lampwright.person", asker.person().text());
+    entered.set("lampwright.studio", studio.text());
     return entered;
-  }
-
-  private Field<String> onlyAsMember() {
-    return coalesce(
-        field(
-            select(MEMBER.STUDIO_ID)
-                .from(MEMBER)
-                .where(MEMBER.STUDIO_ID.eq(studio.text()))
-                .and(MEMBER.PERSON_ID.eq(person().text()))),
-        val(""));
   }
 
   public StudioId studio() {
     return studio;
+  }
+
+  /**
+   * What the person is in the studio, as it was when they entered it; empty where something other
+   * than membership let them in.
+   */
+  public Optional<Role> role() {
+    return role;
   }
 }

@@ -1,10 +1,13 @@
 package lampwright.store;
 
+import static lampwright.schema.generated.Tables.PERSON;
 import static lampwright.schema.generated.Tables.TOKEN;
+import static org.jooq.impl.DSL.val;
 
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import lampwright.people.Person;
 import lampwright.people.PersonId;
 import lampwright.people.Reach;
 import lampwright.people.Role;
@@ -35,6 +38,13 @@ public final class Tokens {
     this.in = in;
   }
 
+  /**
+   * Lets nobody else make one for the person until the transaction ends, so that they count right.
+   */
+  public void hold(PersonId person) {
+    in.sql().fetch("select pg_advisory_xact_lock(hashtextextended({0}, 25))", val(person.text()));
+  }
+
   public Token create(
       PersonId person,
       String id,
@@ -63,6 +73,27 @@ public final class Tokens {
         .where(TOKEN.TOKEN_HASH.eq(secret.bytes()))
         .and(TOKEN.EXPIRES_AT.isNull().or(TOKEN.EXPIRES_AT.gt(in.now())))
         .fetchOptional(Tokens::token);
+  }
+
+  /**
+   * Who comes by a token.
+   *
+   * @param person who made it
+   */
+  public record Bearer(Token token, Person person) {}
+
+  /** Who has a secret, in one round trip; empty where it has ended or its maker has gone. */
+  public Optional<Bearer> findBearer(SecretHash secret) {
+    return in.sql()
+        .select(TOKEN.fields())
+        .select(People.OF_A_PERSON)
+        .from(TOKEN)
+        .join(PERSON)
+        .on(PERSON.ID.eq(TOKEN.PERSON_ID))
+        .where(TOKEN.TOKEN_HASH.eq(secret.bytes()))
+        .and(TOKEN.EXPIRES_AT.isNull().or(TOKEN.EXPIRES_AT.gt(in.now())))
+        .and(PERSON.SIGNS_IN)
+        .fetchOptional(found -> new Bearer(token(found), People.person(found)));
   }
 
   /** A person's tokens, the newest first. */

@@ -2,8 +2,6 @@ package lampwright.tasks;
 
 import java.time.Duration;
 import java.util.Optional;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import lampwright.gear.Kit;
@@ -42,7 +40,8 @@ public final class Adapting {
   private final Database database;
 
   /** The search is nothing but computing: more at a time than cores would make all slower. */
-  private final Semaphore places = new Semaphore(Runtime.getRuntime().availableProcessors(), true);
+  private final Turns turns =
+      new Turns(Runtime.getRuntime().availableProcessors(), LONGEST_WAIT, LONGEST_WAIT);
 
   public Adapting(Database database) {
     this.database = database;
@@ -109,20 +108,10 @@ public final class Adapting {
     return () -> System.nanoTime() - start > longest.toNanos();
   }
 
-  /** Computes what takes long, when a place is free. */
+  /** Computes what takes long, when it is its turn. */
   private <T> T inPlace(Supplier<T> work) {
-    try {
-      if (!places.tryAcquire(LONGEST_WAIT.toMillis(), TimeUnit.MILLISECONDS)) {
-        throw Refused.unavailable(LONGEST_WAIT);
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw Refused.unavailable(LONGEST_WAIT);
-    }
-    try {
+    try (var _ = turns.take()) {
       return work.get();
-    } finally {
-      places.release();
     }
   }
 

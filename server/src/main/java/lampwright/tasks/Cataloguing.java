@@ -21,6 +21,7 @@ import lampwright.store.ArchivedAuthors;
 import lampwright.store.Database;
 import lampwright.store.FormerMembers;
 import lampwright.store.Members;
+import lampwright.store.Names;
 import lampwright.store.Page;
 import lampwright.store.Saving;
 import lampwright.store.Setups;
@@ -154,21 +155,35 @@ public final class Cataloguing {
         });
   }
 
+  /**
+   * Which revision of a setup is the current one, without reading it.
+   *
+   * @throws Refused NotFound where there is none that the caller may see
+   */
+  public int revision(Caller caller, StudioId studio, SetupId id) {
+    return database.inStudio(
+        studio,
+        caller.asker(),
+        in ->
+            new Setups(in)
+                .findRevisionNow(id, Sight.ask(in).standings())
+                .orElseThrow(Refused::notFound));
+  }
+
   static Catalogued get(StudioTransaction in, Sight sight, SetupId id) {
     return find(in, sight, id).orElseThrow(Refused::notFound);
   }
 
   static Optional<Catalogued> find(StudioTransaction in, Sight sight, SetupId id) {
-    return sight
-        .find(in, id)
+    return new Setups(in)
+        .findTold(id, sight.standings())
         .map(
-            stored ->
+            told ->
                 catalogued(
-                    stored,
-                    name(in, stored.changedBy()),
-                    Optional.ofNullable(
-                        new Setups(in).listParents(List.of(id), sight.standings()).get(id)),
-                    StoredDocuments.read(SetupDocument.FORM, stored.document())));
+                    told.stored(),
+                    told.changedBy(),
+                    told.parent(),
+                    StoredDocuments.read(SetupDocument.FORM, told.stored().document())));
   }
 
   /** The titles of the setups that the caller may see and that were changed last, by title. */
@@ -189,7 +204,7 @@ public final class Cataloguing {
 
   /** What somebody is called who may have left the studio. */
   static String name(StudioTransaction in, PersonId person) {
-    return names(in).getOrDefault(person, FormerName.UNNAMED);
+    return new Names(in).find(person);
   }
 
   /** Those of some setups that are there to be seen, by their ids; for what a search found. */

@@ -164,7 +164,7 @@ final class DemoArchive {
     String sha256 = PictureFile.hash(bytes);
     Path file = folder.resolve(sha256);
     Files.write(file, bytes);
-    payload.add(PayloadFile.ofPicture(sha256, bytes.length, file));
+    payload.add(PayloadFile.ofPicture(sha256, bytes.length, () -> Files.newInputStream(file)));
     return new PictureFile(
         sha256, bytes.length, frame.format().mediaType(), frame.width(), frame.height());
   }

@@ -2,8 +2,6 @@ package lampwright.tasks;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -13,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.Semaphore;
 import java.util.function.Function;
 import lampwright.archive.ArchiveKind;
 import lampwright.archive.BagWriter;
@@ -31,6 +28,7 @@ import lampwright.store.ArchivedAuthors;
 import lampwright.store.ArchivedRows;
 import lampwright.store.AuditTrail;
 import lampwright.store.Database;
+import lampwright.store.KeptFile;
 import lampwright.store.SetupHistory;
 import lampwright.store.StudioTransaction;
 
@@ -47,7 +45,7 @@ public final class Exporting {
   private final Database database;
   private final PictureUpkeep pictures;
   private final Path folder;
-  private final Semaphore places = new Semaphore(AT_ONCE);
+  private final Turns turns = new Turns(AT_ONCE, Duration.ZERO, NEXT);
 
   /**
    * @param folder for the rows while they are given out; what is in it from before goes
@@ -161,10 +159,7 @@ public final class Exporting {
   }
 
   private void takePlace(List<AutoCloseable> afterwards) {
-    if (!places.tryAcquire()) {
-      throw Refused.unavailable(NEXT);
-    }
-    afterwards.add(places::release);
+    afterwards.add(turns.take());
   }
 
   private record Spooling(Path folder, List<AutoCloseable> afterwards) {}
@@ -179,11 +174,12 @@ public final class Exporting {
     Set<String> hashes = rows.pictureHashes();
     spooling.afterwards().add(pictures.hold(hashes));
     List<String> missing = new ArrayList<>();
+    Map<String, KeptFile> files = pictures.originals(hashes);
     for (String hash : hashes) {
-      Optional<Path> file = pictures.findOriginal(hash);
-      file.ifPresentOrElse(
-          path -> payload.add(PayloadFile.ofPicture(hash, size(path), path)),
-          () -> missing.add(hash));
+      Optional.ofNullable(files.get(hash))
+          .ifPresentOrElse(
+              file -> payload.add(PayloadFile.ofPicture(hash, file.bytes(), file::open)),
+              () -> missing.add(hash));
     }
     Summary summary =
         new Summary(
@@ -239,13 +235,5 @@ public final class Exporting {
                         .or(() -> Optional.ofNullable(byKey.get(key)))
                         .orElse(FormerName.UNNAMED)))
         .toList();
-  }
-
-  private static long size(Path file) {
-    try {
-      return Files.size(file);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

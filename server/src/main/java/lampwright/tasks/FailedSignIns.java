@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.LongAdder;
 import lampwright.people.SecretHash;
 import lampwright.store.Database;
 import lampwright.store.FailedTries;
@@ -40,6 +41,7 @@ public final class FailedSignIns {
   private final Clock clock;
   private final Limits passwords;
   private final Limits codes;
+  private final LongAdder failed = new LongAdder();
 
   /**
    * One try.
@@ -184,7 +186,15 @@ public final class FailedSignIns {
     forget(passwords, one);
   }
 
+  /** How many tries were wrong at this server since its start. */
+  public long failed() {
+    return failed.sum();
+  }
+
   private void judge(Limits limits, Try one, boolean right) {
+    if (!right) {
+      failed.increment();
+    }
     Instant now = clock.instant();
     Optional<Duration> pause =
         database.eachByItself(

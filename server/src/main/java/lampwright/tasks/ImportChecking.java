@@ -54,7 +54,7 @@ record ImportChecking(Database database, PictureAdding adding) {
     } catch (NotEntered e) {
       job.failed("You do not belong to the studio any more.");
     } catch (ImportJob.Stopped stopped) {
-      job.failed("It was stopped, and nothing was brought in.");
+      job.failed(job.whyStopped());
     } catch (RuntimeException | Error e) {
       LOG.error("Checking the import {} failed", job.id(), e);
       job.failed("The archive could not be checked. It is our fault; send it again later.");
@@ -62,7 +62,6 @@ record ImportChecking(Database database, PictureAdding adding) {
       if (!sound) {
         job.letFilesGo();
       }
-      job.checked().countDown();
     }
   }
 
@@ -72,11 +71,12 @@ record ImportChecking(Database database, PictureAdding adding) {
    * @throws Refused NotAllowed, NotFound
    */
   static void mayBring(StudioTransaction in, Archive archive) {
-    Leave.ask(
-        in,
-        archive.summary().what() == Summary.What.STUDIO
-            ? Permission.MOVE_STUDIO
-            : Permission.WRITE_SETUPS);
+    mayBring(in, archive.summary().what());
+  }
+
+  /** The same by what the archive is of. */
+  static void mayBring(StudioTransaction in, Summary.What what) {
+    Leave.ask(in, what == Summary.What.STUDIO ? Permission.MOVE_STUDIO : Permission.WRITE_SETUPS);
   }
 
   static String sentence(Refused refused) {

@@ -18,9 +18,11 @@ import lampwright.store.Clashing;
 import lampwright.store.Database;
 import lampwright.store.DatabaseUnavailable;
 import lampwright.store.Gear;
+import lampwright.store.ImportJobs;
 import lampwright.store.Kits;
 import lampwright.store.Locations;
 import lampwright.store.Pictures;
+import lampwright.store.PicturesUnavailable;
 import lampwright.store.StoredPicture;
 import lampwright.store.StudioTransaction;
 import org.slf4j.Logger;
@@ -100,7 +102,7 @@ record ImportExecution(
     ArchiveArrival.hold(in);
     new Gear(in).holdKitsAndGear();
     new Pictures(in).holdAllFiles();
-    files.keySet().forEach(this::mustStillBeThere);
+    mustStillBeThere(files.keySet());
     ImportChecking.mayBring(in, planned.archive());
     Fates now = Fates.find(in, planned.archive(), job.clashes());
     if (!now.of().equals(planned.of())) {
@@ -112,12 +114,16 @@ record ImportExecution(
     mustNotBeTooMany("pieces of gear", new Gear(in).count(), GearKeeping.MOST_GEAR);
     mustNotBeTooMany("locations", new Locations(in).count(), LocationKeeping.MOST_LOCATIONS);
     job.commit();
+    // What others were told of it decides: who stopped it elsewhere finds nothing done.
+    if (!new ImportJobs(in).commit(job.id(), job.server())) {
+      throw new ImportJob.Stopped();
+    }
     return setups;
   }
 
-  /** Another server on the same folder may have taken a file away before this one held them all. */
-  private void mustStillBeThere(String sha256) {
-    if (upkeep.findOriginal(sha256).isEmpty()) {
+  /** Another server on the same place may have taken a file away before this one held them all. */
+  private void mustStillBeThere(Set<String> hashes) {
+    if (!upkeep.originals(hashes).keySet().containsAll(hashes)) {
       throw new Refused(
           new Refusal.Clash("A picture's file was taken away meanwhile. Send the archive again."));
     }
@@ -161,10 +167,11 @@ record ImportExecution(
 
   private static String why(ImportJob job, Throwable thrown) {
     return switch (thrown) {
-      case ImportJob.Stopped _ -> "It was stopped, and nothing was brought in.";
+      case ImportJob.Stopped _ -> job.whyStopped();
       case Refused refused -> ImportChecking.sentence(refused);
       case DatabaseUnavailable _ ->
           "The database was lost. Send the archive again: its plan says whether it came in.";
+      case PicturesUnavailable _ -> "The store of pictures was lost. Send the archive again.";
       case RuntimeException failure when Clashing.is(failure) -> CHANGED;
       default -> {
         LOG.error("The import {} failed", job.id(), thrown);

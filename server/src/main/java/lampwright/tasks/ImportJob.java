@@ -9,16 +9,23 @@ import java.util.concurrent.CountDownLatch;
 import lampwright.archive.Archive;
 import lampwright.archive.Fault;
 import lampwright.people.StudioId;
+import lampwright.store.ImportJobs;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** One archive on its way in, as several threads see it. */
+/** One archive on its way in at the server that has it, as several threads see it. */
 final class ImportJob {
 
   private static final Logger LOG = LoggerFactory.getLogger(ImportJob.class);
 
+  private static final String STOPPED = "It was stopped, and nothing was brought in.";
+  private static final String ENDED =
+      "The server that had received it was stopped, and nothing was brought in. Send the archive"
+          + " again.";
+
   private final String id;
+  private final String server;
   private final StudioId studio;
   private final Caller by;
   private final Importing.Clashes clashes;
@@ -31,6 +38,7 @@ final class ImportJob {
   private int done;
   private int total;
   private boolean isStopped;
+  private String whyStopped = STOPPED;
   private List<Fault> faults = List.of();
   private @Nullable ImportPlan plan;
   private @Nullable Archive archive;
@@ -39,12 +47,14 @@ final class ImportJob {
 
   ImportJob(
       String id,
+      String server,
       StudioId studio,
       Caller by,
       Importing.Clashes clashes,
       Instant begun,
       Path folder) {
     this.id = id;
+    this.server = server;
     this.studio = studio;
     this.by = by;
     this.clashes = clashes;
@@ -63,6 +73,11 @@ final class ImportJob {
 
   String id() {
     return id;
+  }
+
+  /** Which process has the archive. */
+  String server() {
+    return server;
   }
 
   StudioId studio() {
@@ -87,7 +102,7 @@ final class ImportJob {
   }
 
   /** Takes everything of it off the disk. */
-  void letFilesGo() {
+  synchronized void letFilesGo() {
     giveArchiveUp().ifPresent(Archive::close);
     try {
       Spool.delete(folder);
@@ -180,6 +195,21 @@ final class ImportJob {
     done = total;
   }
 
+  /** Why it was stopped, in a sentence. */
+  synchronized String whyStopped() {
+    return whyStopped;
+  }
+
+  /** Ends it with the server; what is being kept at this moment is still kept. */
+  synchronized void endWithServer() {
+    if (stop()) {
+      whyStopped = ENDED;
+      if (state == Importing.State.PLANNED) {
+        failed(ENDED);
+      }
+    }
+  }
+
   /** Whether it ends without having done anything. */
   synchronized boolean stop() {
     if (state == Importing.State.COMMITTING || state == Importing.State.IMPORTED) {
@@ -208,6 +238,17 @@ final class ImportJob {
     Optional<Archive> given = Optional.ofNullable(archive);
     archive = null;
     return given;
+  }
+
+  /** As it is kept for the other servers. */
+  synchronized ImportJobs.Standing standing() {
+    return new ImportJobs.Standing(
+        ImportJobs.Step.valueOf(state.name()),
+        done,
+        total,
+        Optional.ofNullable(plan).map(ImportText::ofPlan),
+        faults.isEmpty() ? Optional.empty() : Optional.of(ImportText.ofFaults(faults)),
+        Optional.ofNullable(trouble));
   }
 
   synchronized Importing.Told told() {

@@ -9,12 +9,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import lampwright.archive.Archive;
@@ -25,6 +22,7 @@ import lampwright.people.Permission;
 import lampwright.people.Role;
 import lampwright.people.StudioId;
 import lampwright.store.Database;
+import lampwright.store.ImportJobs;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -32,8 +30,10 @@ import org.slf4j.LoggerFactory;
  * Brings archives in. An archive is received into a file, read and checked, and held against the
  * studio: that is its plan, and nothing of it is in the catalogue yet. Carrying it out puts the
  * pictures into their places first and then writes everything in one transaction; whoever stops it
- * before that is kept finds nothing done. An import is known to the server that received it, until
- * that ends.
+ * before that is kept finds nothing done.
+ *
+ * <p>Each server on the database can be asked about an import and can order what becomes of it. The
+ * archive stays where it was received; when that server ends, so does what it had not brought in.
  */
 public final class Importing implements AutoCloseable {
 
@@ -46,15 +46,17 @@ public final class Importing implements AutoCloseable {
   private static final Duration ANSWERED_WITHIN = Duration.ofSeconds(20);
   private static final Duration ENDING = Duration.ofSeconds(10);
   private static final Duration LATER = Duration.ofMinutes(1);
+  private static final Duration ORDER_TAKEN = Duration.ofSeconds(8);
+  private static final Duration BETWEEN_LOOKS = Duration.ofMillis(100);
   private static final Logger LOG = LoggerFactory.getLogger(Importing.class);
 
   private final Database database;
   private final ImportChecking checking;
   private final ImportExecution execution;
   private final Ids ids;
-  private final Clock clock;
   private final Path folder;
-  private final Map<String, ImportJob> jobs = new ConcurrentHashMap<>();
+  private final String server;
+  private final HeldImports held;
 
   /**
    * @param folder for archives that have come; what is in it from before goes
@@ -71,8 +73,10 @@ public final class Importing implements AutoCloseable {
     this.checking = new ImportChecking(database, adding);
     this.execution = new ImportExecution(database, cataloguing, upkeep, adding, ids, clock);
     this.ids = ids;
-    this.clock = clock;
     this.folder = Spool.emptied(folder);
+    this.server = ids.next();
+    this.held = new HeldImports(database, this::carryOutAsOrdered);
+    held.start();
   }
 
   /** What becomes of things that clash with what is here. */
@@ -83,6 +87,11 @@ public final class Importing implements AutoCloseable {
     COPY,
     /** What is here stays as it is, and only what is not here comes in. */
     KEEP
+  }
+
+  /** How many imports this server holds that are at work, or wait for somebody's word. */
+  public int underWay() {
+    return (int) held.all().stream().filter(ImportJob::isWaiting).count();
   }
 
   /** How far an import is. */
@@ -154,35 +163,55 @@ public final class Importing implements AutoCloseable {
       received = true;
     } finally {
       if (!received) {
-        jobs.remove(job.id());
+        forget(job);
         job.letFilesGo();
       }
     }
-    Thread.ofVirtual().name("import-check-" + job.id()).start(() -> checking.check(job));
+    Thread.ofVirtual()
+        .name("import-check-" + job.id())
+        .start(
+            () -> {
+              try {
+                checking.check(job);
+                // Before anybody is told here: they may ask another server next.
+                tellNow(job);
+              } finally {
+                job.checked().countDown();
+              }
+            });
     return job;
   }
 
   private synchronized ImportJob waiting(Caller caller, StudioId studio, Clashes clashes) {
-    List<ImportJob> waiting = jobs.values().stream().filter(ImportJob::isWaiting).toList();
-    if (waiting.stream().filter(job -> job.studio().equals(studio)).count()
-        >= MOST_WAITING_OF_STUDIO) {
-      throw new Refused(
-          new Refusal.Clash(
-              "%d imports of the studio wait already. Discard one first."
-                  .formatted(MOST_WAITING_OF_STUDIO)));
-    }
-    if (waiting.size() >= MOST_WAITING) {
+    if (underWay() >= MOST_WAITING) {
       throw Refused.unavailable(LATER);
     }
     String id = ids.next();
     Path own = folder.resolve(id);
+    ImportJob job = new ImportJob(id, server, studio, caller, clashes, database.now(), own);
+    database.inStudio(
+        studio,
+        caller.asker(),
+        in -> {
+          ImportJobs all = new ImportJobs(in);
+          all.hold();
+          all.forget(in.now().minus(KEPT));
+          if (all.countOpen() >= MOST_WAITING_OF_STUDIO) {
+            throw new Refused(
+                new Refusal.Clash(
+                    "%d imports of the studio wait already. Discard one first."
+                        .formatted(MOST_WAITING_OF_STUDIO)));
+          }
+          all.begin(id, in.person(), server, clashes.name().toLowerCase(Locale.ROOT), job.begun());
+          return id;
+        });
+    held.add(job);
     try {
       Files.createDirectories(own);
     } catch (IOException e) {
+      forget(job);
       throw new UncheckedIOException(e);
     }
-    ImportJob job = new ImportJob(id, studio, caller, clashes, clock.instant(), own);
-    jobs.put(id, job);
     return job;
   }
 
@@ -239,54 +268,155 @@ public final class Importing implements AutoCloseable {
    * @throws Refused NotFound where there is none of the member's own, or of the studio for an owner
    */
   public Told get(Caller caller, StudioId studio, String id) {
-    return find(caller, studio, id).told();
+    return told(find(caller, studio, id));
   }
 
-  private ImportJob find(Caller caller, StudioId studio, String id) {
-    forgetOld();
-    Role role =
-        database.inStudio(studio, caller.asker(), in -> Leave.ask(in, Permission.WRITE_SETUPS));
-    return Optional.ofNullable(jobs.get(id))
-        .filter(job -> job.studio().equals(studio))
-        .filter(
-            job ->
-                role.may(Permission.MOVE_STUDIO)
-                    || job.by().person().id().equals(caller.person().id()))
-        .orElseThrow(Refused::notFound);
+  private ImportJobs.Job find(Caller caller, StudioId studio, String id) {
+    return database.inStudio(
+        studio,
+        caller.asker(),
+        in -> {
+          Role role = Leave.ask(in, Permission.WRITE_SETUPS);
+          return new ImportJobs(in)
+              .find(id, in.now().minus(KEPT))
+              .filter(
+                  job -> role.may(Permission.MOVE_STUDIO) || job.by().equals(caller.person().id()))
+              .orElseThrow(Refused::notFound);
+        });
+  }
+
+  /** The server that has it knows best how far it is, as long as the others believe in it. */
+  private Told told(ImportJobs.Job job) {
+    ImportJobs.Standing kept = job.standing();
+    Optional<ImportJob> here = held.find(job.id()).filter(_ -> kept.step().isOpen());
+    if (here.isPresent()) {
+      return here.get().told();
+    }
+    State state = State.valueOf(kept.step().name());
+    boolean isToRun = state == State.COMMITTING || (state == State.PLANNED && job.isOrdered());
+    return new Told(
+        job.id(),
+        isToRun ? State.RUNNING : state,
+        clashes(job),
+        job.begunAt(),
+        kept.done(),
+        kept.total(),
+        kept.plan().map(ImportText::plan),
+        kept.faults().map(ImportText::faults).orElse(List.of()),
+        kept.trouble());
+  }
+
+  private static Clashes clashes(ImportJobs.Job job) {
+    return Clashes.valueOf(job.clashes().toUpperCase(Locale.ROOT));
   }
 
   /**
-   * Begins to carry an import out.
+   * Begins to carry an import out, at the server that has it.
    *
    * @throws Refused Clash where it has not been planned, was begun before, or things clash and are
    *     not to be copied
    */
   public Told start(Caller caller, StudioId studio, String id) {
-    ImportJob job = find(caller, studio, id);
-    Archive archive = job.archive().orElseThrow(() -> notPlanned(job));
+    ImportJobs.Job found = find(caller, studio, id);
+    Optional<ImportJob> here = held.find(id);
+    return here.isPresent() ? startHere(caller, here.get()) : order(caller, studio, found);
+  }
+
+  private Told startHere(Caller caller, ImportJob job) {
+    Archive archive = job.archive().orElseThrow(() -> notPlanned(job.told()));
+    int steps = ImportExecution.steps(archive);
     Fates fates =
+        database.inStudio(
+            job.studio(),
+            caller.asker(),
+            in -> {
+              ImportChecking.mayBring(in, archive);
+              Fates of = Fates.find(in, archive, job.clashes());
+              mustNotClash(job, of);
+              if (!new ImportJobs(in).run(job.id(), server, steps)) {
+                throw notPlanned(job.told());
+              }
+              return of;
+            });
+    if (!job.begin(steps)) {
+      throw notPlanned(job.told());
+    }
+    Thread.ofVirtual()
+        .name("import-" + job.id())
+        .start(
+            () -> {
+              execution.carryOut(job, archive, fates);
+              tellNow(job);
+            });
+    return job.told();
+  }
+
+  /** Whoever ordered it has been asked for leave; the archive speaks as whoever sent it. */
+  private void carryOutAsOrdered(ImportJob job) {
+    try {
+      var _ = startHere(job.by(), job);
+    } catch (Refused refused) {
+      String why = ImportChecking.sentence(refused);
+      database.inStudioForUpkeep(
+          job.studio(),
+          in -> {
+            new ImportJobs(in).refuse(job.id(), server, why);
+            return why;
+          });
+    }
+  }
+
+  private Told order(Caller caller, StudioId studio, ImportJobs.Job found) {
+    ImportPlan plan = told(found).plan().orElseThrow(() -> notPlanned(told(found)));
+    boolean isOrdered =
         database.inStudio(
             studio,
             caller.asker(),
             in -> {
-              ImportChecking.mayBring(in, archive);
-              return Fates.find(in, archive, job.clashes());
+              ImportChecking.mayBring(in, plan.what());
+              ImportJobs jobs = new ImportJobs(in);
+              jobs.wake();
+              return jobs.order(found.id());
             });
-    mustNotClash(job, fates);
-    if (!job.begin(ImportExecution.steps(archive))) {
-      throw notPlanned(job);
+    if (!isOrdered) {
+      throw notPlanned(told(find(caller, studio, found.id())));
     }
-    Thread.ofVirtual()
-        .name("import-" + job.id())
-        .start(() -> execution.carryOut(job, archive, fates));
-    return job.told();
+    return taken(caller, studio, found.id());
   }
 
-  private static Refused notPlanned(ImportJob job) {
+  /** An order that is not taken soon still stands. */
+  private Told taken(Caller caller, StudioId studio, String id) {
+    long end = System.nanoTime() + ORDER_TAKEN.toNanos();
+    ImportJobs.Job now = find(caller, studio, id);
+    try {
+      while (now.isOrdered() && System.nanoTime() < end) {
+        Thread.sleep(BETWEEN_LOOKS);
+        now = find(caller, studio, id);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    now.refusal()
+        .ifPresent(
+            why -> {
+              throw new Refused(new Refusal.Clash(why));
+            });
+    return told(now);
+  }
+
+  private void tellNow(ImportJob job) {
+    try {
+      held.tell(job);
+    } catch (RuntimeException e) {
+      LOG.warn("How far the import {} is will be told later: {}", job.id(), e.toString());
+    }
+  }
+
+  private static Refused notPlanned(Told told) {
     return new Refused(
         new Refusal.Clash(
             "Only an import that is planned can be started; this one is %s."
-                .formatted(job.told().state().name().toLowerCase(Locale.ROOT))));
+                .formatted(told.state().name().toLowerCase(Locale.ROOT))));
   }
 
   private static void mustNotClash(ImportJob job, Fates fates) {
@@ -307,13 +437,28 @@ public final class Importing implements AutoCloseable {
    * @throws Refused Clash where it was brought in, or is about to be
    */
   public void discard(Caller caller, StudioId studio, String id) {
-    ImportJob job = find(caller, studio, id);
-    if (!job.stop()) {
+    var _ = find(caller, studio, id);
+    // Its server keeps nothing of what is not in the database any more.
+    boolean isGone =
+        database.inStudio(
+            studio,
+            caller.asker(),
+            in -> {
+              ImportJobs jobs = new ImportJobs(in);
+              jobs.wake();
+              return jobs.discard(id);
+            });
+    if (!isGone) {
       throw new Refused(
           new Refusal.Clash("The archive has been brought in; that cannot be stopped any more."));
     }
-    awaitEnd(job);
-    forget(job);
+    held.find(id)
+        .ifPresent(
+            job -> {
+              var _ = job.stop();
+              awaitEnd(job);
+              letGo(job);
+            });
   }
 
   private static void awaitEnd(ImportJob job) {
@@ -333,8 +478,8 @@ public final class Importing implements AutoCloseable {
   }
 
   private void forgetOld() {
-    Instant before = clock.instant().minus(KEPT);
-    for (ImportJob job : List.copyOf(jobs.values())) {
+    Instant before = database.now().minus(KEPT);
+    for (ImportJob job : held.all()) {
       if (job.begun().isBefore(before) && !job.isAtWork()) {
         forget(job);
       }
@@ -342,19 +487,25 @@ public final class Importing implements AutoCloseable {
   }
 
   private void forget(ImportJob job) {
-    jobs.remove(job.id());
+    var _ = database.inStudioForUpkeep(job.studio(), in -> new ImportJobs(in).discard(job.id()));
+    letGo(job);
+  }
+
+  private void letGo(ImportJob job) {
+    held.remove(job);
     // Where it is at work still, the files go when that ends.
     if (!job.isAtWork()) {
       job.letFilesGo();
     }
   }
 
-  /** Ends whatever is being checked or carried out, before anything of it is kept. */
+  /** Ends whatever is being checked or carried out, before anything of it is kept, and says so. */
   @Override
   public void close() {
-    List<ImportJob> all = new ArrayList<>(jobs.values());
-    all.forEach(ImportJob::stop);
+    List<ImportJob> all = held.all();
+    all.forEach(ImportJob::endWithServer);
     all.forEach(Importing::awaitEnd);
-    all.stream().filter(job -> !job.isAtWork()).forEach(this::forget);
+    held.close();
+    all.stream().filter(job -> !job.isAtWork()).forEach(ImportJob::letFilesGo);
   }
 }

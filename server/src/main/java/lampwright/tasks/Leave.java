@@ -22,7 +22,8 @@ public final class Leave {
    * @throws Refused NotFound for who is no member, NotAllowed for whom the role does not cover it
    */
   public static Role ask(StudioTransaction in, Permission permission) {
-    Role role = new Studios(in).findRole(in.studio()).orElseThrow(Refused::notFound);
+    Role role =
+        in.role().or(() -> new Studios(in).findRole(in.studio())).orElseThrow(Refused::notFound);
     if (!role.may(permission)) {
       throw Refused.notAllowed(
           "Your role here is %s, and %s. An owner of the studio can change your role."

@@ -38,6 +38,8 @@ public final class MeaningUpkeep implements AutoCloseable {
    */
   private Optional<Bookmark> done = Optional.empty();
 
+  private volatile double outstanding = Double.NaN;
+
   private MeaningUpkeep(Database database, Sentences sentences) {
     this.database = database;
     this.sentences = sentences;
@@ -66,6 +68,14 @@ public final class MeaningUpkeep implements AutoCloseable {
     }
   }
 
+  /**
+   * How many setups wait for theirs, as of the last batch; NaN while another server works them out
+   * and before the first.
+   */
+  public double outstanding() {
+    return outstanding;
+  }
+
   /** Does one batch; tells whether there may be more at once. */
   private boolean workThrough(SentenceModel model) {
     try {
@@ -73,6 +83,7 @@ public final class MeaningUpkeep implements AutoCloseable {
           in -> {
             // Holds a lock and writes nothing, so that it keeps no change from being seen.
             if (!SetupMeanings.mayWork(in)) {
+              outstanding = Double.NaN;
               return false;
             }
             Bookmark newest = database.asIndexer(reader -> new ChangeLog(reader).newestBookmark());
@@ -87,6 +98,8 @@ public final class MeaningUpkeep implements AutoCloseable {
               }
               keep(setup, model);
             }
+            outstanding =
+                batch.size() < BATCH ? 0 : database.asIndexer(SetupMeanings::countWanting);
             if (batch.size() < BATCH) {
               done = Optional.of(newest);
             }

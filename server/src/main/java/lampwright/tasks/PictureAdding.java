@@ -12,8 +12,6 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import lampwright.people.Ids;
 import lampwright.people.Permission;
@@ -43,6 +41,7 @@ public final class PictureAdding {
   public static final long MOST_BYTES = 64L << 20;
 
   private static final Duration WAIT_FOR_DECODER = Duration.ofSeconds(20);
+  private static final Duration RETRY = Duration.ofSeconds(5);
 
   private static final Logger LOG = LoggerFactory.getLogger(PictureAdding.class);
 
@@ -54,7 +53,7 @@ public final class PictureAdding {
   /**
    * Decoding one large picture can take a few hundred megabytes; two at a time could be too much.
    */
-  private final Semaphore decoder = new Semaphore(1);
+  private final Turns decoder = new Turns(1, WAIT_FOR_DECODER, RETRY);
 
   public PictureAdding(Database database, PictureFiles files, PictureUpkeep upkeep, Ids ids) {
     this.pictures = new SetupPictures(database);
@@ -160,6 +159,9 @@ public final class PictureAdding {
     PictureFiles.Arrival arrival = received.arrival;
     Picture picture = read(arrival.file());
     try {
+      if (files.isDistant()) {
+        place(arrival, picture);
+      }
       return pictures.in(
           caller,
           studio,
@@ -236,10 +238,7 @@ public final class PictureAdding {
   }
 
   private Picture read(Path file) {
-    if (!isDecoderFree()) {
-      throw Refused.unavailable(Duration.ofSeconds(5));
-    }
-    try {
+    try (var _ = decoder.take()) {
       return switch (mapped(file, PictureReader::read)) {
         case Picture picture -> picture;
         case Unusable unusable -> throw Refused.invalid("", unusable.sentence());
@@ -249,8 +248,6 @@ public final class PictureAdding {
       LOG.warn("A picture of {} bytes needs more memory than this server has", size(file));
       throw Refused.invalid(
           "", "The picture needs more memory than this server has. Send a smaller version.");
-    } finally {
-      decoder.release();
     }
   }
 
@@ -268,11 +265,8 @@ public final class PictureAdding {
   }
 
   private <T> T inTurn(Path file, Function<ByteBuffer, T> work) {
-    decoder.acquireUninterruptibly();
-    try {
+    try (var _ = decoder.takeInTheEnd()) {
       return mapped(file, work);
-    } finally {
-      decoder.release();
     }
   }
 
@@ -291,15 +285,6 @@ public final class PictureAdding {
           yield stored(arrival, picture);
         }
       };
-    }
-  }
-
-  private boolean isDecoderFree() {
-    try {
-      return decoder.tryAcquire(WAIT_FOR_DECODER.toMillis(), TimeUnit.MILLISECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return false;
     }
   }
 

@@ -1,12 +1,10 @@
 package lampwright.tasks;
 
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.channels.FileChannel;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.nio.file.NoSuchFileException;
 import java.util.Locale;
 import java.util.Optional;
 import lampwright.people.StudioId;
@@ -16,7 +14,9 @@ import lampwright.picture.PictureSize;
 import lampwright.setup.PictureId;
 import lampwright.setup.SetupId;
 import lampwright.store.Database;
+import lampwright.store.KeptFile;
 import lampwright.store.PictureFiles;
+import lampwright.store.PicturesUnavailable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -41,31 +41,70 @@ public final class PictureGiving {
     return size.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** Whether the files of a picture are where they belong. */
-  public boolean isThere(KeptPicture picture) {
-    return isThere(picture.sha256());
+  /** Where the files of a picture are. */
+  public Whereabouts whereabouts(KeptPicture picture) {
+    return whereabouts(picture.sha256());
   }
 
   /** The same by the hash of the file. */
-  public boolean isThere(String sha256) {
-    return files.find(sha256, PictureFiles.ORIGINAL).isPresent();
+  public Whereabouts whereabouts(String sha256) {
+    try {
+      return files.recall(sha256, PictureFiles.ORIGINAL).isPresent()
+          ? Whereabouts.THERE
+          : Whereabouts.LOST;
+    } catch (PicturesUnavailable e) {
+      return Whereabouts.AWAY;
+    }
+  }
+
+  /** Where the files of a picture may be. */
+  public enum Whereabouts {
+    /** Where they belong. */
+    THERE,
+    /** In a store that does not answer now. */
+    AWAY,
+    /** Nowhere. */
+    LOST
+  }
+
+  /** Whoever opens a part of the bytes. */
+  private interface Opening {
+    InputStream open(long first, long count) throws IOException;
   }
 
   /**
    * Bytes to give out.
    *
+   * @param opening opens a part of them
    * @param length how many there are
    * @param version names these bytes; others have another
    * @param sha256 of them, where that is known
    * @param ending of a file name for them, without the dot
    */
   public record Given(
-      InputStream bytes,
+      Opening opening,
       long length,
       String mediaType,
       String version,
       Optional<String> sha256,
-      String ending) {}
+      String ending) {
+
+    /**
+     * Opens so many of them from one on, counted from 0.
+     *
+     * @throws Refused NotFound where their file is lost
+     */
+    public InputStream open(long first, long count) {
+      try {
+        return opening.open(first, count);
+      } catch (FileNotFoundException | NoSuchFileException e) {
+        LOG.error("A picture's file is lost: {}", version);
+        throw Refused.notFound();
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
 
   /** A smaller version, a JPEG. */
   public Given size(Caller caller, StudioId studio, SetupId setup, PictureId id, PictureSize size) {
@@ -90,27 +129,21 @@ public final class PictureGiving {
 
   private Given version(KeptPicture picture, String name, PictureFormat format) {
     boolean isOriginal = name.equals(PictureFiles.ORIGINAL);
-    Path file = file(picture, name);
-    try {
-      return new Given(
-          Files.newInputStream(file),
-          Files.size(file),
-          format.mediaType(),
-          isOriginal ? picture.sha256() : picture.sha256() + "-" + name,
-          isOriginal ? Optional.of(picture.sha256()) : Optional.empty(),
-          format.ending());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    KeptFile file = file(picture, name);
+    return new Given(
+        file::open,
+        file.bytes(),
+        format.mediaType(),
+        isOriginal ? picture.sha256() : picture.sha256() + "-" + name,
+        isOriginal ? Optional.of(picture.sha256()) : Optional.empty(),
+        format.ending());
   }
 
   private Given cleaned(KeptPicture picture) {
-    try (FileChannel channel =
-        FileChannel.open(file(picture, PictureFiles.ORIGINAL), StandardOpenOption.READ)) {
-      Pieces pieces =
-          new Pieces(CleanedFile.of(channel.map(FileChannel.MapMode.READ_ONLY, 0, channel.size())));
+    try {
+      Pieces pieces = new Pieces(CleanedFile.of(file(picture, PictureFiles.ORIGINAL).map()));
       return new Given(
-          pieces,
+          pieces::part,
           pieces.bytes(),
           picture.format().mediaType(),
           picture.sha256() + "-cleaned",
@@ -121,9 +154,9 @@ public final class PictureGiving {
     }
   }
 
-  private Path file(KeptPicture picture, String name) {
+  private KeptFile file(KeptPicture picture, String name) {
     return files
-        .find(picture.sha256(), name)
+        .recall(picture.sha256(), name)
         .orElseThrow(
             () -> {
               LOG.error("A picture's file is lost: {}.{}", picture.sha256(), name);

@@ -1,23 +1,26 @@
 package lampwright.tasks;
 
-import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.ReentrantLock;
 import lampwright.store.AnonymousTransaction;
 import lampwright.store.Database;
+import lampwright.store.KeptFile;
 import lampwright.store.PictureFiles;
 import lampwright.store.Pictures;
+import lampwright.store.PicturesUnavailable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * Keeps the folder of pictures and the database in step. Files go to their place before the row
- * that names them, and away after it, so that no crash leaves a row without its file; {@link
- * #sweep} takes away what one left without a row. In between, nobody may find a file unneeded that
- * a row is about to name, at this server or another: hence a lock of the database on the file's
- * hash, which who adds pictures shares and who takes a file away holds alone.
+ * Keeps the files of pictures and the database in step. Files go to their place before the row that
+ * names them, and away after it, so that no crash leaves a row without its file; {@link #sweep}
+ * takes away what one left without a row. In between, nobody may find a file unneeded that a row is
+ * about to name, at this server or another: hence a lock of the database on the file's hash, which
+ * who adds pictures shares and who takes a file away holds alone.
  */
 public final class PictureUpkeep {
 
@@ -30,8 +33,11 @@ public final class PictureUpkeep {
   /** Who takes away needs two connections: one at a time, so that nobody waits for a second. */
   private final ReentrantLock takingAway = new ReentrantLock();
 
-  /** Files that stayed since a backup was being made; they go with the next, or at a start. */
-  private final Set<String> leftForBackup = new HashSet<>();
+  /**
+   * Files that stayed since a backup was being made, or the object store was away; they go with the
+   * next, or at a start.
+   */
+  private final Set<String> left = ConcurrentHashMap.newKeySet();
 
   public PictureUpkeep(Database database, PictureFiles files) {
     this.database = database;
@@ -41,23 +47,28 @@ public final class PictureUpkeep {
   /** Takes away what a crash left without a row, and tells in the log which rows lost a file. */
   public void sweep() {
     Set<String> needed = database.asIndexer(Pictures::hashes);
-    for (String hash : files.hashes()) {
+    PictureFiles.Listing there = files.list();
+    for (String hash : there.hashes()) {
       if (!needed.contains(hash)) {
         takeAwayUnneeded(hash);
       }
     }
-    long missing =
-        needed.stream().filter(hash -> files.find(hash, PictureFiles.ORIGINAL).isEmpty()).count();
-    if (missing > 0) {
-      LOG.error("{} pictures have lost their files; bring the folder back from a backup", missing);
+    Set<String> missing = new HashSet<>(needed);
+    missing.removeAll(there.complete());
+    missing.removeAll(files.originals(missing).keySet());
+    if (!missing.isEmpty()) {
+      LOG.error("{} pictures have lost their files; bring them back from a backup", missing.size());
     }
+  }
+
+  /** How many files that no row names any more are left, for a backup or a store that is away. */
+  public int outstanding() {
+    return left.size();
   }
 
   /** Why no picture can be kept now, for whoever runs the server; empty where one can. */
   public Optional<String> trouble() {
-    return files.isUsable()
-        ? Optional.empty()
-        : Optional.of("The folder of pictures cannot be written. Is it still mounted?");
+    return files.trouble();
   }
 
   /** Files that stay where they are until this is closed, whatever becomes of their rows. */
@@ -87,9 +98,9 @@ public final class PictureUpkeep {
     }
   }
 
-  /** Where the file as it came lies; empty where it is lost. */
-  Optional<Path> findOriginal(String sha256) {
-    return files.find(sha256, PictureFiles.ORIGINAL);
+  /** The files as they came, without those that are lost. */
+  Map<String, KeptFile> originals(Set<String> hashes) {
+    return files.originals(hashes);
   }
 
   /** Takes a file away where no row of any studio names it and nobody holds it. */
@@ -99,15 +110,20 @@ public final class PictureUpkeep {
       if (held.isHeld(sha256)) {
         return;
       }
-      leftForBackup.add(sha256);
+      left.add(sha256);
       database.anonymous(
           in -> {
             if (Pictures.mayTakeAway(in)) {
-              leftForBackup.forEach(hash -> takeAway(in, hash));
-              leftForBackup.clear();
+              for (String hash : Set.copyOf(left)) {
+                takeAway(in, hash);
+                left.remove(hash);
+              }
             }
             return sha256;
           });
+    } catch (PicturesUnavailable e) {
+      LOG.warn(
+          "{} files of pictures that nobody needs stay for now. {}", left.size(), e.getMessage());
     } finally {
       takingAway.unlock();
     }

@@ -3,6 +3,7 @@ package lampwright.tasks;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 
@@ -18,6 +19,21 @@ final class Pieces extends InputStream {
   /** How many bytes there are still. */
   long bytes() {
     return left.stream().mapToLong(ByteBuffer::remaining).sum();
+  }
+
+  /** So many bytes from one on, counted from 0. */
+  Pieces part(long first, long count) {
+    long skip = first;
+    long keep = count;
+    List<ByteBuffer> kept = new ArrayList<>();
+    for (ByteBuffer piece : left) {
+      int skipped = (int) Math.min(skip, piece.remaining());
+      int length = (int) Math.min(keep, piece.remaining() - skipped);
+      kept.add(piece.slice(piece.position() + skipped, length));
+      skip -= skipped;
+      keep -= length;
+    }
+    return new Pieces(kept);
   }
 
   @Override

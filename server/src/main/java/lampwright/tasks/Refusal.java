@@ -4,8 +4,10 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import lampwright.document.Problem;
+import lampwright.search.IndexFailure;
 import lampwright.store.DatabaseUnavailable;
 import lampwright.store.NotEntered;
+import lampwright.store.PicturesUnavailable;
 
 /** Every reason for which a request is refused. What is none of these is a fault of ours. */
 public sealed interface Refusal {
@@ -16,6 +18,9 @@ public sealed interface Refusal {
       case Refused refused -> Optional.of(refused.refusal());
       case NotEntered _ -> Optional.of(new NotFound());
       case DatabaseUnavailable _ -> Optional.of(new Unavailable(Duration.ofSeconds(5)));
+      case PicturesUnavailable _ -> Optional.of(new Unavailable(Duration.ofSeconds(5)));
+      // It mends itself: the follower builds what was found broken anew.
+      case IndexFailure _ -> Optional.of(new Unavailable(Duration.ofSeconds(5)));
       default -> Optional.empty();
     };
   }

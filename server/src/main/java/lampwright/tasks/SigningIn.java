@@ -252,18 +252,17 @@ public final class SigningIn {
 
   /** Who a session's token belongs to; empty where the session has ended or waits for a code. */
   public Optional<Caller> find(String token) {
-    return database.anonymous(
+    return database.eachByItself(
         in -> {
           Sessions sessions = new Sessions(in);
-          return sessions
-              .find(SecretHash.of(token))
-              .flatMap(
-                  session -> {
-                    if (session.seenAt().isBefore(in.now().minus(BETWEEN_NOTES))) {
-                      sessions.touch(session.token(), end(session.createdAt(), in.now()));
-                    }
-                    return new People(in).find(session.person());
-                  })
+          Optional<Sessions.SignedIn> found = sessions.findSignedIn(SecretHash.of(token));
+          found
+              .map(Sessions.SignedIn::session)
+              .filter(session -> session.seenAt().isBefore(in.now().minus(BETWEEN_NOTES)))
+              .ifPresent(
+                  session -> sessions.touch(session.token(), end(session.createdAt(), in.now())));
+          return found
+              .map(Sessions.SignedIn::person)
               .filter(closed::isOpenTo)
               .map(person -> new Caller(person, Caller.Way.SESSION, Reach.WHOLE));
         });

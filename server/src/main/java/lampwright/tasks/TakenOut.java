@@ -2,6 +2,7 @@ package lampwright.tasks;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -29,11 +30,16 @@ final class TakenOut {
    * One file.
    *
    * @param path in what is taken out
-   * @param where it lies until then
+   * @param opening opens it
    * @param what a sentence
    * @param items how many there are in it; 1 for what is no list
    */
-  private record Part(String path, Path where, String what, int items, boolean isPicture) {}
+  private record Part(String path, Opening opening, String what, int items, boolean isPicture) {}
+
+  /** Whoever opens a file, where it lies until then. */
+  interface Opening {
+    InputStream open() throws IOException;
+  }
 
   private final Path spool;
   private final List<Part> parts = new ArrayList<>();
@@ -62,7 +68,7 @@ final class TakenOut {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    parts.add(new Part(path, file, what, items[0], false));
+    parts.add(new Part(path, () -> Files.newInputStream(file), what, items[0], false));
   }
 
   private static void write(BufferedWriter out, String text) {
@@ -81,11 +87,11 @@ final class TakenOut {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    parts.add(new Part(path, file, what, 1, false));
+    parts.add(new Part(path, () -> Files.newInputStream(file), what, 1, false));
   }
 
   /** Puts the file of a picture in, from where it lies. */
-  void picture(String path, Path where) {
+  void picture(String path, Opening where) {
     parts.add(new Part(path, where, "A picture that you added, as it came.", 1, true));
   }
 
@@ -112,7 +118,9 @@ final class TakenOut {
       // What a camera has packed does not become smaller.
       zip.setLevel(part.isPicture() ? Deflater.NO_COMPRESSION : Deflater.DEFAULT_COMPRESSION);
       begin(zip, base + "/" + part.path(), at);
-      Files.copy(part.where(), zip);
+      try (InputStream in = part.opening().open()) {
+        in.transferTo(zip);
+      }
       zip.closeEntry();
     }
     zip.finish();

@@ -12,7 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.Semaphore;
+import java.util.Optional;
 import lampwright.archive.ArchiveKind;
 import lampwright.language.Language;
 import lampwright.people.Membership;
@@ -21,6 +21,7 @@ import lampwright.people.Role;
 import lampwright.people.StudioId;
 import lampwright.store.AccountEvents;
 import lampwright.store.Database;
+import lampwright.store.KeptFile;
 import lampwright.store.OwnRows;
 import lampwright.store.PersonTransaction;
 import lampwright.store.Sessions;
@@ -49,7 +50,7 @@ public final class TakingOut {
   private final Database database;
   private final PictureUpkeep pictures;
   private final Path folder;
-  private final Semaphore places = new Semaphore(AT_ONCE);
+  private final Turns turns = new Turns(AT_ONCE, Duration.ZERO, NEXT);
 
   /**
    * @param folder for the rows while they are given out; what is in it from before goes
@@ -111,10 +112,7 @@ public final class TakingOut {
     List<AutoCloseable> afterwards = new ArrayList<>();
     boolean isReady = false;
     try {
-      if (!places.tryAcquire()) {
-        throw Refused.unavailable(NEXT);
-      }
-      afterwards.add(places::release);
+      afterwards.add(turns.take());
       TakenOut out = new TakenOut(Spool.make(folder, afterwards));
       Instant madeAt = database.asPerson(caller.asker(), in -> person(in, caller.person(), out));
       for (Membership membership : studios(caller)) {
@@ -180,12 +178,12 @@ public final class TakingOut {
     }
     Map<String, String> files = rows.pictureFiles();
     afterwards.add(pictures.hold(files.keySet()));
+    Map<String, KeptFile> there = pictures.originals(files.keySet());
     files.forEach(
         (hash, type) -> {
           String path = base + "pictures/" + hash + ending(type);
-          pictures
-              .findOriginal(hash)
-              .ifPresentOrElse(file -> out.picture(path, file), () -> out.missing(path));
+          Optional.ofNullable(there.get(hash))
+              .ifPresentOrElse(file -> out.picture(path, file::open), () -> out.missing(path));
         });
     return in;
   }

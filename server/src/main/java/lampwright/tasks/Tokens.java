@@ -8,15 +8,12 @@ import java.util.Optional;
 import lampwright.people.AuditAction;
 import lampwright.people.AuditKind;
 import lampwright.people.Ids;
-import lampwright.people.Person;
 import lampwright.people.Reach;
 import lampwright.people.SecretHash;
 import lampwright.people.StudioId;
 import lampwright.store.AuditTrail;
 import lampwright.store.Database;
-import lampwright.store.People;
 import lampwright.store.PersonTransaction;
-import lampwright.store.Transaction;
 
 /** The tokens by which a person's programs come in. Only their hashes are kept. */
 public final class Tokens {
@@ -98,6 +95,7 @@ public final class Tokens {
         in -> {
           wish.reach().only().ifPresent(studio -> mustBelongTo(in, studio));
           lampwright.store.Tokens tokens = new lampwright.store.Tokens(in);
+          tokens.hold(caller.person().id());
           if (tokens.list(caller.person().id()).size() >= MOST) {
             throw new Refused(
                 new Refusal.Clash(
@@ -166,22 +164,20 @@ public final class Tokens {
 
   /** Who a secret belongs to. */
   public Optional<Caller> find(String secret) {
-    return database.anonymous(
-        in ->
-            new lampwright.store.Tokens(in)
-                .find(SecretHash.of(secret))
-                .flatMap(
-                    token ->
-                        used(in, token)
-                            .filter(closed::isOpenTo)
-                            .map(person -> new Caller(person, Caller.Way.TOKEN, token.reach()))));
-  }
-
-  private static Optional<Person> used(Transaction in, lampwright.store.Tokens.Token token) {
-    // Not at every use: a note a request would make reading as dear as writing.
-    if (token.lastUsedAt().map(in.now().minus(BETWEEN_NOTES)::isAfter).orElse(true)) {
-      new lampwright.store.Tokens(in).touch(token.person(), token.id());
-    }
-    return new People(in).find(token.person());
+    return database.eachByItself(
+        in -> {
+          lampwright.store.Tokens tokens = new lampwright.store.Tokens(in);
+          Optional<lampwright.store.Tokens.Bearer> found = tokens.findBearer(SecretHash.of(secret));
+          // Not at every use: a note a request would make reading as dear as writing.
+          found
+              .map(lampwright.store.Tokens.Bearer::token)
+              .filter(
+                  token ->
+                      token.lastUsedAt().map(in.now().minus(BETWEEN_NOTES)::isAfter).orElse(true))
+              .ifPresent(token -> tokens.touch(token.person(), token.id()));
+          return found
+              .filter(bearer -> closed.isOpenTo(bearer.person()))
+              .map(bearer -> new Caller(bearer.person(), Caller.Way.TOKEN, bearer.token().reach()));
+        });
   }
 }

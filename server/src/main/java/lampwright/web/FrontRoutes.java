@@ -3,8 +3,10 @@ package lampwright.web;
 import static lampwright.web.http.Access.Outside.ANYONE;
 import static lampwright.web.http.Access.Outside.BY_LINK;
 import static lampwright.web.http.Access.Outside.SIGNED_IN;
+import static lampwright.web.http.Access.Outside.WATCHER;
 
 import lampwright.web.api.HealthApi;
+import lampwright.web.api.MetricsApi;
 import lampwright.web.api.OpenApi;
 import lampwright.web.api.SchemaApi;
 import lampwright.web.api.SessionApi;
@@ -18,6 +20,7 @@ import lampwright.web.pages.SignInPages;
 /** The front: coming in and going out, health, descriptions and files that everybody may have. */
 public record FrontRoutes(
     HealthApi healthApi,
+    MetricsApi metricsApi,
     SessionApi sessionApi,
     SchemaApi schemaApi,
     OpenApi openApi,
@@ -37,6 +40,7 @@ public record FrontRoutes(
   private void forPrograms(RouteList routes) {
     routes.get("/health/live", healthApi::live, ANYONE);
     routes.get("/health/ready", healthApi::ready, ANYONE);
+    routes.get("/metrics", metricsApi::show, WATCHER);
     routes.get("/api/session", sessionApi::show, SIGNED_IN);
     routes.post("/api/session", sessionApi::create, ANYONE);
     routes.delete("/api/session", sessionApi::delete, SIGNED_IN);

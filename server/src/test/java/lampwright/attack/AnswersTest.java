@@ -222,7 +222,13 @@ class AnswersTest {
       String text = line.getFormattedMessage();
       assertTrue(
           !line.getLoggerName().endsWith("requests")
-              || text.matches("[0-9a-z]{10} [A-Z]+ (/\\S*|\\(no route\\)) [1-5]\\d\\d \\d+ ms"),
+              || text.matches(
+                  "[A-Z]+ (/\\S*|\\(no route\\)) [1-5]\\d\\d \\d+ ms \\d+ bytes ([a-z0-9]{4,32}|-)"
+                      + " ([a-z0-9]{4,32}|-)"),
+          text);
+      assertTrue(
+          !line.getLoggerName().endsWith("requests")
+              || line.getMDCPropertyMap().getOrDefault("request", "").matches("[0-9a-z]{10}"),
           text);
       for (String secret :
           List.of("planted-", "FORGED", "@demo", session, token, TestHouse.PASSWORD, "198.51.")) {

@@ -38,6 +38,8 @@ class EveryPageTest {
   private static final Set<String> ELSEWHERE =
       Set.of(
           "/",
+          // For programs, which are told of it by the README.
+          "/metrics",
           "/sign-in",
           "/sign-in/code",
           "/first-owner/{secret}",

@@ -79,7 +79,7 @@ final class Signal implements AfterAllCallback {
         sockets.add(phone);
         sockets.add(server);
         AtomicBoolean sends = new AtomicBoolean();
-        Thread.ofVirtual().start(() -> carry(phone, server, asked -> sends.set(isSent(asked))));
+        Thread.ofVirtual().start(() -> carry(phone, server, asked -> hear(asked, sends)));
         Thread.ofVirtual().start(() -> carry(server, phone, _ -> loseIf(sends.get(), server)));
       } catch (IOException _) {
         // The door is closed, or the server went with its test.
@@ -87,8 +87,11 @@ final class Signal implements AfterAllCallback {
     }
   }
 
-  private static boolean isSent(String asked) {
-    return asked.startsWith("POST ");
+  /** What comes after a head, a body's bytes, belongs to the same request. */
+  private static void hear(String asked, AtomicBoolean sends) {
+    if (asked.matches("(?s)[A-Z]{3,7} /.*")) {
+      sends.set(asked.startsWith("POST "));
+    }
   }
 
   private void loseIf(boolean isAnswerToSent, Socket server) {

@@ -83,7 +83,7 @@ class OpenApiTest {
   @Test
   void everyOperationAnswersAsDescribed() {
     Visitor anybody = house.visitor();
-    for (String path : List.of("/health/live", "/health/ready", "/api/openapi.json")) {
+    for (String path : List.of("/health/live", "/health/ready", "/metrics", "/api/openapi.json")) {
       described.mustFit("GET " + path, 200, anybody.get(path));
     }
     for (String file : List.of("setup.json", "kit.json", "gear.json", "location.json")) {

@@ -15,6 +15,7 @@ import lampwright.tasks.Exporting;
 import lampwright.tasks.Importing;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
+import lampwright.web.http.Admission;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
 import org.slf4j.Logger;
@@ -55,6 +56,7 @@ public final class ArchiveApi {
           "Content-Disposition", "attachment; filename=\"%s.zip\"".formatted(archive.name()));
       context.contentType(MEDIA_TYPE);
       if (!context.method().equals(HandlerType.HEAD)) {
+        Admission.leave(context);
         // Not the framework's: it would press together what is pressed already.
         OutputStream out = context.res().getOutputStream();
         try {

@@ -2,8 +2,10 @@ package lampwright.web.api;
 
 import io.javalin.http.Context;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 
 /** Whether the server lives, and whether it can serve: for whoever watches over it. */
@@ -12,25 +14,16 @@ public final class HealthApi {
   private static final int UNAVAILABLE = 503;
   private static final double MILLIS = 1_000;
 
-  private final List<Check> checks;
+  private final List<HealthCheck> checks;
   private final Supplier<Duration> indexLag;
 
   /**
    * @param indexLag for how long the search index may have lacked a change
    */
-  public HealthApi(List<Check> checks, Supplier<Duration> indexLag) {
+  public HealthApi(List<HealthCheck> checks, Supplier<Duration> indexLag) {
     this.checks = List.copyOf(checks);
     this.indexLag = indexLag;
   }
-
-  /**
-   * One thing that the server needs.
-   *
-   * @param name what it is
-   * @param ask gives the reason why it cannot be used, in a sentence for whoever runs the server;
-   *     empty where it can
-   */
-  public record Check(String name, Supplier<Optional<String>> ask) {}
 
   private record Answer(String status, List<Reason> reasons, Optional<Double> indexLagS) {}
 
@@ -43,11 +36,14 @@ public final class HealthApi {
 
   /** All that it needs can be used. */
   public void ready(Context context) {
-    List<Reason> reasons =
-        checks.stream()
-            .flatMap(
-                check -> check.ask().get().map(reason -> new Reason(check.name(), reason)).stream())
-            .toList();
+    // All at once: together they take no longer than the slowest.
+    List<CompletableFuture<Optional<String>>> begun =
+        checks.stream().map(HealthCheck::begin).toList();
+    List<Reason> reasons = new ArrayList<>();
+    for (int i = 0; i < checks.size(); i++) {
+      HealthCheck check = checks.get(i);
+      check.await(begun.get(i)).ifPresent(reason -> reasons.add(new Reason(check.name(), reason)));
+    }
     if (!reasons.isEmpty()) {
       context.status(UNAVAILABLE).header("Retry-After", "5");
     }

@@ -12,6 +12,7 @@ import lampwright.document.ObjectForm;
 import lampwright.tasks.Leaving;
 import lampwright.tasks.Passwords;
 import lampwright.tasks.TakingOut;
+import lampwright.web.http.Admission;
 import lampwright.web.http.Door;
 import lampwright.web.http.Entrance;
 import org.slf4j.Logger;
@@ -62,6 +63,7 @@ public final class LeavingApi {
           "Content-Disposition", "attachment; filename=\"%s.zip\"".formatted(ready.name()));
       context.contentType("application/zip");
       if (!context.method().equals(HandlerType.HEAD)) {
+        Admission.leave(context);
         // Not the framework's: it would press together what is pressed already.
         OutputStream out = context.res().getOutputStream();
         try {

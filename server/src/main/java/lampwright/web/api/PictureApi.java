@@ -288,7 +288,7 @@ public final class PictureApi {
             .formatted(how, context.pathParam("picture"), given.ending()));
     given.sha256().ifPresent(sha256 -> Digests.tell(context, sha256));
     ServedBytes.give(
-        context, given.mediaType(), "\"" + given.version() + "\"", given.length(), given.bytes());
+        context, given.mediaType(), "\"" + given.version() + "\"", given.length(), given::open);
   }
 
   private static PictureId picture(Context context) {

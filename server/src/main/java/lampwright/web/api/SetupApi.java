@@ -250,10 +250,12 @@ public final class SetupApi {
 
   /** One setup as it is now. */
   public void get(Context context) {
-    Catalogued setup = cataloguing.get(door.caller(context), studio(context), setup(context));
-    if (!Preconditions.isKnown(context, setup.revision())) {
-      context.json(Setup.of(setup));
+    if (Preconditions.isAsked(context)
+        && Preconditions.isKnown(
+            context, cataloguing.revision(door.caller(context), studio(context), setup(context)))) {
+      return;
     }
+    showNow(context, cataloguing.get(door.caller(context), studio(context), setup(context)));
   }
 
   /** Puts another document in its place. */
@@ -304,8 +306,7 @@ public final class SetupApi {
   /** The revision a change is based on; where the header names several, the current one of them. */
   static int basedOn(Context context, Door door, Cataloguing cataloguing) {
     return Preconditions.based(
-        context,
-        () -> cataloguing.get(door.caller(context), studio(context), setup(context)).revision());
+        context, () -> cataloguing.revision(door.caller(context), studio(context), setup(context)));
   }
 
   static StudioId studio(Context context) {

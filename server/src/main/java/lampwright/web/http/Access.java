@@ -19,7 +19,7 @@ public sealed interface Access extends RouteRole {
 
   /** Whether nobody need have signed in. */
   default boolean isOpen() {
-    return equals(Outside.ANYONE) || equals(Outside.BY_LINK);
+    return equals(Outside.ANYONE) || equals(Outside.BY_LINK) || equals(Outside.WATCHER);
   }
 
   /** For what lies in no studio. */
@@ -28,6 +28,8 @@ public sealed interface Access extends RouteRole {
     ANYONE,
     /** Whoever holds the secret that stands in the address; what it opens is looked up inside. */
     BY_LINK,
+    /** Whoever watches over the server, see {@link Watchers}. */
+    WATCHER,
     /** A person with a session or a token. */
     SIGNED_IN,
     /** A person with a session: what a program must not do in anybody's name. */

@@ -3,6 +3,7 @@ package lampwright.web.http;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,11 +34,13 @@ public final class Body {
   private Body() {}
 
   /**
-   * The body's bytes as they come, for a file: whoever reads them sets the bound.
+   * The body's bytes as they come, for a file: whoever reads them sets the bound, of the bytes and
+   * of how much is made of them at once.
    *
    * @throws Refused NotReadable where the connection is broken
    */
   public static InputStream stream(Context context) {
+    Admission.leave(context);
     try {
       return context.req().getInputStream();
     } catch (IOException e) {
@@ -165,13 +168,30 @@ public final class Body {
         }
         throw new Refused(new Refusal.TooLarge(MOST_BYTES));
       }
-      byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+      byte[] bytes = arrived(context, in);
       if (bytes.length > MOST_BYTES) {
         throw new Refused(new Refusal.TooLarge(MOST_BYTES));
       }
       return bytes;
     } catch (IOException e) {
       throw Refused.notReadable("The body ended before it was complete. Send it again.");
+    }
+  }
+
+  /** Others are worked on while it comes. */
+  private static byte[] arrived(Context context, InputStream in) throws IOException {
+    try {
+      return Admission.meanwhile(
+          context,
+          () -> {
+            try {
+              return in.readNBytes(MOST_BYTES + 1);
+            } catch (IOException e) {
+              throw new UncheckedIOException(e);
+            }
+          });
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
     }
   }
 

@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 public final class Door {
 
   private static final String CALLER = "lampwright.caller";
+  static final String STUDIO = "lampwright.studio";
   private static final String SESSION = "lampwright.session";
   private static final String BEARER = "bearer ";
   private static final String CSRF_HEADER = "X-CSRF-Token";
@@ -101,8 +102,12 @@ public final class Door {
         : Optional.empty();
   }
 
-  /** Lets a request in, or refuses it. */
-  void enter(Context context) {
+  /**
+   * Lets a request in, or refuses it.
+   *
+   * @param gate passed before anything costs much, to look up who comes included
+   */
+  void enter(Context context, Gate gate) {
     Access access =
         access(context.routeRoles())
             .orElseThrow(() -> new IllegalStateException("A route without Access was reached."));
@@ -110,10 +115,13 @@ public final class Door {
     if (changes && bearer(context).isEmpty()) {
       mustComeFromHere(context);
     }
+    gate.enter(context, access);
     if (access.isOpen()) {
+      gate.count(context, Optional.empty());
       return;
     }
     Caller caller = findCaller(context).orElseThrow(Refused::notSignedIn);
+    gate.count(context, Optional.of(caller));
     if (changes && bearer(context).isEmpty()) {
       mustBeProven(context);
     }
@@ -121,8 +129,12 @@ public final class Door {
       throw Refused.notAllowed(
           "Only a person who signed in can do this, and not a program with a token. Sign in.");
     }
-    if (changes && access instanceof Access.Member(Permission permission)) {
-      porter.mustMay(caller, Leave.studio(context.pathParam("studio")), permission);
+    if (access instanceof Access.Member(Permission permission)) {
+      StudioId studio = Leave.studio(context.pathParam("studio"));
+      if (changes) {
+        porter.mustMay(caller, studio, permission);
+      }
+      context.attribute(STUDIO, studio);
     }
   }
 

@@ -11,17 +11,21 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.NetworkConnector;
 import org.eclipse.jetty.server.SecureRequestCustomizer;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
-import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.LoggerFactory;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.json.JsonMapper;
@@ -31,15 +35,18 @@ public final class HttpServer implements AutoCloseable {
 
   private static final int MISDIRECTED = 421;
   private static final int HEADER_BYTES = 16 * 1024;
-  private static final long STOP_MILLIS = 3_000;
+  private static final Duration LONGEST_ANSWER = Duration.ofSeconds(20);
+  private static final Duration REQUEST_ON_ITS_WAY = Duration.ofMillis(100);
+  private static final long BETWEEN_LOOKS_MS = 10;
 
   private final Javalin javalin;
-
   private final List<ServedRoute> routes;
+  private final Setup setup;
 
-  private HttpServer(Javalin javalin, List<ServedRoute> routes) {
+  private HttpServer(Javalin javalin, List<ServedRoute> routes, Setup setup) {
     this.javalin = javalin;
     this.routes = routes;
+    this.setup = setup;
   }
 
   /**
@@ -71,13 +78,20 @@ public final class HttpServer implements AutoCloseable {
   /**
    * Starts to serve.
    *
+   * @param traffic what it bounds and tells
    * @param routes adds the routes
    * @throws AddressUnusable when it cannot listen there
    * @throws CertificateUnusable when it cannot speak TLS with its certificate
-   * @throws IllegalStateException when a route names no {@link Access}
+   * @throws IllegalStateException when a route names no {@link Access}, or a lane is named for a
+   *     route that is none
    */
   public static HttpServer start(
-      Place place, Door door, ProblemPage page, SecureRandom random, Consumer<RouteList> routes) {
+      Place place,
+      Door door,
+      ProblemPage page,
+      SecureRandom random,
+      Traffic traffic,
+      Consumer<RouteList> routes) {
     Setup setup =
         new Setup(
             place,
@@ -86,7 +100,9 @@ public final class HttpServer implements AutoCloseable {
             new Refusals(page),
             new Reference(random),
             new SecurityHeaders(place.secure()),
-            new SlowPeers(place.patience(), place.behindProxy()));
+            new SlowPeers(place.patience(), place.behindProxy()),
+            traffic,
+            new Gate(traffic, new Visitors(place.behindProxy())));
     Javalin javalin =
         Javalin.create(
             config -> {
@@ -94,8 +110,23 @@ public final class HttpServer implements AutoCloseable {
               routes.accept(new RouteList(config.routes));
             });
     List<ServedRoute> served = Door.mustGuardEveryRoute(javalin);
+    mustBeServed(traffic, served);
     javalin.start();
-    return new HttpServer(javalin, served);
+    return new HttpServer(javalin, served, setup);
+  }
+
+  private static void mustBeServed(Traffic traffic, List<ServedRoute> served) {
+    Set<String> known =
+        served.stream()
+            .map(route -> route.verb() + " " + route.path())
+            .collect(Collectors.toUnmodifiableSet());
+    traffic.lanes().keySet().stream()
+        .filter(named -> !known.contains(named))
+        .findFirst()
+        .ifPresent(
+            named -> {
+              throw new IllegalStateException("A lane is named for what is no route: " + named);
+            });
   }
 
   /** The port that it listens on. */
@@ -108,10 +139,34 @@ public final class HttpServer implements AutoCloseable {
     return routes;
   }
 
-  /** Takes no more requests, waits a little for those that are being answered, and stops. */
+  /**
+   * Stops, and loses no request. First it says that it is not ready and goes on answering, each
+   * answer with the word that its connection ends, so that who hands out requests takes others.
+   * Then nobody new is let in; connections on which nothing is asked are ended, and what is being
+   * answered is answered, for at most 20 seconds.
+   */
   @Override
   public void close() {
+    setup.traffic().stop();
+    try {
+      Thread.sleep(setup.traffic().drain());
+      letNobodyIn();
+      long end = System.nanoTime() + LONGEST_ANSWER.toNanos();
+      while (setup.peers().endIdle(REQUEST_ON_ITS_WAY) && System.nanoTime() < end) {
+        Thread.sleep(BETWEEN_LOOKS_MS);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
     javalin.stop();
+  }
+
+  private void letNobodyIn() {
+    for (Connector connector : javalin.jettyServer().server().getConnectors()) {
+      if (connector instanceof NetworkConnector network) {
+        network.close();
+      }
+    }
   }
 
   private record Setup(
@@ -121,7 +176,9 @@ public final class HttpServer implements AutoCloseable {
       Refusals refusals,
       Reference references,
       SecurityHeaders headers,
-      SlowPeers peers) {
+      SlowPeers peers,
+      Traffic traffic,
+      Gate gate) {
 
     void apply(JavalinConfig config) {
       config.startup.showJavalinBanner = false;
@@ -146,10 +203,12 @@ public final class HttpServer implements AutoCloseable {
       config.jetty.modifyServletContextHandler(
           handler -> handler.setErrorHandler(brokenRequests()));
       config.routes.before(this::receive);
-      config.routes.beforeMatched(door::enter);
+      config.routes.beforeMatched(context -> door.enter(context, gate));
       config.routes.after(Setup::sayEncoding);
+      // The answer is there; who takes it slowly needs no place for that.
+      config.routes.after(Admission::leave);
       refusals.install(config.routes);
-      RequestLog log = new RequestLog();
+      RequestLog log = new RequestLog(door, traffic.times());
       config.requestLogger.http((context, millis) -> log.write(context, millis));
       config.router.javaLangErrorHandler(this::fail);
     }
@@ -218,11 +277,9 @@ public final class HttpServer implements AutoCloseable {
     }
 
     private void apply(Server server) {
-      // Waits, when the server stops, for the requests that are being answered.
-      server.insertHandler(new GracefulHandler());
+      server.insertHandler(new InFlight(traffic));
       server.insertHandler(new PatientHandler(peers));
       server.setErrorHandler(brokenRequests());
-      server.setStopTimeout(STOP_MILLIS);
     }
 
     private BrokenRequests brokenRequests() {

@@ -40,6 +40,11 @@ public final class Preconditions {
     return isKnown(context, etag(revision));
   }
 
+  /** Whether the asker has something already, and wants no more than to know of a change. */
+  public static boolean isAsked(Context context) {
+    return context.header(IF_NONE_MATCH) != null;
+  }
+
   /** The same by an ETag of the caller's own, in quotes. */
   public static boolean isKnown(Context context, String etag) {
     context.header(ETAG, etag);

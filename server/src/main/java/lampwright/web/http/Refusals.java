@@ -43,7 +43,7 @@ public final class Refusals {
   }
 
   private void fail(Context context, Exception e) {
-    log.error("{} failed", Reference.of(context), e);
+    log.error("A request failed", e);
     answer(context, ProblemKind.OUR_FAULT, ProblemKind.OUR_FAULT.explanation());
   }
 
@@ -193,7 +193,8 @@ public final class Refusals {
 
   /** Whether the answer goes to a program, which cannot read a page. */
   static boolean isForProgram(@Nullable String path, @Nullable String accept) {
-    if (path != null && (path.startsWith("/api") || path.startsWith("/health"))) {
+    if (path != null
+        && (path.startsWith("/api") || path.startsWith("/health") || path.equals("/metrics"))) {
       return true;
     }
     return accept != null && accept.contains("json") && !accept.contains("html");

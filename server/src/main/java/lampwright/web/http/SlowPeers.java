@@ -2,6 +2,7 @@ package lampwright.web.http;
 
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.time.Duration;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -24,6 +25,7 @@ final class SlowPeers extends AbstractLifeCycle implements Connection.Listener {
   private final Patience patience;
   private final boolean behindProxy;
   private final Set<Wait> waits = ConcurrentHashMap.newKeySet();
+  private final Set<Connection> open = ConcurrentHashMap.newKeySet();
   private final Map<Connection, Wait> heads = new ConcurrentHashMap<>();
   private final Map<Connection, InetAddress> counted = new ConcurrentHashMap<>();
   private final Map<InetAddress, Integer> counts = new ConcurrentHashMap<>();
@@ -104,10 +106,27 @@ final class SlowPeers extends AbstractLifeCycle implements Connection.Listener {
     if (connection instanceof SslConnection) {
       return;
     }
+    open.add(connection);
     awaitHead(connection);
     if (!isCounted(connection)) {
       connection.getEndPoint().close();
     }
+  }
+
+  /**
+   * Ends the connections on which no request has begun for so long; of a younger one the request
+   * may be on its way.
+   *
+   * @return whether others are there still
+   */
+  boolean endIdle(Duration time) {
+    heads.forEach(
+        (connection, head) -> {
+          if (System.nanoTime() - head.begun > time.toNanos()) {
+            connection.getEndPoint().close();
+          }
+        });
+    return !open.isEmpty();
   }
 
   /** Whether it is one of those that its address may have. */
@@ -135,6 +154,7 @@ final class SlowPeers extends AbstractLifeCycle implements Connection.Listener {
     if (connection instanceof SslConnection) {
       return;
     }
+    open.remove(connection);
     headIsThere(connection);
     InetAddress from = counted.remove(connection);
     if (from != null) {

@@ -287,7 +287,8 @@ public final class FindPages {
         Optional.of(card.plan()),
         found
             .picture()
-            .filter(picture -> giving.isThere(picture.sha256()))
+            .filter(
+                picture -> giving.whereabouts(picture.sha256()) == PictureGiving.Whereabouts.THERE)
             .map(picture -> PictureTile.of(studio, found.setup().id(), picture, words)));
   }
 }

@@ -74,11 +74,11 @@ public final class PicturePages {
         all.items().stream().filter(of -> of.note().kind() == PictureKind.FINAL).findFirst();
 
     return new PicturesPart(
-        finished.map(of -> PictureTile.large(studio, of, tasks.giving().isThere(of), words)),
+        finished.map(of -> PictureTile.large(studio, of, tasks.giving().whereabouts(of), words)),
         all.items().stream()
             .filter(of -> finished.filter(of::equals).isEmpty())
             .limit(MOST_BESIDE)
-            .map(of -> PictureTile.small(studio, of, tasks.giving().isThere(of), words))
+            .map(of -> PictureTile.small(studio, of, tasks.giving().whereabouts(of), words))
             .toList(),
         path(studio, setup),
         all.items().size() == 1 && all.next().isEmpty()
@@ -118,7 +118,7 @@ public final class PicturePages {
                 .map(
                     of ->
                         PictureTile.small(
-                            studio, of, tasks.giving().isThere(of), layouts.words(context)))
+                            studio, of, tasks.giving().whereabouts(of), layouts.words(context)))
                 .toList(),
             page.next().map(next -> Address.of(path).with("cursor", next).text()).orElse(""),
             may.isEmpty()
@@ -214,7 +214,8 @@ public final class PicturePages {
             tasks.notes().list(caller, studio, setup, Listed.Wish.first()).items(), picture);
     String title = compared.setup().document().title();
     PictureTile tile =
-        PictureTile.large(studio, picture, tasks.giving().isThere(picture), layouts.words(context));
+        PictureTile.large(
+            studio, picture, tasks.giving().whereabouts(picture), layouts.words(context));
     templates.show(
         context,
         "picture",

@@ -8,6 +8,7 @@ import lampwright.setup.PictureKind;
 import lampwright.setup.SetupId;
 import lampwright.tasks.Finding;
 import lampwright.tasks.KeptPicture;
+import lampwright.tasks.PictureGiving.Whereabouts;
 import lampwright.wording.Wording;
 
 /**
@@ -21,7 +22,7 @@ import lampwright.wording.Wording;
  * @param caption may be empty
  * @param width of the bytes, in pixels, so that the page does not jump
  * @param height of the bytes, in pixels
- * @param isThere whether its file is where it belongs
+ * @param whereabouts where its file is
  */
 public record PictureTile(
     String path,
@@ -32,20 +33,36 @@ public record PictureTile(
     String caption,
     int width,
     int height,
-    boolean isThere) {
+    Whereabouts whereabouts) {
+
+  /** Whether its bytes can be asked for. */
+  public boolean isThere() {
+    return whereabouts == Whereabouts.THERE;
+  }
+
+  /** Whether they may be there again soon. */
+  public boolean isAway() {
+    return whereabouts == Whereabouts.AWAY;
+  }
 
   /** A picture at thumbnail size. */
-  static PictureTile small(StudioId studio, KeptPicture picture, boolean isThere, Wording words) {
-    return tile(studio, picture, isThere, PictureSize.THUMBNAIL, words);
+  static PictureTile small(
+      StudioId studio, KeptPicture picture, Whereabouts whereabouts, Wording words) {
+    return tile(studio, picture, whereabouts, PictureSize.THUMBNAIL, words);
   }
 
   /** A picture at the size of a screen. */
-  static PictureTile large(StudioId studio, KeptPicture picture, boolean isThere, Wording words) {
-    return tile(studio, picture, isThere, PictureSize.SCREEN, words);
+  static PictureTile large(
+      StudioId studio, KeptPicture picture, Whereabouts whereabouts, Wording words) {
+    return tile(studio, picture, whereabouts, PictureSize.SCREEN, words);
   }
 
   private static PictureTile tile(
-      StudioId studio, KeptPicture picture, boolean isThere, PictureSize size, Wording words) {
+      StudioId studio,
+      KeptPicture picture,
+      Whereabouts whereabouts,
+      PictureSize size,
+      Wording words) {
     boolean large = size == PictureSize.SCREEN;
     String api = apiPath(studio, picture.setup(), picture.id());
     String caption = picture.note().caption().orElse("");
@@ -60,7 +77,7 @@ public record PictureTile(
         caption,
         side(picture.width(), longer, size),
         side(picture.height(), longer, size),
-        isThere);
+        whereabouts);
   }
 
   /** The finished picture of a setup that was found. */
@@ -76,7 +93,7 @@ public record PictureTile(
         picture.caption().orElse(""),
         side(picture.width(), longer, PictureSize.THUMBNAIL),
         side(picture.height(), longer, PictureSize.THUMBNAIL),
-        true);
+        Whereabouts.THERE);
   }
 
   /** A finished picture for somebody outside: no way on, and nobody's words. */
@@ -91,7 +108,7 @@ public record PictureTile(
         "",
         side(picture.width(), longer, PictureSize.SCREEN),
         side(picture.height(), longer, PictureSize.SCREEN),
-        true);
+        Whereabouts.THERE);
   }
 
   private static int side(int whole, int longer, PictureSize size) {

@@ -85,7 +85,7 @@ public final class SharedPages {
   private List<PictureTile> pictures(
       List<KeptPicture> pictures, String path, String title, Wording words) {
     return pictures.stream()
-        .filter(giving::isThere)
+        .filter(picture -> giving.whereabouts(picture) == PictureGiving.Whereabouts.THERE)
         .map(
             picture ->
                 PictureTile.shared(
@@ -104,7 +104,7 @@ public final class SharedPages {
                 context.pathParam("secret"), PictureKeeping.id(context.pathParam("picture"))),
             PictureSize.SCREEN);
     ServedBytes.give(
-        context, given.mediaType(), "\"" + given.version() + "\"", given.length(), given.bytes());
+        context, given.mediaType(), "\"" + given.version() + "\"", given.length(), given::open);
   }
 
   private static void keepQuiet(Context context) {

@@ -20,10 +20,9 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
 import java.util.function.IntFunction;
 import lampwright.tasks.Refused;
+import lampwright.tasks.Turns;
 
 /**
  * Makes the field sheet into a PDF for people who cannot see it too (ISO 14289-1), of two sides at
@@ -61,7 +60,7 @@ public final class SheetPrinter {
   private final Cache<String, Integer> rooms =
       Caffeine.newBuilder().maximumSize(MOST_ROOMS_KNOWN).build();
 
-  private final Semaphore places = new Semaphore(MOST_AT_ONCE, true);
+  private final Turns turns = new Turns(MOST_AT_ONCE, LONGEST_WAIT, LONGEST_WAIT);
 
   /**
    * Reads fonts and styles once.
@@ -121,8 +120,7 @@ public final class SheetPrinter {
     if (known != null) {
       return known;
     }
-    enter();
-    try {
+    try (var _ = turns.take()) {
       int room = first;
       for (String markup = roomiest;
           !SheetRoom.isLast(room) && sides(markup) > MOST_SIDES;
@@ -131,8 +129,6 @@ public final class SheetPrinter {
       }
       rooms.put(roomiest, room);
       return room;
-    } finally {
-      places.release();
     }
   }
 
@@ -143,8 +139,7 @@ public final class SheetPrinter {
    */
   Printed print(int first, IntFunction<SheetPage> page, SheetFile.Paper paper) {
     String markup = markup(page.apply(room(first, page, paper)), paper);
-    enter();
-    try {
+    try (var _ = turns.take()) {
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       try (BatikSVGDrawer drawer = new BatikSVGDrawer();
           PdfBoxRenderer renderer = renderer(markup, drawer, out)) {
@@ -155,19 +150,6 @@ public final class SheetPrinter {
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    } finally {
-      places.release();
-    }
-  }
-
-  private void enter() {
-    try {
-      if (!places.tryAcquire(LONGEST_WAIT.toMillis(), TimeUnit.MILLISECONDS)) {
-        throw Refused.unavailable(LONGEST_WAIT);
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw Refused.unavailable(LONGEST_WAIT);
     }
   }
 

@@ -14,8 +14,10 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import lampwright.Visitor;
+import lampwright.metrics.Metrics;
 import lampwright.tasks.Refused;
 import lampwright.web.api.HealthApi;
+import lampwright.web.api.HealthCheck;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -45,6 +47,7 @@ class PlantedRoutesTest {
             door,
             (problem, _) -> "<p>" + problem.kind().slug() + "</p>",
             new SecureRandom(),
+            Traffic.unbounded(new Metrics()),
             PlantedRoutesTest::plant);
     visitor = new Visitor(URI.create("http://127.0.0.1:" + server.port()));
   }
@@ -62,8 +65,8 @@ class PlantedRoutesTest {
   private static HealthApi troubled() {
     return new HealthApi(
         List.of(
-            new HealthApi.Check("lamp", () -> Optional.of("The lamp is out.")),
-            new HealthApi.Check("oil", Optional::empty)),
+            new HealthCheck("lamp", () -> Optional.of("The lamp is out.")),
+            new HealthCheck("oil", Optional::empty)),
         () -> Duration.ofMillis(1_500));
   }
 

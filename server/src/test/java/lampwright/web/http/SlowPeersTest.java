@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import lampwright.Visitor;
+import lampwright.metrics.Metrics;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -56,6 +57,7 @@ class SlowPeersTest {
             new CsrfTokens(new SecureRandom())),
         (problem, _) -> problem.kind().slug(),
         new SecureRandom(),
+        Traffic.unbounded(new Metrics()),
         routes -> {
           routes.get("/api/short", context -> context.result("short"), Access.Outside.ANYONE);
           routes.get(

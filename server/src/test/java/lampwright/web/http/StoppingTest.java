@@ -19,6 +19,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import lampwright.Visitor;
+import lampwright.metrics.Metrics;
 import org.junit.jupiter.api.Test;
 
 class StoppingTest {
@@ -91,6 +92,7 @@ class StoppingTest {
         door,
         (problem, _) -> problem.kind().slug(),
         new SecureRandom(),
+        Traffic.unbounded(new Metrics()),
         routes);
   }
 }

@@ -24,6 +24,7 @@ import javax.net.ssl.SSLContext;
 import javax.net.ssl.SSLException;
 import javax.net.ssl.SSLParameters;
 import javax.net.ssl.SSLSocket;
+import lampwright.metrics.Metrics;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -68,6 +69,7 @@ class TlsTest {
         door,
         (problem, _) -> problem.kind().slug(),
         new SecureRandom(),
+        Traffic.unbounded(new Metrics()),
         routes ->
             routes.get(
                 "/api/begin",

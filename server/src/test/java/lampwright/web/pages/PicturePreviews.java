@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import lampwright.drawing.ColourStrip;
 import lampwright.drawing.PicturePoints;
 import lampwright.drawing.ToneScale;
+import lampwright.tasks.PictureGiving;
 import lampwright.wording.Figure;
 import lampwright.wording.WordsForTests;
 
@@ -28,10 +29,10 @@ final class PicturePreviews {
         caption,
         width,
         height,
-        true);
+        PictureGiving.Whereabouts.THERE);
   }
 
-  private static PictureTile large(String caption, boolean isThere) {
+  private static PictureTile large(String caption, PictureGiving.Whereabouts whereabouts) {
     return new PictureTile(
         SETUP + "/pictures/p1",
         "/api/pictures/p1/screen",
@@ -41,12 +42,13 @@ final class PicturePreviews {
         caption,
         1280,
         853,
-        isThere);
+        whereabouts);
   }
 
   static PicturesPart part() {
     return new PicturesPart(
-        Optional.of(large("The deckhand looks back once, at the window.", true)),
+        Optional.of(
+            large("The deckhand looks back once, at the window.", PictureGiving.Whereabouts.THERE)),
         List.of(tile("", 320, 213), tile("The rim alone.", 213, 320)),
         SETUP + "/pictures",
         "All pictures: 3");
@@ -58,7 +60,7 @@ final class PicturePreviews {
 
   static PicturesPart longPart() {
     return new PicturesPart(
-        Optional.of(large(LONG.repeat(6), false)),
+        Optional.of(large(LONG.repeat(6), PictureGiving.Whereabouts.LOST)),
         IntStream.range(0, 12).mapToObj(i -> tile(LONG.repeat(3), 320, 100 + 40 * i)).toList(),
         SETUP + "/pictures",
         "All pictures: 100 and more");
@@ -66,7 +68,10 @@ final class PicturePreviews {
 
   static PicturesPage pictures() {
     return page(
-        List.of(tile("", 320, 213), tile(LONG.repeat(6), 213, 320), large("Lost.", false)),
+        List.of(
+            tile("", 320, 213),
+            tile(LONG.repeat(6), 213, 320),
+            large("Lost.", PictureGiving.Whereabouts.LOST)),
         SETUP + "/pictures?cursor=x",
         FormErrors.none());
   }
@@ -112,7 +117,7 @@ final class PicturePreviews {
 
   static PicturePage picture() {
     return one(
-        large(LONG, true),
+        large(LONG, PictureGiving.Whereabouts.THERE),
         List.of(
             new PicturePage.PointNote(1, "The rim is a third too hot here.", "Imke Tal"),
             new PicturePage.PointNote(2, "Keep this reflection.", "Oren Vale")),
@@ -124,12 +129,17 @@ final class PicturePreviews {
   }
 
   static PicturePage bare() {
-    return one(large("", false), List.of(), List.of(), List.of(), Optional.empty());
+    return one(
+        large("", PictureGiving.Whereabouts.LOST),
+        List.of(),
+        List.of(),
+        List.of(),
+        Optional.empty());
   }
 
   static PicturePage wrongNote() {
     return one(
-        large("", true),
+        large("", PictureGiving.Whereabouts.THERE),
         List.of(),
         List.of(new PicturePage.Setting("ISO", "ISO 200", "ISO 200", false)),
         List.of(),

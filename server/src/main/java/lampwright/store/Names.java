@@ -1,0 +1,82 @@
+package lampwright.store;
+
+import static lampwright.schema.generated.Tables.FORMER_MEMBER;
+import static lampwright.schema.generated.Tables.MEMBER;
+import static lampwright.schema.generated.Tables.PERSON;
+import static org.jooq.impl.DSL.field;
+
+import java.util.List;
+import lampwright.people.FormerName;
+import lampwright.people.PersonId;
+import org.jooq.Condition;
+import org.jooq.Field;
+import org.jooq.Record;
+
+/**
+ * What somebody is called in the transaction's studio: a member by their name, who was one by it
+ * where they may be named, who came with an archive as that calls them.
+ */
+public final class Names {
+
+  private static final Field<Boolean> IS_MEMBER =
+      field(MEMBER.PERSON_ID.isNotNull()).as("is_member");
+  private static final Field<Boolean> IS_OF_ARCHIVE =
+      field(PERSON.ARCHIVE_STUDIO_ID.isNotNull()).as("is_of_archive");
+
+  /** What {@link #of} reads. */
+  static final List<Field<?>> COLUMNS =
+      List.of(PERSON.NAME, IS_MEMBER, FORMER_MEMBER.IS_NAMED, IS_OF_ARCHIVE);
+
+  private final StudioTransaction in;
+
+  public Names(StudioTransaction in) {
+    this.in = in;
+  }
+
+  /** Of one. */
+  public String find(PersonId person) {
+    return in.sql()
+        .select(COLUMNS)
+        .from(PERSON)
+        .leftJoin(MEMBER)
+        .on(isMember(in))
+        .leftJoin(FORMER_MEMBER)
+        .on(wasMember(in))
+        .where(PERSON.ID.eq(person.text()))
+        .and(isKnown(in))
+        .fetchOptional(Names::of)
+        .orElse(FormerName.UNNAMED);
+  }
+
+  static Condition isMember(StudioTransaction in) {
+    return MEMBER.STUDIO_ID.eq(in.studio().text()).and(MEMBER.PERSON_ID.eq(PERSON.ID));
+  }
+
+  static Condition wasMember(StudioTransaction in) {
+    return FORMER_MEMBER
+        .STUDIO_ID
+        .eq(in.studio().text())
+        .and(FORMER_MEMBER.PERSON_ID.eq(PERSON.ID));
+  }
+
+  /** Whom another studio's archive told of is nobody here. */
+  static Condition isKnown(StudioTransaction in) {
+    return PERSON.ARCHIVE_STUDIO_ID.isNull().or(PERSON.ARCHIVE_STUDIO_ID.eq(in.studio().text()));
+  }
+
+  /** Of whom a row tells; the row may tell of nobody. */
+  static String of(Record found) {
+    String name = found.get(PERSON.NAME);
+    Boolean isNamed = found.get(FORMER_MEMBER.IS_NAMED);
+    if (name == null) {
+      return FormerName.UNNAMED;
+    }
+    if (found.get(IS_MEMBER)) {
+      return name;
+    }
+    if (isNamed != null) {
+      return isNamed ? name : FormerName.UNNAMED;
+    }
+    return found.get(IS_OF_ARCHIVE) ? FormerName.archived(name) : FormerName.UNNAMED;
+  }
+}
