@@ -196,7 +196,9 @@ class AssistantStoryTest {
   /** Goes on to a light, puts its reading in, and returns what is said of it. */
   private static String metered(Object light, double fNumber, int tenths) {
     String field = "-" + Told.at(light, "id");
+    int steps = 0;
     while (phone.all("#reading" + field).stream().noneMatch(WebElement::isDisplayed)) {
+      assertTrue(++steps < 50, "No step asks for " + field);
       phone.press(phone.see("[data-next]"));
     }
     WebElement reading = phone.see("#reading" + field);
