@@ -10,6 +10,7 @@ import lampwright.tasks.Closed;
 import lampwright.tasks.DemoStudio;
 import lampwright.tasks.FailedSignIns;
 import lampwright.tasks.FirstOwner;
+import lampwright.tasks.Glancing;
 import lampwright.tasks.Inviting;
 import lampwright.tasks.Leaving;
 import lampwright.tasks.MemberKeeping;
@@ -32,6 +33,7 @@ final class PeopleTasks {
   private final SigningIn signingIn;
   private final AccountPages.Tasks own;
   private final Tokens tokens;
+  private final Glancing glancing;
   private final Leaving leaving;
   private final FirstOwner firstOwner;
   private final DemoStudio demoStudio;
@@ -60,6 +62,7 @@ final class PeopleTasks {
             new SecondFactorKeeping(database, ids, passwords, failures, closed, seal),
             auditing);
     tokens = new Tokens(database, ids, closed);
+    glancing = new Glancing(database, closed);
     leaving = new Leaving(database, passwords, failures, closed);
     firstOwner = new FirstOwner(database, ids, passwords, signingIn);
     demoStudio = new DemoStudio(database, ids, passwords);
@@ -87,6 +90,10 @@ final class PeopleTasks {
 
   Tokens tokens() {
     return tokens;
+  }
+
+  Glancing glancing() {
+    return glancing;
   }
 
   Leaving leaving() {

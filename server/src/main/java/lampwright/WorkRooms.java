@@ -168,7 +168,11 @@ final class WorkRooms {
   private SetupRoutes setups() {
     return new SetupRoutes(
         new SetupApi(
-            tools.door(), catalogue.cataloguing(), catalogue.finding(), catalogue.tracing()),
+            tools.door(),
+            catalogue.cataloguing(),
+            people.glancing(),
+            catalogue.finding(),
+            catalogue.tracing()),
         new UsedApi(tools.door(), catalogue.cataloguing(), catalogue.recording()),
         new HistoryApi(
             tools.door(), catalogue.cataloguing(), catalogue.histories(), catalogue.stating()),

@@ -6,6 +6,7 @@ import static lampwright.schema.generated.Tables.PERSON;
 import static org.jooq.impl.DSL.field;
 
 import java.util.List;
+import java.util.Optional;
 import lampwright.people.FormerName;
 import lampwright.people.PersonId;
 import org.jooq.Condition;
@@ -66,17 +67,27 @@ public final class Names {
 
   /** Of whom a row tells; the row may tell of nobody. */
   static String of(Record found) {
-    String name = found.get(PERSON.NAME);
-    Boolean isNamed = found.get(FORMER_MEMBER.IS_NAMED);
-    if (name == null) {
-      return FormerName.UNNAMED;
+    return of(
+        Optional.ofNullable(found.get(PERSON.NAME)),
+        found.get(IS_MEMBER),
+        Optional.ofNullable(found.get(FORMER_MEMBER.IS_NAMED)),
+        found.get(IS_OF_ARCHIVE));
+  }
+
+  /**
+   * The same.
+   *
+   * @param name empty for nobody
+   * @param isNamed of who was a member: whether by name
+   */
+  static String of(
+      Optional<String> name, boolean isMember, Optional<Boolean> isNamed, boolean isOfArchive) {
+    if (name.isEmpty() || isMember) {
+      return name.orElse(FormerName.UNNAMED);
     }
-    if (found.get(IS_MEMBER)) {
-      return name;
+    if (isNamed.isPresent()) {
+      return isNamed.get() ? name.get() : FormerName.UNNAMED;
     }
-    if (isNamed != null) {
-      return isNamed ? name : FormerName.UNNAMED;
-    }
-    return found.get(IS_OF_ARCHIVE) ? FormerName.archived(name) : FormerName.UNNAMED;
+    return isOfArchive ? FormerName.archived(name.get()) : FormerName.UNNAMED;
   }
 }

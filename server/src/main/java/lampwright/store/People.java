@@ -210,9 +210,16 @@ public final class People {
   }
 
   private static Preferred preferred(Record found) {
+    return preferred(
+        Optional.ofNullable(found.get(PERSON.LANGUAGE)),
+        found.get(PERSON.LENGTHS),
+        found.get(PERSON.STOP_FRACTION));
+  }
+
+  static Preferred preferred(Optional<String> language, String lengths, String stopFraction) {
     return new Preferred(
-        Optional.ofNullable(found.get(PERSON.LANGUAGE)).flatMap(Language::find),
-        LengthUnit.find(found.get(PERSON.LENGTHS)).orElseThrow(),
-        StopFraction.find(found.get(PERSON.STOP_FRACTION)).orElseThrow());
+        language.flatMap(Language::find),
+        LengthUnit.find(lengths).orElseThrow(),
+        StopFraction.find(stopFraction).orElseThrow());
   }
 }

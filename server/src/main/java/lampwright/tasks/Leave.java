@@ -24,12 +24,21 @@ public final class Leave {
   public static Role ask(StudioTransaction in, Permission permission) {
     Role role =
         in.role().or(() -> new Studios(in).findRole(in.studio())).orElseThrow(Refused::notFound);
+    must(role, permission);
+    return role;
+  }
+
+  /**
+   * Lets a role pass that covers it.
+   *
+   * @throws Refused NotAllowed where it does not
+   */
+  static void must(Role role, Permission permission) {
     if (!role.may(permission)) {
       throw Refused.notAllowed(
           "Your role here is %s, and %s. An owner of the studio can change your role."
               .formatted(role.word(), lack(permission)));
     }
-    return role;
   }
 
   /**

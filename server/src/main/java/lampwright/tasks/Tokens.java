@@ -8,9 +8,11 @@ import java.util.Optional;
 import lampwright.people.AuditAction;
 import lampwright.people.AuditKind;
 import lampwright.people.Ids;
+import lampwright.people.PersonId;
 import lampwright.people.Reach;
 import lampwright.people.SecretHash;
 import lampwright.people.StudioId;
+import lampwright.store.AnonymousTransaction;
 import lampwright.store.AuditTrail;
 import lampwright.store.Database;
 import lampwright.store.PersonTransaction;
@@ -166,18 +168,21 @@ public final class Tokens {
   public Optional<Caller> find(String secret) {
     return database.eachByItself(
         in -> {
-          lampwright.store.Tokens tokens = new lampwright.store.Tokens(in);
-          Optional<lampwright.store.Tokens.Bearer> found = tokens.findBearer(SecretHash.of(secret));
-          // Not at every use: a note a request would make reading as dear as writing.
+          Optional<lampwright.store.Tokens.Bearer> found =
+              new lampwright.store.Tokens(in).findBearer(SecretHash.of(secret));
           found
               .map(lampwright.store.Tokens.Bearer::token)
-              .filter(
-                  token ->
-                      token.lastUsedAt().map(in.now().minus(BETWEEN_NOTES)::isAfter).orElse(true))
-              .ifPresent(token -> tokens.touch(token.person(), token.id()));
+              .ifPresent(token -> note(in, token.person(), token.id(), token.lastUsedAt()));
           return found
               .filter(bearer -> closed.isOpenTo(bearer.person()))
               .map(bearer -> new Caller(bearer.person(), Caller.Way.TOKEN, bearer.token().reach()));
         });
+  }
+
+  /** Notes a use, not every one: a note a request would make reading as dear as writing. */
+  static void note(AnonymousTransaction in, PersonId person, String id, Optional<Instant> noted) {
+    if (noted.map(in.now().minus(BETWEEN_NOTES)::isAfter).orElse(true)) {
+      new lampwright.store.Tokens(in).touch(person, id);
+    }
   }
 }

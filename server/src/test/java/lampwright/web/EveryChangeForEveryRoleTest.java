@@ -103,7 +103,7 @@ class EveryChangeForEveryRoleTest {
     List<String> wrong = new ArrayList<>();
     for (ServedRoute route : changes()) {
       SoundRequests.Sound request = sound.get(operation(route));
-      if (request == null || !(route.access() instanceof Access.Member(var permission))) {
+      if (request == null || !(route.access() instanceof Access.Member(var permission, var _))) {
         continue;
       }
       Permission needed = OF_ANOTHER.getOrDefault(operation(route), permission);

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lampwright.people.StudioId;
@@ -21,27 +22,32 @@ import lampwright.tasks.Caller;
 import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.Finding;
+import lampwright.tasks.Glancing;
 import lampwright.tasks.Leave;
 import lampwright.tasks.LikeTones;
 import lampwright.tasks.Refused;
 import lampwright.tasks.Tracing;
 import lampwright.web.http.Door;
 import lampwright.web.http.Preconditions;
+import tools.jackson.databind.util.RawValue;
 
 /** The setups of a studio: search, make, read, change, delete. */
 public final class SetupApi {
 
   private static final String PARENT = "parent";
   private static final String PARENT_REVISION = "parent_revision";
+  private static final String SEEN = "lampwright.seen";
 
   private final Door door;
   private final Cataloguing cataloguing;
+  private final Glancing glancing;
   private final Finding finding;
   private final Tracing tracing;
 
-  public SetupApi(Door door, Cataloguing cataloguing, Finding finding, Tracing tracing) {
+  public SetupApi(Door door, Cataloguing cataloguing, Glancing glancing, Finding finding, Tracing tracing) {
     this.door = door;
     this.cataloguing = cataloguing;
+    this.glancing = glancing;
     this.finding = finding;
     this.tracing = tracing;
   }
@@ -82,7 +88,19 @@ public final class SetupApi {
       String state,
       boolean archived,
       Optional<ParentJson> parent,
-      Map<String, Object> document) {
+      Object document) {
+
+    static Setup of(SetupId id, Glancing.Shown setup, String document) {
+      return new Setup(
+          id.text(),
+          setup.revision(),
+          setup.changedAt(),
+          setup.changedBy(),
+          setup.standing().state().word(),
+          setup.standing().archived(),
+          setup.parent().map(ParentJson::of),
+          new RawValue(document));
+    }
 
     static Setup of(Catalogued setup) {
       return new Setup(
@@ -248,14 +266,27 @@ public final class SetupApi {
                 .toList()));
   }
 
-  /** One setup as it is now. */
+  /** Looks who comes for one setup, and at the setup itself. */
+  public Optional<Caller> glance(Context context, Caller.Way way, String secret) {
+    Glancing.Seen seen =
+        glancing.look(
+            way,
+            secret,
+            context.pathParam("studio"),
+            context.pathParam("setup"),
+            Preconditions.known(context));
+    context.attribute(SEEN, seen);
+    return seen.caller();
+  }
+
+  /** One setup as it is now, which was read at the door. */
   public void get(Context context) {
-    if (Preconditions.isAsked(context)
-        && Preconditions.isKnown(
-            context, cataloguing.revision(door.caller(context), studio(context), setup(context)))) {
-      return;
+    SetupId id = setup(context);
+    Glancing.Seen seen = Objects.requireNonNull(context.attribute(SEEN));
+    Glancing.Shown setup = seen.setup();
+    if (!Preconditions.isKnown(context, setup.revision())) {
+      context.json(Setup.of(id, setup, setup.document().orElseThrow()));
     }
-    showNow(context, cataloguing.get(door.caller(context), studio(context), setup(context)));
   }
 
   /** Puts another document in its place. */

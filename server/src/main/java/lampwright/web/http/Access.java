@@ -1,6 +1,7 @@
 package lampwright.web.http;
 
 import io.javalin.security.RouteRole;
+import java.util.Optional;
 import lampwright.people.Permission;
 
 /**
@@ -14,7 +15,16 @@ public sealed interface Access extends RouteRole {
    * before its body is read; what is read asks inside, in the transaction that reads.
    */
   static Access may(Permission permission) {
-    return new Member(permission);
+    return new Member(permission, Optional.empty());
+  }
+
+  /**
+   * The same, for what is read of a studio in the one step that looks who comes.
+   *
+   * @param glance takes that step
+   */
+  static Access may(Permission permission, Glance glance) {
+    return new Member(permission, Optional.of(glance));
   }
 
   /** Whether nobody need have signed in. */
@@ -40,6 +50,7 @@ public sealed interface Access extends RouteRole {
    * For what lies in a studio.
    *
    * @param permission what it takes at least
+   * @param glance looks who comes; empty where the door does it
    */
-  record Member(Permission permission) implements Access {}
+  record Member(Permission permission, Optional<Glance> glance) implements Access {}
 }

@@ -120,6 +120,9 @@ public final class Door {
       gate.count(context, Optional.empty());
       return;
     }
+    if (access instanceof Access.Member member) {
+      member.glance().ifPresent(glance -> look(context, glance));
+    }
     Caller caller = findCaller(context).orElseThrow(Refused::notSignedIn);
     gate.count(context, Optional.of(caller));
     if (changes && bearer(context).isEmpty()) {
@@ -129,13 +132,24 @@ public final class Door {
       throw Refused.notAllowed(
           "Only a person who signed in can do this, and not a program with a token. Sign in.");
     }
-    if (access instanceof Access.Member(Permission permission)) {
+    if (access instanceof Access.Member(Permission permission, var _)) {
       StudioId studio = Leave.studio(context.pathParam("studio"));
       if (changes) {
         porter.mustMay(caller, studio, permission);
       }
       context.attribute(STUDIO, studio);
     }
+  }
+
+  private void look(Context context, Glance glance) {
+    Optional<String> token = bearer(context);
+    context.attribute(
+        CALLER,
+        token.isPresent()
+            ? glance.look(context, Caller.Way.TOKEN, token.get())
+            : cookie
+                .find(context)
+                .flatMap(secret -> glance.look(context, Caller.Way.SESSION, secret)));
   }
 
   /**

@@ -40,9 +40,11 @@ public final class Preconditions {
     return isKnown(context, etag(revision));
   }
 
-  /** Whether the asker has something already, and wants no more than to know of a change. */
-  public static boolean isAsked(Context context) {
-    return context.header(IF_NONE_MATCH) != null;
+  /** The one revision that the asker says they have already. */
+  public static Optional<Integer> known(Context context) {
+    return Optional.ofNullable(context.header(IF_NONE_MATCH))
+        .map(String::strip)
+        .flatMap(Preconditions::revision);
   }
 
   /** The same by an ETag of the caller's own, in quotes. */
