@@ -146,15 +146,15 @@ public final class House implements AutoCloseable {
             new CsrfTokens(random));
     PageTools tools = PageTools.of(settings, door, people.studios(), catalogue.searchNews());
     PeopleRooms hall = new PeopleRooms(settings, people, catalogue, tools, clock);
+    // Routes are looked for one after the other: those that are asked for most come first.
     List<Routes> rooms =
         new ArrayList<>(
-            List.of(
-                hall.front(
-                    watching.health(database, catalogue), watching.metrics(catalogue, people)),
-                hall.own(),
-                hall.studios()));
+            new WorkRooms(database, clock, catalogue, people, tools, hall.share(), random).all());
     rooms.addAll(
-        new WorkRooms(database, clock, catalogue, people, tools, hall.share(), random).all());
+        List.of(
+            hall.front(watching.health(database, catalogue), watching.metrics(catalogue, people)),
+            hall.own(),
+            hall.studios()));
     return HttpServer.start(
         new HttpServer.Place(
             settings.host(),

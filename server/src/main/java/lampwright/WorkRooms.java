@@ -136,7 +136,7 @@ final class WorkRooms {
 
   List<Routes> all() {
     return List.of(
-        finding(), setups(), figures(), outcomes(), gear(), days(), archives(), learning());
+        setups(), finding(), figures(), outcomes(), gear(), days(), archives(), learning());
   }
 
   private FindingRoutes finding() {

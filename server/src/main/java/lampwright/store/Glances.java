@@ -193,13 +193,12 @@ public final class Glances {
         found.get(CHANGED_AT),
         Names.of(
             Optional.ofNullable(found.get(CHANGED_BY)),
-            found.get(IS_MEMBER),
+            Boolean.TRUE.equals(found.get(IS_MEMBER)),
             Optional.ofNullable(found.get(IS_NAMED)),
-            found.get(IS_OF_ARCHIVE)),
+            Boolean.TRUE.equals(found.get(IS_OF_ARCHIVE))),
         standing(found.get(STATE), found.get(ARCHIVED)),
         parentTitle.map(
-            title ->
-                new Parent(new SetupId(found.get(PARENT)), found.get(PARENT_REVISION), title)),
+            title -> new Parent(new SetupId(found.get(PARENT)), found.get(PARENT_REVISION), title)),
         parentTitle.map(_ -> standing(found.get(PARENT_STATE), found.get(PARENT_ARCHIVED))),
         Optional.ofNullable(found.get(DOCUMENT)));
   }

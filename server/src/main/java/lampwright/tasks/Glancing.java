@@ -5,10 +5,11 @@ import java.util.Optional;
 import lampwright.people.Permission;
 import lampwright.people.SecretHash;
 import lampwright.setup.Parent;
+import lampwright.setup.SetupDocument;
 import lampwright.setup.Standing;
 import lampwright.store.AnonymousTransaction;
-import lampwright.store.Glances;
 import lampwright.store.Database;
+import lampwright.store.Glances;
 
 /**
  * Lets somebody in and shows them a setup, in one round trip to the database. A program asks for
@@ -65,12 +66,11 @@ public final class Glancing {
   }
 
   /**
-   * A setup of the catalogue as it is now, its document as it is stored.
+   * A setup of the catalogue as it is now.
    *
    * @param changedBy the name of who made this revision
    * @param parent what it was made from; absent for one that comes from no other
-   * @param document JSON of {@link lampwright.setup.SetupDocument#FORM}, which was checked before
-   *     it was stored; empty where its revision was known
+   * @param stored its document as it is stored; empty where its revision was known
    */
   public record Shown(
       int revision,
@@ -78,7 +78,13 @@ public final class Glancing {
       String changedBy,
       Standing standing,
       Optional<Parent> parent,
-      Optional<String> document) {}
+      Optional<String> stored) {
+
+    /** Its document; empty where its revision was known. */
+    public Optional<SetupDocument> document() {
+      return stored.map(json -> StoredDocuments.read(SetupDocument.FORM, json));
+    }
+  }
 
   /**
    * Looks who comes and what they came for.
@@ -112,8 +118,7 @@ public final class Glancing {
     switch (way) {
       case TOKEN -> Tokens.note(in, seen.person().id(), seen.wayId(), seen.notedAt());
       case SESSION ->
-          SigningIn.note(
-              in, hash, seen.begunAt(), seen.notedAt().orElse(seen.begunAt()));
+          SigningIn.note(in, hash, seen.begunAt(), seen.notedAt().orElse(seen.begunAt()));
     }
   }
 }

@@ -254,8 +254,7 @@ public final class SigningIn {
   public Optional<Caller> find(String token) {
     return database.eachByItself(
         in -> {
-          Optional<Sessions.SignedIn> found =
-              new Sessions(in).findSignedIn(SecretHash.of(token));
+          Optional<Sessions.SignedIn> found = new Sessions(in).findSignedIn(SecretHash.of(token));
           found
               .map(Sessions.SignedIn::session)
               .ifPresent(

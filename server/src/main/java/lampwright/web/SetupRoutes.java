@@ -43,9 +43,7 @@ public record SetupRoutes(
     routes.get("/api/studios/{studio}/setups", setupApi::find, may(READ_SETUPS));
     routes.post("/api/studios/{studio}/setups", setupApi::create, may(WRITE_SETUPS));
     routes.get(
-        "/api/studios/{studio}/setups/{setup}",
-        setupApi::get,
-        may(READ_SETUPS, setupApi::glance));
+        "/api/studios/{studio}/setups/{setup}", setupApi::get, may(READ_SETUPS, setupApi::glance));
     routes.put("/api/studios/{studio}/setups/{setup}", setupApi::replace, may(WRITE_SETUPS));
     routes.patch("/api/studios/{studio}/setups/{setup}", setupApi::change, may(WRITE_SETUPS));
     routes.delete("/api/studios/{studio}/setups/{setup}", setupApi::delete, may(WRITE_SETUPS));

@@ -41,10 +41,12 @@ public final class SetupApi {
   private final Door door;
   private final Cataloguing cataloguing;
   private final Glancing glancing;
+  private final ToldDocuments documents = new ToldDocuments();
   private final Finding finding;
   private final Tracing tracing;
 
-  public SetupApi(Door door, Cataloguing cataloguing, Glancing glancing, Finding finding, Tracing tracing) {
+  public SetupApi(
+      Door door, Cataloguing cataloguing, Glancing glancing, Finding finding, Tracing tracing) {
     this.door = door;
     this.cataloguing = cataloguing;
     this.glancing = glancing;
@@ -90,9 +92,9 @@ public final class SetupApi {
       Optional<ParentJson> parent,
       Object document) {
 
-    static Setup of(SetupId id, Glancing.Shown setup, String document) {
+    static Setup of(String id, Glancing.Shown setup, String document) {
       return new Setup(
-          id.text(),
+          id,
           setup.revision(),
           setup.changedAt(),
           setup.changedBy(),
@@ -266,27 +268,57 @@ public final class SetupApi {
                 .toList()));
   }
 
+  /**
+   * What was seen at the door.
+   *
+   * @param told the text of a revision that was told before
+   */
+  private record Seen(Glancing.Seen now, Optional<ToldDocuments.Told> told) {}
+
   /** Looks who comes for one setup, and at the setup itself. */
   public Optional<Caller> glance(Context context, Caller.Way way, String secret) {
-    Glancing.Seen seen =
+    String studio = context.pathParam("studio");
+    String setup = context.pathParam("setup");
+    Optional<ToldDocuments.Told> told = documents.find(studio, setup);
+    Glancing.Seen now =
         glancing.look(
             way,
             secret,
-            context.pathParam("studio"),
-            context.pathParam("setup"),
-            Preconditions.known(context));
-    context.attribute(SEEN, seen);
-    return seen.caller();
+            studio,
+            setup,
+            told.map(ToldDocuments.Told::revision).or(() -> Preconditions.known(context)));
+    context.attribute(SEEN, new Seen(now, told));
+    return now.caller();
   }
 
   /** One setup as it is now, which was read at the door. */
   public void get(Context context) {
-    SetupId id = setup(context);
-    Glancing.Seen seen = Objects.requireNonNull(context.attribute(SEEN));
-    Glancing.Shown setup = seen.setup();
-    if (!Preconditions.isKnown(context, setup.revision())) {
-      context.json(Setup.of(id, setup, setup.document().orElseThrow()));
+    Seen seen = Objects.requireNonNull(context.attribute(SEEN));
+    Glancing.Shown setup = seen.now().setup();
+    if (Preconditions.isKnown(context, setup.revision())) {
+      return;
     }
+    String studio = context.pathParam("studio");
+    String id = context.pathParam("setup");
+    Optional<String> document =
+        seen.told()
+            .filter(told -> told.isOf(setup.revision(), setup.changedAt()))
+            .map(ToldDocuments.Told::document)
+            .or(
+                () ->
+                    setup
+                        .document()
+                        .map(
+                            read ->
+                                documents.tell(
+                                    studio, id, setup.revision(), setup.changedAt(), read)));
+    if (document.isEmpty()) {
+      // Another setup took the place of the one that was told before, such as the demo's anew.
+      documents.forget(studio, id);
+      showNow(context, cataloguing.get(door.caller(context), studio(context), setup(context)));
+      return;
+    }
+    context.json(Setup.of(id, setup, document.get()));
   }
 
   /** Puts another document in its place. */
