@@ -81,9 +81,8 @@ class KilledImportTest {
   @Test
   void aServerThatIsKilledInTheMiddleHasBroughtInNothingAndSweepsWhatIsLeft() throws Exception {
     Path data = folder.resolve("data");
-    Files.createDirectories(data);
     byte[] archive;
-    try (ServerProcess first = ServerProcess.start(data)) {
+    try (ServerProcess first = ServerProcess.startAgain(data)) {
       Visitor author = first.author();
       HttpResponse<String> made =
           author.post(SETUPS, Documents.json(Documents.setup("Killedhalfway")));

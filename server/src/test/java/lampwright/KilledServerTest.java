@@ -128,8 +128,7 @@ class KilledServerTest {
   @Test
   void whatWasAcknowledgedOutlivesTheServerItsDatabaseAndBoth() throws Exception {
     Path data = folder.resolve("data");
-    Files.createDirectories(data);
-    ServerProcess first = ServerProcess.start(data);
+    ServerProcess first = ServerProcess.startAgain(data);
     writeUntilKilled(first, "a", first::kill);
 
     ServerProcess second = ServerProcess.start(data);
@@ -156,9 +155,9 @@ class KilledServerTest {
   @Test
   void aServerThatIsKilledWhilePicturesArriveLeavesNoRowWithoutItsFileAndNoFileWithoutARow()
       throws Exception {
-    Path data = Files.createDirectories(folder.resolve("data"));
+    Path data = folder.resolve("data");
     Path pictures = data.resolve("pictures");
-    ServerProcess first = ServerProcess.start(data);
+    ServerProcess first = ServerProcess.startAgain(data);
     Visitor author = first.author();
     String setup =
         author
@@ -225,9 +224,8 @@ class KilledServerTest {
   @Test
   void aRetryUnderItsKeyAfterAKillMakesNothingTwice() throws Exception {
     Path data = folder.resolve("data");
-    Files.createDirectories(data);
     Map<String, String> sent = new ConcurrentHashMap<>();
-    ServerProcess first = ServerProcess.start(data);
+    ServerProcess first = ServerProcess.startAgain(data);
     Visitor author = first.author();
     CountDownLatch written = new CountDownLatch(ENOUGH);
     List<Thread> writers = new ArrayList<>();

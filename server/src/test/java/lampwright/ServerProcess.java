@@ -40,9 +40,25 @@ final class ServerProcess implements AutoCloseable {
     return start(data, Map.of());
   }
 
-  /** The same with more settings. */
+  /**
+   * Starts one where a server was before it, and left a few setups of the demo.
+   *
+   * @param data where nothing is yet
+   */
+  static ServerProcess startAgain(Path data) throws IOException {
+    ServerClasses.once().copyDataTo(data);
+    return start(data);
+  }
+
+  /** Starts one with more settings. */
   static ServerProcess start(Path data, Map<String, String> settings) throws IOException {
-    Process process = launch(data, settings);
+    return start(data, settings, ServerClasses.once().command());
+  }
+
+  /** The same, called in a way of its own. */
+  static ServerProcess start(Path data, Map<String, String> settings, List<String> command)
+      throws IOException {
+    Process process = launch(data, settings, command);
     List<String> said = new ArrayList<>();
     // The reader lives as long as the process; closing it would break the server's console.
     BufferedReader console =
@@ -64,25 +80,15 @@ final class ServerProcess implements AutoCloseable {
    */
   static String checkIndex(Path data, Map<String, String> settings)
       throws IOException, InterruptedException {
-    Process process = launch(data, settings, "check-index");
+    List<String> command = new ArrayList<>(ServerClasses.once().command());
+    command.add("check-index");
+    Process process = launch(data, settings, command);
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     return process.waitFor() + ": " + said.strip();
   }
 
-  private static Process launch(Path data, Map<String, String> settings, String... arguments)
+  private static Process launch(Path data, Map<String, String> settings, List<String> command)
       throws IOException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                // It lives for seconds: its best compiler would cost more than it gives.
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-cp",
-                System.getProperty(
-                    "surefire.test.class.path", System.getProperty("java.class.path", "")),
-                "lampwright.Lampwright"));
-    command.addAll(List.of(arguments));
     ProcessBuilder builder = new ProcessBuilder(command);
     builder.environment().keySet().removeIf(key -> key.startsWith(Setting.PREFIX));
     builder
