@@ -95,7 +95,11 @@ final class Machine implements AutoCloseable {
                   "LAMPWRIGHT_PORT", "0",
                   "LAMPWRIGHT_MEANING", Boolean.toString(byMeaning),
                   "LAMPWRIGHT_DATA", folder.resolve("data").toString(),
-                  "LAMPWRIGHT_DATABASE_URL", url(postgres)));
+                  "LAMPWRIGHT_DATABASE_URL", url(postgres),
+                  // One member asks for everybody here, and would soon be told to wait.
+                  "LAMPWRIGHT_MEMBER_REQUESTS_PER_MINUTE", "0",
+                  "LAMPWRIGHT_MEMBER_COSTLY_REQUESTS_PER_MINUTE", "0",
+                  "LAMPWRIGHT_VISITOR_REQUESTS_PER_MINUTE", "0"));
       Duration toReady;
       try {
         toReady = server.awaitReady(READY);
