@@ -4,6 +4,9 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
@@ -185,9 +188,22 @@ public final class Refusals {
     context.status(kind.status());
     context.header("Cache-Control", "no-store");
     if (isForProgram(context.path(), context.header("Accept"))) {
-      context.result(problem.toJson()).contentType(ProblemDetails.MEDIA_TYPE);
+      answer(context, ProblemDetails.MEDIA_TYPE, problem.toJson());
     } else {
-      context.html(page.render(problem, Optional.of(context)));
+      answer(context, "text/html; charset=utf-8", page.render(problem, Optional.of(context)));
+    }
+  }
+
+  private static void answer(Context context, String type, String text) {
+    context.contentType(type);
+    try {
+      if (Unwanted.isComing(context)) {
+        Unwanted.answer(context, text.getBytes(StandardCharsets.UTF_8));
+      } else {
+        context.result(text);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

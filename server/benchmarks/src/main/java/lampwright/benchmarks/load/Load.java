@@ -252,8 +252,7 @@ public final class Load {
     Map<String, Double> costs = new LinkedHashMap<>();
     worked.forEach((name, all) -> costs.put(name, median(all)));
     works.put(setups, costs);
-    out.println(
-        "| closed loop | requests/s, median | lowest to highest | work of one, µs |");
+    out.println("| closed loop | requests/s, median | lowest to highest | work of one, µs |");
     out.println("| --- | --- | --- | --- |");
     found.forEach(
         (name, all) ->
@@ -296,8 +295,7 @@ public final class Load {
         continue;
       }
       found.put(one.name(), measured);
-      out.printf(
-          Locale.ROOT, "| %s | %,.0f | %s |%n", one.name(), perSecond, measured.line());
+      out.printf(Locale.ROOT, "| %s | %,.0f | %s |%n", one.name(), perSecond, measured.line());
     }
     waits.put(setups, found);
   }
