@@ -3,7 +3,6 @@ package lampwright.search;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -21,6 +20,7 @@ final class TradeNumbers extends CharFilter {
   /** Belongs to the word around it by the rules of UAX 29; {@link Words} drops it afterwards. */
   static final char JOINT = '\u00ad';
 
+  private static final int PIECE = 256;
   private static final Pattern APERTURE =
       Pattern.compile(
           "(?<![\\p{L}\\p{N}])[fFƒ]([\\s/]{0,3})(\\d{1,2})(?:([.,])(\\d{1,2}))?(?![\\d\\p{L}])");
@@ -36,8 +36,12 @@ final class TradeNumbers extends CharFilter {
 
   private static Reader rewritten(Reader reader) {
     try {
-      StringWriter whole = new StringWriter();
-      reader.transferTo(whole);
+      StringBuilder whole = new StringBuilder();
+      // Most texts are short, and there are very many: a large piece for each is what costs.
+      char[] piece = new char[PIECE];
+      for (int read = reader.read(piece); read >= 0; read = reader.read(piece)) {
+        whole.append(piece, 0, read);
+      }
       String text = whole.toString();
       if (!mayHoldOne(text)) {
         return new StringReader(text);
