@@ -70,9 +70,14 @@ class UnwantedBodyTest {
     RawAnswer answer =
         RawAnswer.to(
             house.port(),
-            "POST /api/studios/demo/imports HTTP/1.1\r\nAuthorization: Bearer nothing\r\n"
-                + "Expect: 100-continue\r\n"
-                + "Content-Type: application/zip\r\nContent-Length: 6000000\r\n");
+            String.join(
+                "\r\n",
+                "POST /api/studios/demo/imports HTTP/1.1",
+                "Authorization: Bearer nothing",
+                "Expect: 100-continue",
+                "Content-Type: application/zip",
+                "Content-Length: " + BYTES,
+                ""));
     assertEquals(401, answer.status(), answer.toString());
   }
 }
