@@ -39,6 +39,7 @@ final class Unwanted {
     context.res().setContentLength(answer.length);
     context.res().getOutputStream().write(answer);
     context.res().flushBuffer();
+    Admission.leave(context);
     InputStream rest = context.req().getInputStream();
     try {
       rest.skipNBytes(MOST_BYTES);
