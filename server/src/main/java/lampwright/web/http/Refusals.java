@@ -196,11 +196,13 @@ public final class Refusals {
 
   private static void answer(Context context, String type, String text) {
     context.contentType(type);
+    // As bytes: of text the framework would ask a type that names no encoding how to write it.
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     try {
       if (Unwanted.isComing(context)) {
-        Unwanted.answer(context, text.getBytes(StandardCharsets.UTF_8));
+        Unwanted.answer(context, bytes);
       } else {
-        context.result(text);
+        context.result(bytes);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
