@@ -17,7 +17,7 @@ class DemoRemovedAtStartTest {
   @Test
   void theDemoGoesAtAStartThatIsToldSoAndComesBackAtAnother(@TempDir Path folder) throws Exception {
     Path data = folder.resolve("data");
-    try (ServerProcess first = ServerProcess.startAgain(data)) {
+    try (ServerProcess first = ServerProcess.start(data)) {
       assertEquals(10.0, total(first));
     }
     try (ServerProcess second = ServerProcess.start(data, Map.of("LAMPWRIGHT_DEMO", "removed"))) {
