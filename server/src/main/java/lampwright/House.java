@@ -16,6 +16,7 @@ import lampwright.tasks.DemoLoader;
 import lampwright.tasks.DemoStudio;
 import lampwright.tasks.FactorSealing;
 import lampwright.tasks.FirstOwner;
+import lampwright.tasks.Passwords;
 import lampwright.web.Routes;
 import lampwright.web.http.CsrfTokens;
 import lampwright.web.http.Door;
@@ -33,6 +34,20 @@ public final class House implements AutoCloseable {
 
   private static final String DEMO_FOLDER = "demo";
 
+  /**
+   * What it may take.
+   *
+   * @param connections with the database, at most
+   * @param passwords at what cost they are looked at
+   */
+  record Means(int connections, Passwords passwords) {
+
+    /** A server's. */
+    static Means usual() {
+      return new Means(Database.CONNECTIONS, new Passwords());
+    }
+  }
+
   private final Settings settings;
   private final PrintStream console;
   private final Clock clock;
@@ -45,17 +60,23 @@ public final class House implements AutoCloseable {
   private final Catalogue catalogue;
   private final HttpServer server;
 
-  private House(Settings settings, WorkingDatabase where, Clock clock, PrintStream console) {
+  private House(
+      Settings settings, WorkingDatabase where, Clock clock, PrintStream console, Means means) {
     this.settings = settings;
     this.console = console;
     this.clock = clock;
     try {
       watching = keep(new Watching(settings));
-      database = keep(new Database(where, Database.CONNECTIONS, clock, watching.databaseWatch()));
+      database = keep(new Database(where, means.connections(), clock, watching.databaseWatch()));
       Ids ids = new Ids(random);
       people =
           new PeopleTasks(
-              database, ids, DemoStudio.closed(settings.demo().isOpen()), seal(), clock);
+              database,
+              ids,
+              means.passwords(),
+              DemoStudio.closed(settings.demo().isOpen()),
+              seal(),
+              clock);
       catalogue =
           keep(
               new Catalogue(
@@ -80,7 +101,13 @@ public final class House implements AutoCloseable {
    */
   public static House open(
       Settings settings, WorkingDatabase where, Clock clock, PrintStream console) {
-    House house = new House(settings, where, clock, console);
+    return open(settings, where, clock, console, Means.usual());
+  }
+
+  /** The same with other means. */
+  static House open(
+      Settings settings, WorkingDatabase where, Clock clock, PrintStream console, Means means) {
+    House house = new House(settings, where, clock, console, means);
     house.welcome();
     return house;
   }

@@ -50,8 +50,8 @@ final class PeopleTasks {
    * @param closed whom this server lets do nothing
    * @param seal what the keys of second factors are kept under
    */
-  PeopleTasks(Database database, Ids ids, Closed closed, Seal seal, Clock clock) {
-    Passwords passwords = new Passwords();
+  PeopleTasks(
+      Database database, Ids ids, Passwords passwords, Closed closed, Seal seal, Clock clock) {
     auditing = new Auditing(database);
     failures = new FailedSignIns(database, clock);
     signingIn = new SigningIn(database, ids, passwords, failures, closed, seal);

@@ -15,10 +15,8 @@ import java.net.SocketException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,12 +26,10 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import lampwright.document.Json;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /**
  * A server process is told to stop while many go on asking, each over a connection that it keeps.
@@ -43,24 +39,7 @@ class GracefulStopTest {
 
   private static final int CLIENTS = 6;
 
-  private Path folder = Path.of("");
-
-  @BeforeEach
-  void makeAFolderThatPostgresCanReach() throws IOException {
-    folder =
-        Files.createTempDirectory(
-            "lampwright-stop",
-            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwxr-xr-x")));
-  }
-
-  @AfterEach
-  void takeTheFolderAway() throws IOException {
-    try (Stream<Path> tree = Files.walk(folder)) {
-      for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(path);
-      }
-    }
-  }
+  @RegisterExtension final ReachableFolder folder = new ReachableFolder();
 
   /** What one client saw until nobody took its calls any more. */
   private record Seen(List<String> answers, int closedUnasked) {}

@@ -8,17 +8,14 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import lampwright.web.Documents;
 import lampwright.web.ManyPictures;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Kills the server while it brings an archive in, and starts it again. */
 @Order(1)
@@ -27,24 +24,7 @@ class KilledImportTest {
   private static final String SETUPS = "/api/studios/demo/setups";
   private static final int PICTURES = 10;
 
-  private Path folder = Path.of("");
-
-  @BeforeEach
-  void makeAFolderThatPostgresCanReach() throws IOException {
-    folder =
-        Files.createTempDirectory(
-            "lampwright-killed",
-            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwxr-xr-x")));
-  }
-
-  @AfterEach
-  void takeTheFolderAway() throws IOException {
-    try (Stream<Path> tree = Files.walk(folder)) {
-      for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(path);
-      }
-    }
-  }
+  @RegisterExtension final ReachableFolder folder = new ReachableFolder();
 
   private List<Path> files(String of) throws IOException {
     try (Stream<Path> tree = Files.walk(folder.resolve("data").resolve(of))) {

@@ -8,9 +8,7 @@ import java.io.UncheckedIOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,10 +20,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampwright.picture.Drawn;
 import lampwright.web.Documents;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Kills the server, its PostgreSQL, or both while four writers write, and starts it again. */
 @Order(1)
@@ -37,24 +34,7 @@ class KilledServerTest {
   private static final int WRITERS = 4;
   private static final int ENOUGH = 24;
 
-  private Path folder = Path.of("");
-
-  @BeforeEach
-  void makeAFolderThatPostgresCanReach() throws IOException {
-    folder =
-        Files.createTempDirectory(
-            "lampwright-killed",
-            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwxr-xr-x")));
-  }
-
-  @AfterEach
-  void takeTheFolderAway() throws IOException {
-    try (Stream<Path> tree = Files.walk(folder)) {
-      for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(path);
-      }
-    }
-  }
+  @RegisterExtension final ReachableFolder folder = new ReachableFolder();
 
   /** What the server has acknowledged: the address of each setup and the word it is found by. */
   private final Map<String, String> acknowledged = new ConcurrentHashMap<>();

@@ -16,12 +16,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Queue;
@@ -34,13 +29,10 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.Stream;
-import lampwright.postgres.EmbeddedPostgres;
 import lampwright.web.Documents;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Two servers behind a proxy are stopped and started again in turn while people read and write. */
 @Order(1)
@@ -55,35 +47,18 @@ class RollingRestartTest {
   private final Queue<String> lost = new ConcurrentLinkedQueue<>();
   private final Semaphore written = new Semaphore(0);
   private final AtomicBoolean isOver = new AtomicBoolean();
-  private Path folder = Path.of("");
-
-  @BeforeEach
-  void makeAFolderThatPostgresCanReach() throws IOException {
-    folder =
-        Files.createTempDirectory(
-            "lampwright-rolling",
-            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwxr-xr-x")));
-  }
-
-  @AfterEach
-  void takeTheFolderAway() throws IOException {
-    try (Stream<Path> tree = Files.walk(folder)) {
-      for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(path);
-      }
-    }
-  }
+  @RegisterExtension final ReachableFolder folder = new ReachableFolder();
 
   @Test
   void noAnswerIsLostAndNothingThatWasAcknowledged() throws Exception {
     HttpServer proxy =
         HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
     try (ExecutorService threads = Executors.newVirtualThreadPerTaskExecutor();
-        EmbeddedPostgres postgres = EmbeddedPostgres.start(folder.resolve("postgres"))) {
+        OnePostgres postgres = OnePostgres.start(folder)) {
       List<ServerProcess> servers = new ArrayList<>();
       try {
-        servers.add(start("one", postgres));
-        servers.add(start("other", postgres));
+        servers.add(postgres.server("one"));
+        servers.add(postgres.server("other"));
         servers.forEach(server -> upstreams.add(server.address()));
         proxy.setExecutor(threads);
         proxy.createContext("/", this::handOn);
@@ -102,7 +77,7 @@ class RollingRestartTest {
           awaitMore(10);
           assertEquals(0, servers.get(i).stop());
           awaitMore(10);
-          servers.set(i, start(i == 0 ? "one" : "other", postgres));
+          servers.set(i, postgres.server(i == 0 ? "one" : "other"));
           untilReady(servers.get(i));
           upstreams.set(i, servers.get(i).address());
         }
@@ -221,17 +196,5 @@ class RollingRestartTest {
             assertTrue(System.nanoTime() < end, word);
           }
         });
-  }
-
-  private ServerProcess start(String name, EmbeddedPostgres postgres) throws IOException {
-    Path data = Files.createDirectories(folder.resolve(name).resolve("data"));
-    String at = postgres.jdbcUrl(EmbeddedPostgres.DATABASE).replaceFirst("jdbc:postgresql://", "");
-    Map<String, String> settings = new HashMap<>();
-    settings.put(
-        "LAMPWRIGHT_DATABASE_URL",
-        "postgresql://%s:%s@%s".formatted(postgres.user(), postgres.password(), at));
-    settings.put(
-        "LAMPWRIGHT_PICTURES", Files.createDirectories(folder.resolve("pictures")).toString());
-    return ServerProcess.start(data, settings);
   }
 }

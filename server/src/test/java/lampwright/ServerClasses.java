@@ -5,13 +5,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.spi.ToolProvider;
-import java.util.stream.Stream;
 
 /**
  * What all server processes of the tests share, made once: the server's classes in jars, an archive
@@ -41,10 +38,7 @@ final class ServerClasses {
 
   private static ServerClasses make() {
     try {
-      Path folder =
-          Files.createTempDirectory(
-              "lampwright-opened",
-              PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwxr-xr-x")));
+      Path folder = ReachableFolder.made();
       Runtime.getRuntime().addShutdownHook(new Thread(() -> takeAway(folder)));
       ServerClasses made =
           new ServerClasses(inJars(folder), folder.resolve("classes.jsa"), folder.resolve("data"));
@@ -125,10 +119,8 @@ final class ServerClasses {
   }
 
   private static void takeAway(Path folder) {
-    try (Stream<Path> tree = Files.walk(folder)) {
-      for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(path);
-      }
+    try {
+      ReachableFolder.delete(folder);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

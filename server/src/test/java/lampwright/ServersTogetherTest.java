@@ -3,19 +3,12 @@ package lampwright;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,13 +18,11 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import lampwright.postgres.EmbeddedPostgres;
 import lampwright.web.Documents;
 import lampwright.web.ManyPictures;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /**
  * What one server is told holds at the other, as behind a proxy that sends each request anywhere.
@@ -42,30 +33,13 @@ class ServersTogetherTest {
   private static final String DEMO = "/api/studios/demo";
   private static final String SETUPS = DEMO + "/setups";
 
-  private Path folder = Path.of("");
-
-  @BeforeEach
-  void makeAFolderThatPostgresCanReach() throws IOException {
-    folder =
-        Files.createTempDirectory(
-            "lampwright-together",
-            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwxr-xr-x")));
-  }
-
-  @AfterEach
-  void takeTheFolderAway() throws IOException {
-    try (Stream<Path> tree = Files.walk(folder)) {
-      for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(path);
-      }
-    }
-  }
+  @RegisterExtension final ReachableFolder folder = new ReachableFolder();
 
   @Test
   void whatOneServerIsToldHoldsAtTheOther() throws Exception {
-    try (EmbeddedPostgres postgres = EmbeddedPostgres.start(folder.resolve("postgres"));
-        ServerProcess one = start("one", postgres);
-        ServerProcess other = start("other", postgres)) {
+    try (OnePostgres postgres = OnePostgres.start(folder);
+        ServerProcess one = postgres.server("one");
+        ServerProcess other = postgres.server("other")) {
       Visitor here = one.member("owner@demo.example");
       Visitor there = here.at(other.address());
       aTokenThatIsRevokedAtOneIsRefusedAtTheOther(one, other);
@@ -202,10 +176,8 @@ class ServersTogetherTest {
   }
 
   /** Until it is closed, no import that runs comes to its end. */
-  private static Connection holdWhatAnImportChanges(EmbeddedPostgres postgres) throws SQLException {
-    Connection held =
-        DriverManager.getConnection(
-            postgres.jdbcUrl(EmbeddedPostgres.DATABASE), postgres.user(), postgres.password());
+  private static Connection holdWhatAnImportChanges(OnePostgres postgres) throws SQLException {
+    Connection held = postgres.connect();
     held.setAutoCommit(false);
     try (Statement hold = held.createStatement()) {
       hold.execute("select id from lampwright.studio for no key update");
@@ -214,7 +186,7 @@ class ServersTogetherTest {
   }
 
   private static void anImportIsStoppedAtTheOther(
-      EmbeddedPostgres postgres, Visitor here, Visitor there, byte[] archive) throws SQLException {
+      OnePostgres postgres, Visitor here, Visitor there, byte[] archive) throws SQLException {
     String stopped = planned(here, archive);
     HttpResponse<String> seen = there.get(stopped);
     assertEquals(here.get(stopped).body(), seen.body());
@@ -305,17 +277,5 @@ class ServersTogetherTest {
       told = Visitor.object(visitor.get(place));
     }
     return told;
-  }
-
-  private ServerProcess start(String name, EmbeddedPostgres postgres) throws IOException {
-    Path data = Files.createDirectories(folder.resolve(name).resolve("data"));
-    String at = postgres.jdbcUrl(EmbeddedPostgres.DATABASE).replaceFirst("jdbc:postgresql://", "");
-    Map<String, String> settings = new HashMap<>();
-    settings.put(
-        "LAMPWRIGHT_DATABASE_URL",
-        "postgresql://%s:%s@%s".formatted(postgres.user(), postgres.password(), at));
-    settings.put(
-        "LAMPWRIGHT_PICTURES", Files.createDirectories(folder.resolve("pictures")).toString());
-    return ServerProcess.start(data, settings);
   }
 }

@@ -20,6 +20,7 @@ import lampwright.people.SecretHash;
 import lampwright.store.People;
 import lampwright.store.Sessions;
 import lampwright.store.TestDatabase;
+import lampwright.tasks.Passwords;
 import lampwright.web.http.CsrfTokens;
 import lampwright.web.http.ServedRoute;
 import org.jspecify.annotations.Nullable;
@@ -41,6 +42,9 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback, Aut
 
   private static final Map<String, String> DEMO =
       Map.of("LAMPWRIGHT_DEMO", "few", "LAMPWRIGHT_DEMO_PASSWORD", PASSWORD);
+
+  /** Less than a server's: a hundred houses are opened one after the other. */
+  private static final House.Means MEANS = new House.Means(8, new Passwords(64, 1));
 
   private final Map<String, String> environment;
   private final boolean isCopy;
@@ -130,7 +134,8 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback, Aut
             Settings.read(all),
             database.where(),
             Clock.systemUTC(),
-            new PrintStream(console, true, StandardCharsets.UTF_8));
+            new PrintStream(console, true, StandardCharsets.UTF_8),
+            MEANS);
   }
 
   /** Closes it and opens it again on the same data. */

@@ -3,29 +3,19 @@ package lampwright;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import lampwright.picture.Drawn;
-import lampwright.postgres.EmbeddedPostgres;
 import lampwright.web.Documents;
 import lampwright.web.TwentyWriters;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Two servers, each a process with a data folder of its own, on one PostgreSQL. */
 @Order(1)
@@ -33,30 +23,13 @@ class TwoServersTest {
 
   private static final String SETUPS = "/api/studios/demo/setups";
 
-  private Path folder = Path.of("");
-
-  @BeforeEach
-  void makeAFolderThatPostgresCanReach() throws IOException {
-    folder =
-        Files.createTempDirectory(
-            "lampwright-two",
-            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwxr-xr-x")));
-  }
-
-  @AfterEach
-  void takeTheFolderAway() throws IOException {
-    try (Stream<Path> tree = Files.walk(folder)) {
-      for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(path);
-      }
-    }
-  }
+  @RegisterExtension final ReachableFolder folder = new ReachableFolder();
 
   @Test
   void twentyWritersAtTwoServersLoseNoUpdateAndEachIndexFollows() throws Exception {
-    try (EmbeddedPostgres postgres = EmbeddedPostgres.start(folder.resolve("postgres"));
-        ServerProcess one = start("one", postgres);
-        ServerProcess other = start("other", postgres)) {
+    try (OnePostgres postgres = OnePostgres.start(folder);
+        ServerProcess one = postgres.server("one");
+        ServerProcess other = postgres.server("other")) {
       TwentyWriters.mustLoseNothing(List.of(one.author(), other.author()));
       whatIsWrittenAtOneIsFoundAtTheOther(one.author(), other.author());
       whatIsNewIsTheSameAtBoth(one, other);
@@ -112,7 +85,7 @@ class TwoServersTest {
   }
 
   private void theIndexOfAServerThatIsKilledWhileItFollowsEqualsTheDatabase(
-      ServerProcess one, ServerProcess other, EmbeddedPostgres postgres) throws Exception {
+      ServerProcess one, ServerProcess other, OnePostgres postgres) throws Exception {
     Visitor author = one.author();
     for (int i = 0; i < 60; i++) {
       write(author, "oakum" + i);
@@ -120,11 +93,9 @@ class TwoServersTest {
         other.kill();
       }
     }
-    String checked =
-        ServerProcess.checkIndex(folder.resolve("other").resolve("data"), databaseOf(postgres));
+    String checked = ServerProcess.checkIndex(postgres.dataOf("other"), postgres.settings());
     assertTrue(checked.startsWith("0: The index equals the database: "), checked);
-    String inUse =
-        ServerProcess.checkIndex(folder.resolve("one").resolve("data"), databaseOf(postgres));
+    String inUse = ServerProcess.checkIndex(postgres.dataOf("one"), postgres.settings());
     assertTrue(inUse.startsWith("2: "), inUse);
   }
 
@@ -137,14 +108,13 @@ class TwoServersTest {
   @Test
   void twoServersOnOneFolderOfPicturesGiveOutWhatTheOtherTookInAndTakeNothingAway()
       throws Exception {
-    Path shared = Files.createDirectories(folder.resolve("pictures"));
-    try (EmbeddedPostgres postgres = EmbeddedPostgres.start(folder.resolve("postgres"));
-        ServerProcess one = start("one", postgres, shared)) {
+    try (OnePostgres postgres = OnePostgres.start(folder);
+        ServerProcess one = postgres.server("one")) {
       Visitor author = one.author();
       Upload arriving = Upload.begin(one.address(), author, pictures(author), photograph(1));
-      arriving.awaitFileIn(shared);
+      arriving.awaitFileIn(postgres.pictures());
       // Its start sweeps the folder, in which a file of the first server's is arriving.
-      try (ServerProcess other = start("other", postgres, shared)) {
+      try (ServerProcess other = postgres.server("other")) {
         String place = arriving.finish();
         Visitor there = other.author();
         assertEquals(200, there.get(place + "/thumbnail").statusCode());
@@ -194,29 +164,5 @@ class TwoServersTest {
 
   private static byte[] photograph(int shade) {
     return Drawn.jpeg(Drawn.image(640, 480, (x, y) -> (x * shade * 7) ^ y), 0.9);
-  }
-
-  private ServerProcess start(String name, EmbeddedPostgres postgres, Path pictures)
-      throws IOException {
-    return start(name, postgres, Map.of("LAMPWRIGHT_PICTURES", pictures.toString()));
-  }
-
-  private ServerProcess start(String name, EmbeddedPostgres postgres) throws IOException {
-    return start(name, postgres, Map.of());
-  }
-
-  private ServerProcess start(String name, EmbeddedPostgres postgres, Map<String, String> more)
-      throws IOException {
-    Path data = Files.createDirectories(folder.resolve(name).resolve("data"));
-    Map<String, String> settings = new HashMap<>(more);
-    settings.putAll(databaseOf(postgres));
-    return ServerProcess.start(data, settings);
-  }
-
-  private static Map<String, String> databaseOf(EmbeddedPostgres postgres) {
-    String at = postgres.jdbcUrl(EmbeddedPostgres.DATABASE).replaceFirst("jdbc:postgresql://", "");
-    return Map.of(
-        "LAMPWRIGHT_DATABASE_URL",
-        "postgresql://%s:%s@%s".formatted(postgres.user(), postgres.password(), at));
   }
 }

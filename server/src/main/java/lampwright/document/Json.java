@@ -4,16 +4,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.exc.UnexpectedEndOfInputException;
 import tools.jackson.core.json.JsonFactory;
-import tools.jackson.databind.DeserializationFeature;
-import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
@@ -28,6 +29,9 @@ public final class Json {
   private static final int LONGEST_TEXT = 200_000;
   private static final int LONGEST_NUMBER = 100;
 
+  private static final String NOT_JSON =
+      "this is not JSON. Maybe a comma, a quotation mark or a bracket is missing?";
+
   private static final JsonMapper MAPPER =
       JsonMapper.builder(
               JsonFactory.builder()
@@ -39,7 +43,6 @@ public final class Json {
                           .build())
                   .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                   .build())
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .addModule(new SimpleModule().addSerializer(JsonNull.class, new NullWriter()))
           .build();
 
@@ -72,27 +75,28 @@ public final class Json {
    * @throws NotJson where the text is not JSON, is nested too deep or names a key twice
    */
   public static Object parse(String text) {
-    try {
-      JsonNode tree = MAPPER.readTree(text);
-      if (tree.isMissingNode()) {
+    try (JsonParser in = MAPPER.createParser(text)) {
+      JsonToken first = in.nextToken();
+      if (first == null) {
         throw new NotJson("The text is empty.");
       }
-      return plain(tree);
+      Object plain = plain(in, first);
+      if (in.nextToken() != null) {
+        throw new NotJson(where(in.currentTokenLocation()) + NOT_JSON);
+      }
+      return plain;
     } catch (JacksonException notJson) {
-      throw new NotJson(reason(notJson));
+      throw new NotJson(where(notJson.getLocation()) + why(notJson));
     }
   }
 
-  /** Where and why, in our own words: the parser's are for programmers. */
-  private static String reason(JacksonException notJson) {
-    TokenStreamLocation location = notJson.getLocation();
-    String where =
-        location == null || location.getLineNr() < 1
-            ? ""
-            : "Line " + location.getLineNr() + ", column " + location.getColumnNr() + ": ";
-    return where + why(notJson);
+  private static String where(@Nullable TokenStreamLocation location) {
+    return location == null || location.getLineNr() < 1
+        ? ""
+        : "Line " + location.getLineNr() + ", column " + location.getColumnNr() + ": ";
   }
 
+  /** In our own words: the parser's are for programmers. */
   private static String why(JacksonException notJson) {
     return switch (notJson) {
       case StreamConstraintsException tooMuch ->
@@ -101,28 +105,38 @@ public final class Json {
       default ->
           notJson.getOriginalMessage().startsWith("Duplicate")
               ? "a key stands twice in the same object."
-              : "this is not JSON. Maybe a comma, a quotation mark or a bracket is missing?";
+              : NOT_JSON;
     };
   }
 
-  private static Object plain(JsonNode node) {
-    if (node.isObject()) {
-      Map<String, Object> object = new LinkedHashMap<>();
-      node.properties().forEach(entry -> object.put(entry.getKey(), plain(entry.getValue())));
-      return object;
+  private static Object plain(JsonParser in, JsonToken token) {
+    return switch (token) {
+      case START_OBJECT -> object(in);
+      case START_ARRAY -> list(in);
+      case VALUE_STRING -> in.getString();
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> in.getDoubleValue();
+      case VALUE_TRUE -> true;
+      case VALUE_FALSE -> false;
+      case VALUE_NULL -> JsonNull.NULL;
+      default -> throw new NotJson(where(in.currentTokenLocation()) + NOT_JSON);
+    };
+  }
+
+  private static Map<String, Object> object(JsonParser in) {
+    Map<String, Object> object = new LinkedHashMap<>();
+    while (in.nextToken() == JsonToken.PROPERTY_NAME) {
+      String name = in.currentName();
+      object.put(name, plain(in, in.nextToken()));
     }
-    if (node.isArray()) {
-      List<Object> list = new ArrayList<>();
-      node.forEach(item -> list.add(plain(item)));
-      return list;
+    return object;
+  }
+
+  private static List<Object> list(JsonParser in) {
+    List<Object> list = new ArrayList<>();
+    for (JsonToken token = in.nextToken(); token != JsonToken.END_ARRAY; token = in.nextToken()) {
+      list.add(plain(in, token));
     }
-    if (node.isString()) {
-      return node.stringValue();
-    }
-    if (node.isNumber()) {
-      return node.doubleValue();
-    }
-    return node.isBoolean() ? (Object) node.booleanValue() : JsonNull.NULL;
+    return list;
   }
 
   /** Writes plain values as compact JSON text. */

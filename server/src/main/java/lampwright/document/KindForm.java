@@ -25,21 +25,19 @@ final class KindForm<T> extends Form<T> {
       problems.add(at, Words.label(at) + " (" + Words.shown(json) + ") must be an object.");
       return Optional.empty();
     }
-    Optional<Kind<? extends T>> kind =
-        kinds.stream().filter(k -> k.name().equals(object.get(tag))).findFirst();
-    if (kind.isEmpty()) {
-      String names = kinds.stream().map(Kind::name).collect(Collectors.joining(", "));
-      Object given = object.get(tag);
-      problems.add(
-          at.field(tag),
-          given == null
-              ? Words.label(tag) + " is missing. It must be one of " + names + "."
-              : Words.label(tag) + " (" + Words.shown(given) + ") must be one of " + names + ".");
-      return Optional.empty();
+    Object given = object.get(tag);
+    for (Kind<? extends T> kind : kinds) {
+      if (kind.name().equals(given)) {
+        return kind.form().read(object, tag, at, problems).map(value -> value);
+      }
     }
-    Map<Object, Object> rest = new LinkedHashMap<>(object);
-    rest.remove(tag);
-    return kind.get().form().read(rest, at, problems).map(value -> value);
+    String names = kinds.stream().map(Kind::name).collect(Collectors.joining(", "));
+    problems.add(
+        at.field(tag),
+        given == null
+            ? Words.label(tag) + " is missing. It must be one of " + names + "."
+            : Words.label(tag) + " (" + Words.shown(given) + ") must be one of " + names + ".");
+    return Optional.empty();
   }
 
   @Override

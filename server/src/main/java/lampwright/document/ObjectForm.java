@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
@@ -17,11 +18,16 @@ import java.util.function.Function;
  */
 public final class ObjectForm<T> extends Form<T> {
 
+  /** No field is called so. */
+  private static final String NO_TAG = "";
+
   /** The fields that were read, for the record's constructor. */
   public static final class Values {
-    private final Map<Object, Object> values = new HashMap<>();
+    private final Map<Object, Object> values;
 
-    private Values() {}
+    private Values(int most) {
+      values = HashMap.newHashMap(most);
+    }
 
     /** The value of a field of this object. */
     @SuppressWarnings("unchecked") // put() stores under a field only what that field has read
@@ -48,6 +54,7 @@ public final class ObjectForm<T> extends Form<T> {
   private final Function<Values, T> make;
   private final List<Field<T, ?>> fields;
   private final List<String> names;
+  private final Set<String> known;
   private final Optional<Check<T>> check;
 
   private ObjectForm(
@@ -61,6 +68,7 @@ public final class ObjectForm<T> extends Form<T> {
     this.make = make;
     this.fields = fields;
     this.names = fields.stream().map(Field::name).toList();
+    this.known = Set.copyOf(names);
     this.check = check;
   }
 
@@ -113,8 +121,13 @@ public final class ObjectForm<T> extends Form<T> {
       problems.add(at, Words.label(at) + " (" + Words.shown(json) + ") must be an object.");
       return Optional.empty();
     }
-    boolean sound = knowsAll(object, at, problems);
-    Values values = new Values();
+    return read(object, NO_TAG, at, problems);
+  }
+
+  /** Reads an object that has a tag besides its fields. */
+  Optional<T> read(Map<?, ?> object, String tag, Pointer at, Problems problems) {
+    boolean sound = knowsAll(object, tag, at, problems);
+    Values values = new Values(fields.size());
     for (Field<T, ?> field : fields) {
       sound &= readField(field, object, at, problems, values);
     }
@@ -122,16 +135,19 @@ public final class ObjectForm<T> extends Form<T> {
       return Optional.empty();
     }
     T value = make.apply(values);
+    if (check.isEmpty()) {
+      return Optional.of(value);
+    }
     Problems breaches = new Problems();
     check.ifPresent(c -> c.on(value, at, breaches));
     breaches.list().forEach(p -> problems.add(new Pointer(p.pointer()), p.message()));
     return breaches.isEmpty() ? Optional.of(value) : Optional.empty();
   }
 
-  private boolean knowsAll(Map<?, ?> object, Pointer at, Problems problems) {
+  private boolean knowsAll(Map<?, ?> object, String tag, Pointer at, Problems problems) {
     boolean all = true;
     for (Object key : object.keySet()) {
-      if (!names.contains(key.toString())) {
+      if (!known.contains(key.toString()) && !key.equals(tag)) {
         problems.add(
             at.field(key.toString()),
             "There is no field "

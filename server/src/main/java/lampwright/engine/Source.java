@@ -53,6 +53,11 @@ public enum Source {
   TRADE_PRACTICE("trade-practice", "Common practice of the trade", "no source"),
   /** Derived from the definitions and checked numerically. */
   DERIVED("derived", "Derived from the definitions and checked numerically", "this package"),
+  /** Points and weights whose mean is a disc's. */
+  ABRAMOWITZ_STEGUN(
+      "abramowitz-stegun",
+      "Abramowitz and Stegun, Handbook of Mathematical Functions (1964)",
+      "25.4.61"),
   /** Bounds by prices on what is scarce, and how to raise them. */
   LAGRANGIAN_RELAXATION(
       "lagrangian-relaxation",

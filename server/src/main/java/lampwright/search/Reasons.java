@@ -13,11 +13,18 @@ import java.util.stream.Stream;
 import lampwright.language.Filling;
 import lampwright.language.Said;
 import org.apache.lucene.document.Document;
+import org.jspecify.annotations.Nullable;
 
 /** Says in plain words which of the wishes a setup grants, and where. */
 final class Reasons {
 
   private static final int LONGEST_QUOTE = 60;
+
+  /** Where a wish is found word by word, no lighter field has stronger evidence. */
+  private static final List<TextField> HEAVIEST_FIRST =
+      Arrays.stream(TextField.values())
+          .sorted(Comparator.comparingInt((TextField field) -> field.times).reversed())
+          .toList();
 
   private static final Comparator<Evidence> STRONGEST_THEN_LONGEST =
       Comparator.comparingDouble(Evidence::weight)
@@ -50,10 +57,37 @@ final class Reasons {
     SPELLED
   }
 
-  /** One text of a setup, cut into words, with the places of each. */
-  private record Text(String text, List<Words.Word> words, Map<String, List<Words.Word>> byTerm) {
+  /** A text cut into words, with the places of each. */
+  private record Cut(List<Words.Word> words, Map<String, List<Words.Word>> byTerm) {}
+
+  /** One text of a setup, which is cut when somebody looks into it. */
+  private final class Text {
+
+    private final String text;
+    private @Nullable Cut cut;
+
+    Text(String text) {
+      this.text = text;
+    }
+
+    String text() {
+      return text;
+    }
+
+    private Cut cut() {
+      if (cut == null) {
+        List<Words.Word> found = words.of(text);
+        Map<String, List<Words.Word>> byTerm = new HashMap<>();
+        for (Words.Word word : found) {
+          byTerm.computeIfAbsent(word.term(), _ -> new ArrayList<>()).add(word);
+        }
+        cut = new Cut(found, byTerm);
+      }
+      return cut;
+    }
 
     Optional<Found> find(Phrase phrase) {
+      Map<String, List<Words.Word>> byTerm = cut().byTerm();
       for (Words.Word first : byTerm.getOrDefault(phrase.terms().getFirst(), List.of())) {
         Words.Word last = first;
         List<MarkedText.Mark> marks = new ArrayList<>(mark(first));
@@ -76,7 +110,7 @@ final class Reasons {
     }
 
     Optional<Found> findSlip(String term) {
-      return words.stream()
+      return cut().words().stream()
           .filter(word -> Slip.isOneApart(word.term(), term))
           .findFirst()
           .map(word -> new Found(slice(word.start(), word.end()), mark(word)));
@@ -104,7 +138,7 @@ final class Reasons {
     for (TextField field : TextField.values()) {
       List<Text> read = new ArrayList<>();
       for (String text : setup.getValues(field.lucene())) {
-        read.add(read(text));
+        read.add(new Text(text));
       }
       texts.put(field, read);
     }
@@ -140,46 +174,45 @@ final class Reasons {
         Filling.text(IndexEntry.cut(begins.strip().replaceAll("\\s+", " "), LONGEST_QUOTE)));
   }
 
-  private Text read(String text) {
-    List<Words.Word> found = words.of(text);
-    Map<String, List<Words.Word>> byTerm = new HashMap<>();
-    for (Words.Word word : found) {
-      byTerm.computeIfAbsent(word.term(), _ -> new ArrayList<>()).add(word);
-    }
-    return new Text(text, found, byTerm);
-  }
-
   private static Optional<Evidence> best(
       Wish wish, boolean misspelt, Map<TextField, List<Text>> texts) {
     List<Evidence> found = new ArrayList<>();
-    texts.forEach(
-        (field, all) -> {
-          for (Text text : all) {
-            text.find(wish.literal())
-                .ifPresent(
-                    here ->
-                        found.add(new Evidence(field, text, here, Kind.LITERAL, 10 * field.times)));
-            QueryPlan.others(wish, misspelt)
-                .forEach(
-                    (other, weight) ->
-                        text.find(other)
-                            .ifPresent(
-                                here ->
-                                    found.add(
-                                        new Evidence(
-                                            field, text, here, Kind.NEAR, weight * field.times))));
-            if (misspelt) {
-              text.findSlip(wish.literal().terms().getFirst())
-                  .ifPresent(
-                      here ->
-                          found.add(new Evidence(field, text, here, Kind.SPELLED, field.times)));
-            }
-          }
-        });
+    double strongest = 0;
+    for (TextField field : HEAVIEST_FIRST) {
+      if (strongest > strength(field)) {
+        break;
+      }
+      for (Text text : texts.getOrDefault(field, List.of())) {
+        Optional<Found> literal = text.find(wish.literal());
+        if (literal.isPresent()) {
+          strongest = strength(field);
+          found.add(new Evidence(field, text, literal.get(), Kind.LITERAL, strongest));
+        }
+        QueryPlan.others(wish, misspelt)
+            .forEach(
+                (other, weight) ->
+                    text.find(other)
+                        .ifPresent(
+                            here ->
+                                found.add(
+                                    new Evidence(
+                                        field, text, here, Kind.NEAR, weight * field.times))));
+        if (misspelt) {
+          text.findSlip(wish.literal().terms().getFirst())
+              .ifPresent(
+                  here -> found.add(new Evidence(field, text, here, Kind.SPELLED, field.times)));
+        }
+      }
+    }
     if (found.isEmpty() && !wish.literal().isOneWord()) {
       findWordsApart(wish.literal(), texts).ifPresent(found::add);
     }
     return found.stream().max(STRONGEST_THEN_LONGEST);
+  }
+
+  /** Of a wish that a field grants word by word; any other way is weaker. */
+  private static double strength(TextField field) {
+    return 10 * field.times;
   }
 
   /** A phrase whose words stand here and there: the place of the first is told. */

@@ -34,11 +34,25 @@ public final class Passwords {
   private static final int MOST_WAITING = 16;
   private static final Duration LONGEST_WAIT = Duration.ofSeconds(5);
 
-  private final Argon2Function now =
-      Argon2Function.getInstance(MEMORY_KIB, PASSES, LANES, HASH_BYTES, Argon2.ID);
+  private final Argon2Function now;
   private final LongAdder runs = new LongAdder();
   private final Semaphore places = new Semaphore(AT_A_TIME, true);
   private Optional<CommonPasswords> common = Optional.empty();
+
+  /** At the cost that keeps strangers out. */
+  public Passwords() {
+    this(MEMORY_KIB, PASSES);
+  }
+
+  /**
+   * At another cost.
+   *
+   * @param memoryKib kibibytes that one hash takes, 8 or more
+   * @param passes over them, 1 or more
+   */
+  public Passwords(int memoryKib, int passes) {
+    now = Argon2Function.getInstance(memoryKib, passes, LANES, HASH_BYTES, Argon2.ID);
+  }
 
   /** Whether a person's password is right, and whether its hash should be made anew. */
   record Checked(boolean right, boolean outdated) {}

@@ -41,7 +41,7 @@ class SecondFactorTest {
 
   @RegisterExtension static final TestDatabase database = new TestDatabase(CLOCK);
 
-  private static final Passwords PASSWORDS = new Passwords();
+  private static final Passwords PASSWORDS = new Passwords(64, 1);
   private static final String HASH = PASSWORDS.hash(PASSWORD);
 
   private static final SecureRandom RANDOM = new SecureRandom();

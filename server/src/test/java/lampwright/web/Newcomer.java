@@ -20,7 +20,7 @@ record Newcomer(TestHouse house, PersonId id, String email, String name) {
 
   static final String PASSWORD = "seven sandbags at low tide";
 
-  private static final String HASH = new Passwords().hash(PASSWORD);
+  private static final String HASH = new Passwords(64, 1).hash(PASSWORD);
 
   /** Takes somebody in. */
   static Newcomer to(TestHouse house, String name, Role role) {

@@ -18,15 +18,15 @@ public final class CutSpread implements Spread {
   private final Opening opening;
   private final double solidAngleSr;
 
-  private CutSpread(Spread beam, Opening opening) {
+  private CutSpread(Spread beam, Opening opening, double solidAngleSr) {
     this.beam = beam;
     this.opening = opening;
-    this.solidAngleSr = integral(beam, opening);
+    this.solidAngleSr = solidAngleSr;
   }
 
   /** Returns a beam behind an opening; integrates it once. */
   public static CutSpread of(Spread beam, Opening opening) {
-    return new CutSpread(beam, opening);
+    return new CutSpread(beam, opening, integral(beam, opening));
   }
 
   /** Returns the spread without the opening. */
@@ -48,6 +48,17 @@ public final class CutSpread implements Spread {
   public double relativeAt(double cosine, double aroundRadians) {
     double passed = opening.passedAt(cosine, aroundRadians);
     return passed == 0 ? 0 : passed * beam.relativeAt(cosine, aroundRadians);
+  }
+
+  @Override
+  public double relativeToward(double x, double y, double z, double length) {
+    double passed = opening.passedToward(x, y, z, length);
+    return passed == 0 ? 0 : passed * beam.relativeToward(x, y, z, length);
+  }
+
+  @Override
+  public Spread tabled() {
+    return new CutSpread(beam.tabled(), opening, solidAngleSr);
   }
 
   @Override
@@ -77,7 +88,7 @@ public final class CutSpread implements Spread {
       case Lobe lobe -> lobe.fullAngleAt(FAINT).toRadians() / 2;
       case CutSpread cut -> Math.min(cut.opening.widest().toRadians(), reachRadians(cut.beam));
       case Even _ -> Math.PI / 2;
-      case CandelaTable _, Omnidirectional _ -> Math.PI;
+      case TabledLobe _, CandelaTable _, Omnidirectional _ -> Math.PI;
     };
   }
 

@@ -42,6 +42,11 @@ public record Lobe(double exponent) implements Spread {
   }
 
   @Override
+  public Spread tabled() {
+    return new TabledLobe(this);
+  }
+
+  @Override
   public boolean isRound() {
     return true;
   }

@@ -17,6 +17,12 @@ public sealed interface Opening {
    */
   double passedAt(double cosine, double aroundRadians);
 
+  /** Returns the same for a way, as {@link Spread#relativeToward} takes it. */
+  default double passedToward(double x, double y, double z, double length) {
+    double cosine = Math.max(-1, Math.min(1, z / length));
+    return passedAt(cosine, isRound() ? 0 : StrictMath.atan2(x, y));
+  }
+
   /** Asks whether it cuts the same all around its axis. */
   boolean isRound();
 
@@ -51,6 +57,14 @@ public sealed interface Opening {
       double up = Math.abs(tangent * StrictMath.cos(aroundRadians));
       double aside = Math.abs(tangent * StrictMath.sin(aroundRadians));
       return Math.max(0, 1 - depthToWidth * up) * Math.max(0, 1 - depthToWidth * aside);
+    }
+
+    @Override
+    public double passedToward(double x, double y, double z, double length) {
+      return z <= 0
+          ? 0
+          : Math.max(0, 1 - depthToWidth * Math.abs(y / z))
+              * Math.max(0, 1 - depthToWidth * Math.abs(x / z));
     }
 
     @Override

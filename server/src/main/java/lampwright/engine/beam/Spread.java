@@ -4,7 +4,8 @@ package lampwright.engine.beam;
  * How a source's far-away intensity depends on the direction, as a share of the intensity on its
  * axis: 1 on the axis.
  */
-public sealed interface Spread permits Even, Lobe, Omnidirectional, CutSpread, CandelaTable {
+public sealed interface Spread
+    permits Even, Lobe, TabledLobe, Omnidirectional, CutSpread, CandelaTable {
 
   /**
    * Returns the intensity in a direction over that on the axis, 0 or more.
@@ -14,6 +15,22 @@ public sealed interface Spread permits Even, Lobe, Omnidirectional, CutSpread, C
    *     behind the source, any finite number; spreads that are the same all around ignore it
    */
   double relativeAt(double cosine, double aroundRadians);
+
+  /**
+   * Returns the same for a way from the source, which needs no angle where the spread wants none.
+   *
+   * @param x to the source's right, in metres, likewise up y and before z
+   * @param length of the way, above 0
+   */
+  default double relativeToward(double x, double y, double z, double length) {
+    double cosine = Math.max(-1, Math.min(1, z / length));
+    return relativeAt(cosine, isRound() ? 0 : StrictMath.atan2(x, y));
+  }
+
+  /** Returns the same within 1e-5, made ready to be asked very often; to make it takes a while. */
+  default Spread tabled() {
+    return this;
+  }
 
   /**
    * Asks whether the spread is the same all around its axis, so that the angle about it is idle.

@@ -7,7 +7,8 @@ package lampwright.engine.light;
 final class GaussRule {
 
   static final GaussRule TWO = new GaussRule(2);
-  static final GaussRule FOUR = new GaussRule(4);
+  static final GaussRule THREE = new GaussRule(3);
+  static final GaussRule FIVE = new GaussRule(5);
   static final GaussRule EIGHT = new GaussRule(8);
 
   /** Newton's steps from the usual first guess; the fifth changes nothing at these orders. */
@@ -44,6 +45,11 @@ final class GaussRule {
 
   double node(int i) {
     return nodes[i];
+  }
+
+  /** How far a point lies along the interval, 0 to 1. */
+  double share(int i) {
+    return (1 + nodes[i]) / 2;
   }
 
   double weight(int i) {

@@ -5,8 +5,7 @@ import lampwright.engine.beam.Spread;
 
 /**
  * What a source of one shape and spread gives anywhere around it, in its own frame (see {@link
- * SourceFrame}). Prepared once, then asked for many points: nothing here allocates, but where a
- * sampled polygon is cut by a receiver's horizon.
+ * SourceFrame}). Prepared once, then asked for many points.
  *
  * <p>Every answer is a geometry factor in 1/m2: the exposure is the far-away intensity on the axis
  * times it. A receiver's direction is a vector of length one.
@@ -41,6 +40,11 @@ public sealed interface LightField permits PointField, PolygonField, DiscField, 
    * @param nx the receiver's normal in the same frame
    */
   double flat(double x, double y, double z, double nx, double ny, double nz);
+
+  /** Returns the same, made ready to be asked for very many points, each a little less exactly. */
+  default LightField tabled() {
+    return this;
+  }
 
   /** Returns the geometry factor for a dome that points along the direction. */
   double dome(double x, double y, double z, double nx, double ny, double nz);

@@ -9,6 +9,11 @@ import lampwright.engine.beam.Spread;
 public record PointField(Spread spread) implements LightField {
 
   @Override
+  public LightField tabled() {
+    return new PointField(spread.tabled());
+  }
+
+  @Override
   public double flat(double x, double y, double z, double nx, double ny, double nz) {
     return weighed(x, y, z, nx, ny, nz, false);
   }
@@ -22,15 +27,12 @@ public record PointField(Spread spread) implements LightField {
       double x, double y, double z, double nx, double ny, double nz, boolean dome) {
     double distance = Math.sqrt(x * x + y * y + z * z);
     if (distance < NEAREST_M) {
-      return relative(0, 0, 1) * weight(-nz, dome) / (NEAREST_M * NEAREST_M);
+      return spread.relativeAt(1, 0) * weight(-nz, dome) / (NEAREST_M * NEAREST_M);
     }
     double taken = weight(-(nx * x + ny * y + nz * z) / distance, dome);
-    return taken == 0 ? 0 : relative(x, y, z / distance) * taken / (distance * distance);
-  }
-
-  private double relative(double x, double y, double cosine) {
-    double around = spread.isRound() ? 0 : StrictMath.atan2(x, y);
-    return spread.relativeAt(Math.max(-1, Math.min(1, cosine)), around);
+    return taken == 0
+        ? 0
+        : spread.relativeToward(x, y, z, distance) * taken / (distance * distance);
   }
 
   private static double weight(double cosine, boolean dome) {

@@ -1,6 +1,6 @@
 package lampwright.engine.map;
 
-import lampwright.engine.beam.Lobe;
+import lampwright.engine.beam.TabledLobe;
 import lampwright.engine.light.DiscField;
 import lampwright.engine.light.LightField;
 import lampwright.engine.light.PointField;
@@ -10,8 +10,8 @@ import lampwright.engine.light.SourceFrame;
 import lampwright.engine.light.UnitVector;
 
 /**
- * Fills a map with one light after the other, row by row, in the light's own frame. Its scratch
- * room is used again for each light, so that nothing is allocated; not for two threads at once.
+ * Fills a map with one light after the other, row by row, in the light's own frame; not for two
+ * threads at once.
  */
 final class MapRows {
 
@@ -19,7 +19,6 @@ final class MapRows {
 
   private final MapPlane plane;
   private final Receptor receptor;
-  private final LobeTable table = new LobeTable();
 
   /** The receiver's direction in the light's frame; not used where it turns to each source. */
   private double nx;
@@ -51,9 +50,6 @@ final class MapRows {
     stepZ = step * frame.alongAxis(along.x(), along.y(), along.z());
     boolean dome = receptor instanceof Receptor.Dome;
     boolean toward = receptor instanceof Receptor.TowardSource;
-    if (field instanceof PointField point && point.spread() instanceof Lobe lobe) {
-      table.take(lobe);
-    }
     for (int row = 0; row < plane.rows(); row++) {
       start(frame, row);
       int from = offset + row * plane.columns();
@@ -63,8 +59,8 @@ final class MapRows {
         polygonRow(polygon, toward, peakCdS, exposures, from);
       } else if (field instanceof DiscField disc) {
         discRow(disc, toward, peakCdS, exposures, from);
-      } else if (field instanceof PointField point && point.spread() instanceof Lobe) {
-        lobeRow(point, toward, peakCdS, exposures, from);
+      } else if (field instanceof PointField point && point.spread() instanceof TabledLobe lobe) {
+        lobeRow(point, lobe, toward, peakCdS, exposures, from);
       } else {
         anyRow(field, toward, peakCdS, exposures, from);
       }
@@ -120,7 +116,12 @@ final class MapRows {
   }
 
   private void lobeRow(
-      PointField field, boolean toward, double peakCdS, double[] exposures, int from) {
+      PointField field,
+      TabledLobe lobe,
+      boolean toward,
+      double peakCdS,
+      double[] exposures,
+      int from) {
     for (int i = 0; i < plane.columns(); i++) {
       double x = startX + i * stepX;
       double y = startY + i * stepY;
@@ -133,7 +134,9 @@ final class MapRows {
       double over = 1 / Math.sqrt(squared);
       double received = toward ? 1 : -(nx * x + ny * y + nz * z) * over;
       exposures[from + i] =
-          z <= 0 || received <= 0 ? 0 : peakCdS * table.at(z * over) * received * over * over;
+          z <= 0 || received <= 0
+              ? 0
+              : peakCdS * lobe.relativeAt(z * over, 0) * received * over * over;
     }
   }
 

@@ -12,7 +12,9 @@ import lampwright.engine.unit.Stops;
  * The light on a plane: each light by itself, and all with the ambient, at every point of a grid.
  * No light is hidden by anything: a map knows no shadows.
  *
- * <p>Within 1e-5 of {@link lampwright.engine.light.PlacedSource}, which says how sure that is.
+ * <p>Within 1e-5 of {@link lampwright.engine.light.PlacedSource}, which says how sure that is;
+ * faces whose parts are lobes within 1e-4, and such behind a grid or a snoot as {@link
+ * lampwright.engine.light.SampledField} says.
  */
 public final class ReadingMap {
 
@@ -45,7 +47,7 @@ public final class ReadingMap {
     LightField[] fields = new LightField[lights.size()];
     SourceFrame[] frames = new SourceFrame[lights.size()];
     for (int i = 0; i < fields.length; i++) {
-      fields[i] = lights.get(i).source().field();
+      fields[i] = lights.get(i).source().field().tabled();
       frames[i] = lights.get(i).source().frame();
     }
     MapRows rows = new MapRows(plane, receptor);
