@@ -185,6 +185,7 @@ final class WorkRooms {
             tools.studioLayouts()),
         new SetupPages(
             tools.door(),
+            catalogue.reading(),
             catalogue.cataloguing(),
             catalogue.tracing(),
             catalogue.recording(),

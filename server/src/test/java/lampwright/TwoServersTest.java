@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -34,6 +38,7 @@ class TwoServersTest {
       whatIsWrittenAtOneIsFoundAtTheOther(one.author(), other.author());
       whatIsNewIsTheSameAtBoth(one, other);
       wrongPasswordsCountAtBothTogether(one, other);
+      passwordsAreHashedAtTheCostThatKeepsStrangersOut(postgres);
       theIndexOfAServerThatIsKilledWhileItFollowsEqualsTheDatabase(one, other, postgres);
     }
   }
@@ -72,6 +77,24 @@ class TwoServersTest {
     }
     assertEquals(429, guess(one));
     assertEquals(429, guess(other));
+  }
+
+  /** The houses of other tests hash them at less. */
+  private static void passwordsAreHashedAtTheCostThatKeepsStrangersOut(OnePostgres postgres)
+      throws SQLException {
+    try (Connection owner = postgres.connect();
+        Statement statement = owner.createStatement();
+        ResultSet cheap =
+            statement.executeQuery(
+                """
+                select count(*) filter (where password_hash like '$argon2id$v=19$m=19456,t=2,p=1$%'),
+                  count(*) filter (where password_hash not like '$argon2id$v=19$m=19456,t=2,p=1$%')
+                from lampwright.person
+                """)) {
+      assertTrue(cheap.next());
+      assertTrue(cheap.getInt(1) >= 4, "members of the demo");
+      assertEquals(0, cheap.getInt(2));
+    }
   }
 
   private static int guess(ServerProcess server) {

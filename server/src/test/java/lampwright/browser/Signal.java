@@ -78,6 +78,12 @@ final class Signal implements AfterAllCallback {
         Socket server = new Socket(InetAddress.getLoopbackAddress(), port);
         sockets.add(phone);
         sockets.add(server);
+        if (state == State.NONE) {
+          // It was lost since they came, perhaps before they were among those that are broken off.
+          close(phone);
+          close(server);
+          continue;
+        }
         AtomicBoolean sends = new AtomicBoolean();
         Thread.ofVirtual().start(() -> carry(phone, server, asked -> hear(asked, sends)));
         Thread.ofVirtual().start(() -> carry(server, phone, _ -> loseIf(sends.get(), server)));
@@ -101,7 +107,7 @@ final class Signal implements AfterAllCallback {
     }
   }
 
-  private static void carry(Socket from, Socket to, Consumer<String> heard) {
+  private void carry(Socket from, Socket to, Consumer<String> heard) {
     try (from;
         to) {
       InputStream in = from.getInputStream();
@@ -109,6 +115,9 @@ final class Signal implements AfterAllCallback {
       byte[] bytes = new byte[16_384];
       for (int many = in.read(bytes); many >= 0; many = in.read(bytes)) {
         heard.accept(new String(bytes, 0, many, StandardCharsets.ISO_8859_1));
+        if (state == State.NONE) {
+          return;
+        }
         out.write(bytes, 0, many);
       }
     } catch (IOException | UncheckedIOException _) {

@@ -50,8 +50,7 @@ class SigningInTest {
     List<String> hashes =
         house.database().sqlAsSuperuser("select password_hash from lampwright.person");
     assertTrue(
-        hashes.stream().allMatch(hash -> hash.startsWith("$argon2id$v=19$m=19456,t=2,p=1$")),
-        hashes.toString());
+        hashes.stream().allMatch(hash -> hash.startsWith("$argon2id$v=19$")), hashes.toString());
   }
 
   @Test

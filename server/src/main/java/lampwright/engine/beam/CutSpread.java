@@ -1,5 +1,7 @@
 package lampwright.engine.beam;
 
+import lampwright.engine.unit.Degrees;
+
 /**
  * A spread with something before it that cuts directions off. The intensity on the axis stays what
  * it was: a grid or a snoot absorbs, it does not gather.
@@ -8,9 +10,6 @@ public final class CutSpread implements Spread {
 
   /** Enough for a relative error of the flux below 1e-3, for beams of any width. */
   private static final int RINGS = 160;
-
-  /** What is fainter than this share of the axis adds nothing that counts. */
-  private static final double FAINT = 1e-9;
 
   private static final int SECTORS_OF_A_CIRCLE = 96;
 
@@ -57,6 +56,12 @@ public final class CutSpread implements Spread {
   }
 
   @Override
+  public Degrees reach() {
+    double within = Math.min(opening.widest().value(), beam.reach().value());
+    return new Degrees(within);
+  }
+
+  @Override
   public Spread tabled() {
     return new CutSpread(beam.tabled(), opening, solidAngleSr);
   }
@@ -73,23 +78,13 @@ public final class CutSpread implements Spread {
   }
 
   private static double integral(Spread beam, Opening opening) {
-    double width = Math.min(opening.widest().toRadians(), reachRadians(beam)) / RINGS;
+    double width = Math.min(opening.widest().toRadians(), beam.reach().toRadians()) / RINGS;
     double sum = 0;
     for (int ring = 0; ring < RINGS; ring++) {
       double angle = (ring + 0.5) * width;
       sum += ringMean(beam, opening, StrictMath.cos(angle)) * StrictMath.sin(angle);
     }
     return 2 * Math.PI * width * sum;
-  }
-
-  /** How far from its axis a beam has light, so that a narrow one is not missed by the rings. */
-  private static double reachRadians(Spread beam) {
-    return switch (beam) {
-      case Lobe lobe -> lobe.fullAngleAt(FAINT).toRadians() / 2;
-      case CutSpread cut -> Math.min(cut.opening.widest().toRadians(), reachRadians(cut.beam));
-      case Even _ -> Math.PI / 2;
-      case TabledLobe _, CandelaTable _, Omnidirectional _ -> Math.PI;
-    };
   }
 
   private static double ringMean(Spread beam, Opening opening, double cosine) {

@@ -15,6 +15,8 @@ public record Lobe(double exponent) implements Spread {
   /** The trade's standard reflector, 65 degrees at half its peak (trade-practice). */
   public static final Degrees STANDARD_REFLECTOR = new Degrees(65);
 
+  private static final double FAINT = 1e-9;
+
   /** Checks the bound. */
   public Lobe {
     Bounds.requirePositive("Exponent of a lobe", exponent, "");
@@ -39,6 +41,11 @@ public record Lobe(double exponent) implements Spread {
   @Override
   public double relativeAt(double cosine, double aroundRadians) {
     return cosine <= 0 ? 0 : StrictMath.exp(exponent * StrictMath.log(cosine));
+  }
+
+  @Override
+  public Degrees reach() {
+    return new Degrees(fullAngleAt(FAINT).value() / 2);
   }
 
   @Override

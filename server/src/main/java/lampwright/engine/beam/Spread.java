@@ -1,5 +1,7 @@
 package lampwright.engine.beam;
 
+import lampwright.engine.unit.Degrees;
+
 /**
  * How a source's far-away intensity depends on the direction, as a share of the intensity on its
  * axis: 1 on the axis.
@@ -25,6 +27,14 @@ public sealed interface Spread
   default double relativeToward(double x, double y, double z, double length) {
     double cosine = Math.max(-1, Math.min(1, z / length));
     return relativeAt(cosine, isRound() ? 0 : StrictMath.atan2(x, y));
+  }
+
+  /**
+   * Returns how far from the axis it has light, up to 180 degrees: beyond is less than a billionth
+   * of the axis, which adds nothing that counts.
+   */
+  default Degrees reach() {
+    return new Degrees(180);
   }
 
   /** Returns the same within 1e-5, made ready to be asked very often; to make it takes a while. */

@@ -23,6 +23,10 @@ final class PanelSum {
 
   private final Spread spread;
   private final double panel;
+
+  /** Farther off than this, a place on the face sends nothing. */
+  private final double reach;
+
   private final double x;
   private final double y;
   private final double z;
@@ -51,12 +55,14 @@ final class PanelSum {
   /**
    * For a receiver.
    *
+   * @param reachCosine of the angle from the axis beyond which the spread has nothing
    * @param panel how large a panel may be over its distance, up to 1
    * @param x of the receiver in the source's frame, in metres
    * @param nx its direction in the same frame
    */
   PanelSum(
       Spread spread,
+      double reachCosine,
       double panel,
       double x,
       double y,
@@ -67,6 +73,7 @@ final class PanelSum {
       boolean dome) {
     this.spread = spread;
     this.panel = panel;
+    this.reach = z > 0 && reachCosine > 0 ? z / reachCosine : Double.POSITIVE_INFINITY;
     this.x = x;
     this.y = y;
     this.z = z;
@@ -113,15 +120,18 @@ final class PanelSum {
     double cy = cornerY(s1, t1);
     double dx = cornerX(s0, t1);
     double dy = cornerY(s0, t1);
-    double may =
-        panel
-            * away(
-                Math.min(Math.min(ax, bx), Math.min(cx, dx)),
-                Math.max(Math.max(ax, bx), Math.max(cx, dx)),
-                Math.min(Math.min(ay, by), Math.min(cy, dy)),
-                Math.max(Math.max(ay, by), Math.max(cy, dy)),
-                x,
-                y);
+    double away =
+        away(
+            Math.min(Math.min(ax, bx), Math.min(cx, dx)),
+            Math.max(Math.max(ax, bx), Math.max(cx, dx)),
+            Math.min(Math.min(ay, by), Math.min(cy, dy)),
+            Math.max(Math.max(ay, by), Math.max(cy, dy)),
+            x,
+            y);
+    if (away > reach) {
+      return 0;
+    }
+    double may = panel * away;
     double across = Math.max(length(bx - ax, by - ay), length(cx - dx, cy - dy));
     double up = Math.max(length(dx - ax, dy - ay), length(cx - bx, cy - by));
     if (across > may && halvesAcross > 0 && (across >= up || halvesUp == 0)) {
@@ -195,15 +205,18 @@ final class PanelSum {
     double shortest = radius * Math.min(firstSine, lastSine);
     double low = 2 * t0 - 1;
     double high = 2 * t1 - 1;
-    double may =
-        panel
-            * away(
-                lastAlong,
-                firstAlong,
-                low * (low < 0 ? longest : shortest),
-                high * (high > 0 ? longest : shortest),
-                x * ex + y * ey,
-                y * ex - x * ey);
+    double away =
+        away(
+            lastAlong,
+            firstAlong,
+            low * (low < 0 ? longest : shortest),
+            high * (high > 0 ? longest : shortest),
+            x * ex + y * ey,
+            y * ex - x * ey);
+    if (away > reach) {
+      return 0;
+    }
+    double may = panel * away;
     double angled = 2 * radius * (to - from) / Math.PI;
     double along = longest * (high - low);
     if (angled > may && halvesOfAngle > 0 && (angled >= along || halvesAlong == 0)) {
