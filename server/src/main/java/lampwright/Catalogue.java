@@ -36,7 +36,6 @@ import lampwright.tasks.KitKeeping;
 import lampwright.tasks.LocationKeeping;
 import lampwright.tasks.MeaningUpkeep;
 import lampwright.tasks.NoteKeeping;
-import lampwright.tasks.OneReading;
 import lampwright.tasks.Proposing;
 import lampwright.tasks.Recording;
 import lampwright.tasks.SearchKeeping;
@@ -74,7 +73,6 @@ final class Catalogue implements AutoCloseable {
   private final Editing editing;
   private final Recording recording;
   private final Proposing proposing;
-  private final OneReading reading;
   private final Signing signing;
   private final SignatureUpkeep signatures;
   private final Histories histories;
@@ -129,7 +127,6 @@ final class Catalogue implements AutoCloseable {
     editing = new Editing(database);
     recording = new Recording(database, cataloguing);
     proposing = new Proposing(database, cataloguing, ids);
-    reading = new OneReading(database);
     signing = new Signing(database);
     histories = new Histories(database, cataloguing);
     stating = new Stating(database, cataloguing);
@@ -221,10 +218,6 @@ final class Catalogue implements AutoCloseable {
 
   Proposing proposing() {
     return proposing;
-  }
-
-  OneReading reading() {
-    return reading;
   }
 
   Signing signing() {

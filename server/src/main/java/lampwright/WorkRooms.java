@@ -185,7 +185,6 @@ final class WorkRooms {
             tools.studioLayouts()),
         new SetupPages(
             tools.door(),
-            catalogue.reading(),
             catalogue.cataloguing(),
             catalogue.tracing(),
             catalogue.recording(),

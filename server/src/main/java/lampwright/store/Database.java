@@ -13,7 +13,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import lampwright.people.Asker;
 import lampwright.people.StudioId;
 import lampwright.schema.WorkingDatabase;
@@ -37,9 +36,6 @@ public final class Database implements AutoCloseable {
   /** How many connections a server has where nothing else is said. */
   public static final int CONNECTIONS = 8;
 
-  /** What {@link #reading} has open for the work that it runs. */
-  private static final ScopedValue<Reading> OPEN = ScopedValue.newInstance();
-
   private static final Duration WAIT_FOR_CONNECTION = Duration.ofSeconds(5);
 
   private final WorkingDatabase where;
@@ -47,14 +43,6 @@ public final class Database implements AutoCloseable {
   private final DatabaseWatch watch;
   private final Map<Working, Configuration> configurations = new EnumMap<>(Working.class);
   private final Clock clock;
-
-  /** A transaction that several readings share. */
-  private record Reading(Database of, Asker asker, StudioTransaction transaction) {
-
-    boolean isFor(Database database, StudioId studio, Asker whom) {
-      return of == database && transaction.studio().equals(studio) && asker.equals(whom);
-    }
-  }
 
   /** As whom a transaction is open; what the log calls it. */
   private enum Working {
@@ -118,38 +106,8 @@ public final class Database implements AutoCloseable {
    * @throws NotEntered where they do not belong to it; nothing is done then
    */
   public <T> T inStudio(StudioId studio, Asker asker, Function<StudioTransaction, T> work) {
-    if (OPEN.isBound() && OPEN.get().isFor(this, studio, asker)) {
-      return work.apply(OPEN.get().transaction());
-    }
     return transact(
         Working.MEMBER, sql -> work.apply(StudioTransaction.ofMember(sql, now(), studio, asker)));
-  }
-
-  /**
-   * Does what enters one studio several times as one person, in one transaction that cannot write:
-   * each time by itself costs two round trips more. It holds a connection until it is done.
-   *
-   * @throws NotEntered where they do not belong to it; nothing is done then
-   */
-  public <T> T reading(StudioId studio, Asker asker, Supplier<T> work) {
-    try (Connection connection = connection(Working.MEMBER)) {
-      connection.setReadOnly(true);
-      T result;
-      try {
-        StudioTransaction in =
-            StudioTransaction.ofMember(sql(connection, Working.MEMBER), now(), studio, asker);
-        result = ScopedValue.where(OPEN, new Reading(this, asker, in)).call(work::get);
-      } catch (RuntimeException | Error e) {
-        rollBack(connection, e);
-        throw e;
-      }
-      connection.commit();
-      return result;
-    } catch (SQLException e) {
-      throw DatabaseUnavailable.of(e);
-    } catch (RuntimeException e) {
-      throw DatabaseUnavailable.orElse(e);
-    }
   }
 
   /** The same, where everything is read as it was at one moment, whatever others change. */

@@ -22,7 +22,6 @@ import lampwright.tasks.KitKeeping;
 import lampwright.tasks.Leave;
 import lampwright.tasks.Message;
 import lampwright.tasks.Once;
-import lampwright.tasks.OneReading;
 import lampwright.tasks.Proposing;
 import lampwright.tasks.Recorded;
 import lampwright.tasks.Recording;
@@ -42,7 +41,6 @@ public final class SetupPages {
   private static final String USED = "/used";
 
   private final Door door;
-  private final OneReading reading;
   private final Cataloguing cataloguing;
   private final Tracing tracing;
   private final Recording recording;
@@ -58,7 +56,6 @@ public final class SetupPages {
 
   public SetupPages(
       Door door,
-      OneReading reading,
       Cataloguing cataloguing,
       Tracing tracing,
       Recording recording,
@@ -72,7 +69,6 @@ public final class SetupPages {
       SharePages share,
       DrawnSetups drawings) {
     this.door = door;
-    this.reading = reading;
     this.cataloguing = cataloguing;
     this.tracing = tracing;
     this.recording = recording;
@@ -102,56 +98,45 @@ public final class SetupPages {
     }
   }
 
-  /** What the page of a setup is made of, as it was read. */
-  private record Sheet(Layout layout, SetupView.Beside beside) {}
-
   private void show(Context context, StudioId studio, Catalogued setup, Typed typed) {
-    Figures figures = FiguresComputation.of(setup.document());
-    Sheet sheet =
-        reading.of(
-            door.caller(context), studio, () -> sheet(context, studio, setup, figures, typed));
-    templates.show(
-        context,
-        "setup",
-        new SetupView(setup.document(), figures, sheet.layout().words())
-            .page(
-                sheet.layout(),
-                setup,
-                sheet.beside(),
-                findPath(studio),
-                setupPath(studio, setup.id()) + "/figures"));
-  }
-
-  private Sheet sheet(
-      Context context, StudioId studio, Catalogued setup, Figures figures, Typed typed) {
     Caller caller = door.caller(context);
+    Figures figures = FiguresComputation.of(setup.document());
     Recording.State state = recording.state(caller, studio, setup);
     Proposing.State proposed = proposing.state(caller, studio, setup.id());
     Layout layout = layouts.of(context, studio, setup.document().title());
     Wording words = layout.words();
-    return new Sheet(
-        layout,
-        new SetupView.Beside(
-            kin(studio, setup, tracing.kin(caller, studio, setup)),
-            SignatureView.part(
-                signing.get(caller, studio, setup.id()), new LightNames(setup.document(), words)),
-            state.last().map(last -> UsedView.recorded(last, words)),
-            new ProposedView(setupPath(studio, setup.id()), setup.revision(), words)
-                .parts(proposed.waiting(), door.csrfToken(context)),
-            proposed.mayPropose()
-                ? Optional.of(usedForm(context, studio, setup, figures, state, typed, words))
-                : Optional.empty(),
-            kitForm(caller, studio, setup.id()),
-            NowPages.form(
-                NowPages.path(studio, setup.id()),
-                setup.document(),
-                NowPages.names(kits, caller, studio),
-                words),
-            actions(studio, setup, state.mayRecord(), words),
-            pictures.part(caller, studio, setup.id(), words),
-            life.part(context, studio, setup, state.mayRecord()),
-            share.part(context, studio, setup.id(), words),
-            drawings));
+    templates.show(
+        context,
+        "setup",
+        new SetupView(setup.document(), figures, words)
+            .page(
+                layout,
+                setup,
+                new SetupView.Beside(
+                    kin(studio, setup, tracing.kin(caller, studio, setup)),
+                    SignatureView.part(
+                        signing.get(caller, studio, setup.id()),
+                        new LightNames(setup.document(), words)),
+                    state.last().map(last -> UsedView.recorded(last, words)),
+                    new ProposedView(setupPath(studio, setup.id()), setup.revision(), words)
+                        .parts(proposed.waiting(), door.csrfToken(context)),
+                    proposed.mayPropose()
+                        ? Optional.of(
+                            usedForm(context, studio, setup, figures, state, typed, words))
+                        : Optional.empty(),
+                    kitForm(caller, studio, setup.id()),
+                    NowPages.form(
+                        NowPages.path(studio, setup.id()),
+                        setup.document(),
+                        NowPages.names(kits, caller, studio),
+                        words),
+                    actions(studio, setup, state.mayRecord(), words),
+                    pictures.part(caller, studio, setup.id(), words),
+                    life.part(context, studio, setup, state.mayRecord()),
+                    share.part(context, studio, setup.id(), words),
+                    drawings),
+                findPath(studio),
+                setupPath(studio, setup.id()) + "/figures"));
   }
 
   private static List<Link> actions(
