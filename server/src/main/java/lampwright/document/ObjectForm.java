@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An object with named fields. Fields that it does not know are problems, so that a slip of the
@@ -17,9 +18,6 @@ import java.util.function.Function;
  * @param <T> the record that the object stands for
  */
 public final class ObjectForm<T> extends Form<T> {
-
-  /** No field is called so. */
-  private static final String NO_TAG = "";
 
   /** The fields that were read, for the record's constructor. */
   public static final class Values {
@@ -121,11 +119,11 @@ public final class ObjectForm<T> extends Form<T> {
       problems.add(at, Words.label(at) + " (" + Words.shown(json) + ") must be an object.");
       return Optional.empty();
     }
-    return read(object, NO_TAG, at, problems);
+    return read(object, null, at, problems);
   }
 
-  /** Reads an object that has a tag besides its fields. */
-  Optional<T> read(Map<?, ?> object, String tag, Pointer at, Problems problems) {
+  /** Reads an object that may have a tag besides its fields. */
+  Optional<T> read(Map<?, ?> object, @Nullable String tag, Pointer at, Problems problems) {
     boolean sound = knowsAll(object, tag, at, problems);
     Values values = new Values(fields.size());
     for (Field<T, ?> field : fields) {
@@ -144,7 +142,7 @@ public final class ObjectForm<T> extends Form<T> {
     return breaches.isEmpty() ? Optional.of(value) : Optional.empty();
   }
 
-  private boolean knowsAll(Map<?, ?> object, String tag, Pointer at, Problems problems) {
+  private boolean knowsAll(Map<?, ?> object, @Nullable String tag, Pointer at, Problems problems) {
     boolean all = true;
     for (Object key : object.keySet()) {
       if (!known.contains(key.toString()) && !key.equals(tag)) {

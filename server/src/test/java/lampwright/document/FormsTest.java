@@ -87,6 +87,13 @@ class FormsTest {
   }
 
   @Test
+  void aFieldWithoutANameIsUnknownToo() {
+    assertEquals(
+        "/ There is no field \"\" here. Known are: name, distance_m, count, parts/of~it.",
+        only("{\"name\":\"a\",\"\":1}"));
+  }
+
+  @Test
   void aPointerEscapesTildesAndSlashesAndCountsItemsFromZero() {
     assertEquals(
         "/parts~1of~0it/1/name Name (7) must be text.",
