@@ -8,6 +8,7 @@ import lampwright.store.Database;
 import lampwright.tasks.DayPacking;
 import lampwright.tasks.Drilling;
 import lampwright.tasks.LearningReporting;
+import lampwright.tasks.Opening;
 import lampwright.tasks.PhotometricFiles;
 import lampwright.tasks.Reacting;
 import lampwright.tasks.SigningOff;
@@ -113,11 +114,7 @@ final class WorkRooms {
     life =
         new LifePages(
             tools.door(),
-            new LifePages.Tasks(
-                catalogue.histories(),
-                catalogue.stating(),
-                catalogue.comparing(),
-                people.auditing()),
+            new LifePages.Tasks(catalogue.histories(), catalogue.stating(), catalogue.comparing()),
             tools.templates(),
             tools.studioLayouts());
     pictures =
@@ -185,12 +182,11 @@ final class WorkRooms {
             tools.studioLayouts()),
         new SetupPages(
             tools.door(),
-            catalogue.cataloguing(),
-            catalogue.tracing(),
-            catalogue.recording(),
-            catalogue.proposing(),
-            catalogue.signing(),
-            catalogue.kits(),
+            new SetupPages.Tasks(
+                new Opening(database),
+                catalogue.cataloguing(),
+                catalogue.recording(),
+                catalogue.proposing()),
             tools.templates(),
             tools.studioLayouts(),
             life,

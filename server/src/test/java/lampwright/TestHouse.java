@@ -48,6 +48,7 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback, Aut
 
   private final Map<String, String> environment;
   private final boolean isCopy;
+  private final House.Means means;
   private final TestDatabase database = new TestDatabase();
   private final ByteArrayOutputStream console = new ByteArrayOutputStream();
   private @Nullable Path data;
@@ -55,19 +56,25 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback, Aut
   private @Nullable Visitor stranger;
   private int strangersPort;
 
-  private TestHouse(Map<String, String> environment, boolean isCopy) {
+  private TestHouse(Map<String, String> environment, boolean isCopy, House.Means means) {
     this.environment = environment;
     this.isCopy = isCopy;
+    this.means = means;
   }
 
   /** With a few setups and kits of the demo studio in it, which come in once for all tests. */
   public static TestHouse withDemo() {
-    return new TestHouse(DEMO, true);
+    return new TestHouse(DEMO, true, MEANS);
+  }
+
+  /** The same with a single connection with the database. */
+  public static TestHouse withDemoAndOneConnection() {
+    return new TestHouse(DEMO, true, new House.Means(1, MEANS.passwords()));
   }
 
   /** With some settings. */
   public static TestHouse with(Map<String, String> settings) {
-    return new TestHouse(settings, false);
+    return new TestHouse(settings, false, MEANS);
   }
 
   @Override
@@ -135,7 +142,7 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback, Aut
             database.where(),
             Clock.systemUTC(),
             new PrintStream(console, true, StandardCharsets.UTF_8),
-            MEANS);
+            means);
   }
 
   /** Closes it and opens it again on the same data. */

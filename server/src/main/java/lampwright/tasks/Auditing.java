@@ -100,14 +100,6 @@ public final class Auditing {
         more ? Optional.of(Long.toString(shown.getLast().number())) : Optional.empty());
   }
 
-  /** Whether the caller may read the trail. */
-  public boolean isOpenTo(Caller caller, StudioId studio) {
-    return database.inStudio(
-        studio,
-        caller.asker(),
-        in -> Leave.ask(in, Permission.READ_SETUPS).may(Permission.SEE_AUDIT));
-  }
-
   private static Optional<Long> before(Optional<String> cursor) {
     return cursor.map(
         text -> {

@@ -87,6 +87,15 @@ public final class Histories {
         });
   }
 
+  /** The newest revisions of a setup that is there to be seen. */
+  static List<Past> newest(
+      StudioTransaction in, Sight sight, SetupId id, int limit, Map<PersonId, String> names) {
+    return new SetupHistory(in)
+        .list(id, sight.standings(), Integer.MAX_VALUE, limit).stream()
+            .map(line -> past(line, names))
+            .toList();
+  }
+
   /**
    * One revision.
    *

@@ -105,13 +105,17 @@ public final class KitKeeping {
         caller.asker(),
         in -> {
           Leave.ask(in, Permission.READ_SETUPS);
-          Map<KitId, String> names = new LinkedHashMap<>();
-          new Kits(in)
-              .list(Optional.empty(), MOST_KITS)
-              .items()
-              .forEach(kit -> names.put(kit.id(), kit.name()));
-          return names;
+          return names(in);
         });
+  }
+
+  static Map<KitId, String> names(StudioTransaction in) {
+    Map<KitId, String> names = new LinkedHashMap<>();
+    new Kits(in)
+        .list(Optional.empty(), MOST_KITS)
+        .items()
+        .forEach(kit -> names.put(kit.id(), kit.name()));
+    return names;
   }
 
   /**

@@ -14,6 +14,7 @@ import lampwright.store.Database;
 import lampwright.store.Page;
 import lampwright.store.Pictures;
 import lampwright.store.StoredPicture;
+import lampwright.store.StudioTransaction;
 
 /**
  * Keeps what is known and said of the pictures of setups. They come in by {@link PictureAdding},
@@ -54,23 +55,25 @@ public final class PictureKeeping {
   public Listed<KeptPicture> list(Caller caller, StudioId studio, SetupId setup, Listed.Wish wish) {
     Optional<Page.Place> after = PageCursor.read(wish.cursor());
     return pictures.in(
-        caller,
-        studio,
-        setup,
-        in -> {
-          Map<PersonId, String> names = Cataloguing.names(in);
-          Page<StoredPicture> page = new Pictures(in).list(setup, after, wish.limit());
-          return PageCursor.listed(
-              new Page<>(
-                  page.items().stream()
-                      .map(
-                          stored ->
-                              SetupPictures.kept(
-                                  stored,
-                                  names.getOrDefault(stored.changedBy(), FormerName.UNNAMED)))
-                      .toList(),
-                  page.next()));
-        });
+        caller, studio, setup, in -> list(in, setup, after, wish.limit(), Cataloguing.names(in)));
+  }
+
+  static Listed<KeptPicture> list(
+      StudioTransaction in,
+      SetupId setup,
+      Optional<Page.Place> after,
+      int limit,
+      Map<PersonId, String> names) {
+    Page<StoredPicture> page = new Pictures(in).list(setup, after, limit);
+    return PageCursor.listed(
+        new Page<>(
+            page.items().stream()
+                .map(
+                    stored ->
+                        SetupPictures.kept(
+                            stored, names.getOrDefault(stored.changedBy(), FormerName.UNNAMED)))
+                .toList(),
+            page.next()));
   }
 
   /** Whether a member may change what is said of a setup's pictures, and take them away. */

@@ -150,23 +150,17 @@ public final class Proposing {
   public record State(List<KeptProposal> waiting, boolean mayPropose) {}
 
   /** Those that wait, and whether the caller may propose. */
-  public State state(Caller caller, StudioId studio, SetupId setup) {
-    return database.inStudio(
-        studio,
-        caller.asker(),
-        in -> {
-          Role role = Leave.ask(in, Permission.READ_SETUPS);
-          if (!role.may(Permission.LOG_TAKES)) {
-            return new State(List.of(), false);
-          }
-          StoredSetup current = Sight.of(role).get(in, setup);
-          return new State(
-              new Proposals(in, setup)
-                  .listWaiting().stream()
-                      .map(stored -> kept(in, caller, role, current, stored))
-                      .toList(),
-              true);
-        });
+  static State state(StudioTransaction in, Caller caller, Role role, SetupId setup) {
+    if (!role.may(Permission.LOG_TAKES)) {
+      return new State(List.of(), false);
+    }
+    List<StoredProposal> waiting = new Proposals(in, setup).listWaiting();
+    if (waiting.isEmpty()) {
+      return new State(List.of(), true);
+    }
+    StoredSetup current = Sight.of(role).get(in, setup);
+    return new State(
+        waiting.stream().map(stored -> kept(in, caller, role, current, stored)).toList(), true);
   }
 
   /**

@@ -99,13 +99,11 @@ public final class Recording {
   /** What was told last, and whether the caller may tell it. */
   public State state(Caller caller, StudioId studio, Catalogued setup) {
     return database.inStudio(
-        studio,
-        caller.asker(),
-        in -> {
-          Role role = Leave.ask(in, Permission.READ_SETUPS);
-          return new State(
-              last(in, setup.id(), setup.revision()), role.may(Permission.WRITE_SETUPS));
-        });
+        studio, caller.asker(), in -> state(in, Leave.ask(in, Permission.READ_SETUPS), setup));
+  }
+
+  static State state(StudioTransaction in, Role role, Catalogued setup) {
+    return new State(last(in, setup.id(), setup.revision()), role.may(Permission.WRITE_SETUPS));
   }
 
   private static SetupDocument used(SetupDocument planned, Used used) {

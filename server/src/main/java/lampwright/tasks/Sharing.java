@@ -157,20 +157,12 @@ public final class Sharing {
         studio, caller.asker(), in -> list(in, Leave.ask(in, Permission.SHARE_SETUPS), setup));
   }
 
-  /** The same; empty for whose role does not cover showing setups. */
-  public Optional<List<OutsideLink>> find(Caller caller, StudioId studio, SetupId setup) {
-    return database.inStudio(
-        studio,
-        caller.asker(),
-        in ->
-            Optional.of(Leave.ask(in, Permission.READ_SETUPS))
-                .filter(role -> role.may(Permission.SHARE_SETUPS))
-                .map(role -> list(in, role, setup)));
-  }
-
   private static List<OutsideLink> list(StudioTransaction in, Role role, SetupId setup) {
     Sight.of(role).get(in, setup);
-    Map<PersonId, String> names = Cataloguing.names(in);
+    return list(in, setup, Cataloguing.names(in));
+  }
+
+  static List<OutsideLink> list(StudioTransaction in, SetupId setup, Map<PersonId, String> names) {
     return new ShareLinks(in)
         .list(setup).stream().map(made -> OutsideLink.of(made, names)).toList();
   }

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import lampwright.people.StudioId;
 import lampwright.picture.ToneStatistics;
 import lampwright.setup.SetupDocument;
@@ -45,12 +46,23 @@ public final class Signing {
         caller.asker(),
         in -> {
           StoredSetup stored = Sight.ask(in).get(in, id);
-          SetupDocument document = StoredDocuments.read(SetupDocument.FORM, stored.document());
-          return new Signed(
+          return signed(
+              in,
+              id,
               stored.revision(),
-              signature(in, id, stored.revision(), document),
-              Optional.ofNullable(ofPictures(in, List.of(id)).get(id)));
+              () -> StoredDocuments.read(SetupDocument.FORM, stored.document()));
         });
+  }
+
+  /**
+   * @param document asked for only where the signature was not kept
+   */
+  static Signed signed(
+      StudioTransaction in, SetupId id, int revision, Supplier<SetupDocument> document) {
+    return new Signed(
+        revision,
+        new Signatures(in).find(id, revision).orElseGet(() -> Signature.of(document.get())),
+        Optional.ofNullable(ofPictures(in, List.of(id)).get(id)));
   }
 
   /**
@@ -65,13 +77,11 @@ public final class Signing {
         in -> {
           SetupDocument document =
               Histories.get(in, Histories.sight(in, id), id, revision).document();
-          return new Signed(revision, signature(in, id, revision, document), Optional.empty());
+          return new Signed(
+              revision,
+              new Signatures(in).find(id, revision).orElseGet(() -> Signature.of(document)),
+              Optional.empty());
         });
-  }
-
-  private static Signature signature(
-      StudioTransaction in, SetupId id, int revision, SetupDocument document) {
-    return new Signatures(in).find(id, revision).orElseGet(() -> Signature.of(document));
   }
 
   /** How the finished pictures of some setups look, of those that have one. */

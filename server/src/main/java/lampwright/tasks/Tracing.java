@@ -7,6 +7,7 @@ import lampwright.setup.SetupId;
 import lampwright.store.Database;
 import lampwright.store.Setups;
 import lampwright.store.StoredSetup;
+import lampwright.store.StudioTransaction;
 
 /** Traces which setups were made from which. */
 public final class Tracing {
@@ -30,15 +31,13 @@ public final class Tracing {
 
   /** The kin of a setup. */
   public Kin kin(Caller caller, StudioId studio, Catalogued of) {
-    return database.inStudio(
-        studio,
-        caller.asker(),
-        in -> {
-          Sight sight = Sight.ask(in);
-          return new Kin(
-              of.parent().flatMap(parent -> sight.find(in, parent.id())).isPresent(),
-              new Setups(in).listChildren(of.id(), sight.standings(), MOST_CHILDREN));
-        });
+    return database.inStudio(studio, caller.asker(), in -> kin(in, Sight.ask(in), of));
+  }
+
+  static Kin kin(StudioTransaction in, Sight sight, Catalogued of) {
+    return new Kin(
+        of.parent().flatMap(parent -> sight.find(in, parent.id())).isPresent(),
+        new Setups(in).listChildren(of.id(), sight.standings(), MOST_CHILDREN));
   }
 
   /** The setups that were made from a setup, at most a hundred, the last changed first. */

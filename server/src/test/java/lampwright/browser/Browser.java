@@ -41,6 +41,10 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+
+  /** The same without the parts that draw a window of its own, for half of the work. */
+  private static final Path WINDOWLESS = Path.of("/usr/lib/chromium/chromium-headless-shell");
+
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
 
   /** And until it stays there: a page whose type has just come moves once more. */
@@ -67,39 +71,53 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   private final int width;
   private final int height;
+  private final boolean keeps;
   private @Nullable ChromeDriver driver;
   private @Nullable Path profile;
 
-  private Browser(int width, int height) {
+  private Browser(int width, int height, boolean keeps) {
     this.width = width;
     this.height = height;
+    this.keeps = keeps;
   }
 
   static Browser desktop() {
-    return new Browser(1280, 900);
+    return new Browser(1280, 900, false);
   }
 
   static Browser phone() {
-    return new Browser(390, 844);
+    return new Browser(390, 844, false);
   }
 
   static Browser smallPhone() {
-    return new Browser(360, 740);
+    return new Browser(360, 740, false);
+  }
+
+  /** One that can be killed, and knows what it kept when it begins again. */
+  static Browser smallPhoneThatKeeps() {
+    return new Browser(360, 740, true);
   }
 
   @Override
   public void beforeAll(ExtensionContext context) throws IOException {
     assumeTrue(
-        Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER),
-        "No Chromium here: apt-get install chromium chromium-driver");
-    profile = Files.createTempDirectory("lampwright-browser");
+        Files.isExecutable(binary()) && Files.isExecutable(DRIVER),
+        "No Chromium here: apt-get install chromium chromium-headless-shell chromium-driver");
+    if (keeps) {
+      profile = Files.createTempDirectory("lampwright-browser");
+    }
     begin();
+  }
+
+  /** What has no window has no profile that it could be given either. */
+  private Path binary() {
+    return keeps || !Files.isExecutable(WINDOWLESS) ? CHROMIUM : WINDOWLESS;
   }
 
   /** Starts it, with what it kept where it was killed before. */
   void begin() {
     ChromeOptions options = new ChromeOptions();
-    options.setBinary(CHROMIUM.toFile());
+    options.setBinary(binary().toFile());
     options.addArguments(
         List.of(
             "--headless=new",
@@ -110,8 +128,10 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync",
-            "--disable-dev-shm-usage",
-            "--user-data-dir=" + profile));
+            "--disable-dev-shm-usage"));
+    if (profile != null) {
+      options.addArguments("--user-data-dir=" + profile);
+    }
     // A window has a least width; an emulated device has the size that it is given.
     options.setExperimentalOption(
         "mobileEmulation",

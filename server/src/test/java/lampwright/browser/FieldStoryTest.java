@@ -112,7 +112,7 @@ class FieldStoryTest {
 
   @RegisterExtension static final TestHouse house = TestHouse.withDemo();
   @RegisterExtension static final Signal signal = new Signal();
-  @RegisterExtension static final Browser one = Browser.smallPhone();
+  @RegisterExtension static final Browser one = Browser.smallPhoneThatKeeps();
   @RegisterExtension static final Browser two = Browser.smallPhone();
 
   @BeforeAll

@@ -5,6 +5,7 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.List;
 import java.util.Objects;
 import lampwright.drawing.Elevation;
+import lampwright.drawing.PackedSvg;
 import lampwright.drawing.Plan;
 import lampwright.drawing.PlanTable;
 import lampwright.drawing.Svg;
@@ -23,17 +24,20 @@ import lampwright.wording.KeyFigures;
  */
 public final class DrawnSetups {
 
-  /** About two hundred and fifty sheets, whose drawings are some 100,000 letters each. */
-  private static final long MOST_SHEET_LETTERS = 24_000_000;
+  /** Some fifteen hundred sheets. */
+  private static final long MOST_SHEET_BYTES = 48_000_000;
 
-  private static final long MOST_BURNING_LETTERS = 8_000_000;
+  private static final long MOST_BURNING_BYTES = 8_000_000;
 
   private static final long MOST_CARD_LETTERS = 8_000_000;
 
-  private final Cache<Key, PlanView> sheets =
+  /** About what the document that a sheet is of, and its table, take in memory. */
+  private static final int BESIDE_DRAWINGS_BYTES = 20_000;
+
+  private final Cache<Key, PackedSheet> sheets =
       Caffeine.newBuilder()
-          .maximumWeight(MOST_SHEET_LETTERS)
-          .weigher((Key _, PlanView sheet) -> letters(sheet))
+          .maximumWeight(MOST_SHEET_BYTES)
+          .weigher((Key _, PackedSheet sheet) -> sheet.bytes())
           .build();
 
   private final Cache<Key, Card> cards =
@@ -42,15 +46,38 @@ public final class DrawnSetups {
           .weigher((Key _, Card card) -> card.plan().markup().length())
           .build();
 
-  private final Cache<BurningKey, PlanView> burning =
+  private final Cache<BurningKey, PackedSheet> burning =
       Caffeine.newBuilder()
-          .maximumWeight(MOST_BURNING_LETTERS)
-          .weigher((BurningKey _, PlanView sheet) -> letters(sheet))
+          .maximumWeight(MOST_BURNING_BYTES)
+          .weigher((BurningKey _, PackedSheet sheet) -> sheet.bytes())
           .build();
 
   private record Key(SetupDocument setup, Notation notation) {}
 
   private record BurningKey(SetupDocument setup, Burning burning, Notation notation) {}
+
+  /** A plan with its table and its elevations, as it is kept. */
+  private record PackedSheet(
+      PackedSvg drawing, List<PlanView.Place> places, List<PackedSvg> elevations) {
+
+    static PackedSheet of(PlanView sheet) {
+      return new PackedSheet(
+          PackedSvg.of(sheet.drawing()),
+          sheet.places(),
+          sheet.elevations().stream().map(PackedSvg::of).toList());
+    }
+
+    PlanView unpacked() {
+      return new PlanView(
+          drawing.unpacked(), places, elevations.stream().map(PackedSvg::unpacked).toList());
+    }
+
+    int bytes() {
+      return BESIDE_DRAWINGS_BYTES
+          + drawing.packedBytes()
+          + elevations.stream().mapToInt(PackedSvg::packedBytes).sum();
+    }
+  }
 
   /**
    * What a list shows of a setup.
@@ -68,7 +95,9 @@ public final class DrawnSetups {
   /** The plan with its table and both elevations. */
   PlanView sheet(SetupDocument setup, Figures figures, Notation notation) {
     return Objects.requireNonNull(
-        sheets.get(new Key(setup, notation), _ -> drawn(setup, figures, notation)));
+            sheets.get(
+                new Key(setup, notation), _ -> PackedSheet.of(drawn(setup, figures, notation))))
+        .unpacked();
   }
 
   private static PlanView drawn(SetupDocument setup, Figures figures, Notation notation) {
@@ -82,17 +111,14 @@ public final class DrawnSetups {
   /** The plan with its table, and the levels of what burns. */
   PlanView burning(SetupDocument setup, Figures figures, Burning burns, Notation notation) {
     return Objects.requireNonNull(
-        burning.get(
-            new BurningKey(setup, burns, notation),
-            _ ->
-                PlanView.of(
-                    Plan.burning(setup, figures, burns, notation),
-                    PlanTable.of(setup, figures, notation))));
-  }
-
-  private static int letters(PlanView sheet) {
-    return sheet.drawing().markup().length()
-        + sheet.elevations().stream().mapToInt(svg -> svg.markup().length()).sum();
+            burning.get(
+                new BurningKey(setup, burns, notation),
+                _ ->
+                    PackedSheet.of(
+                        PlanView.of(
+                            Plan.burning(setup, figures, burns, notation),
+                            PlanTable.of(setup, figures, notation)))))
+        .unpacked();
   }
 
   /** What a list shows of it. */

@@ -77,7 +77,7 @@ public final class FieldPages {
                     NowPages.form(
                         NowPages.path(studio, id),
                         document,
-                        NowPages.names(tasks.kits(), caller, studio),
+                        NowPages.names(tasks.kits().names(caller, studio)),
                         words))));
   }
 

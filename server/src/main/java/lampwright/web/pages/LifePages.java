@@ -16,7 +16,6 @@ import lampwright.setup.SetupId;
 import lampwright.setup.Standing;
 import lampwright.setup.comparing.About;
 import lampwright.setup.comparing.Change;
-import lampwright.tasks.Auditing;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
@@ -24,6 +23,7 @@ import lampwright.tasks.Comparing;
 import lampwright.tasks.Histories;
 import lampwright.tasks.Leave;
 import lampwright.tasks.Message;
+import lampwright.tasks.Opening;
 import lampwright.tasks.Past;
 import lampwright.tasks.Refused;
 import lampwright.tasks.Stating;
@@ -36,7 +36,6 @@ import lampwright.wording.Wording;
 public final class LifePages {
 
   private static final int LINES_A_PAGE = 50;
-  private static final int LAST_FEW = 3;
   private static final String REVISIONS = "/revisions";
   private static final String CURSOR = "cursor";
 
@@ -46,8 +45,7 @@ public final class LifePages {
   private final StudioLayouts layouts;
 
   /** What these pages ask for. */
-  public record Tasks(
-      Histories histories, Stating stating, Comparing comparing, Auditing auditing) {}
+  public record Tasks(Histories histories, Stating stating, Comparing comparing) {}
 
   public LifePages(Door door, Tasks tasks, Templates templates, StudioLayouts layouts) {
     this.door = door;
@@ -57,22 +55,17 @@ public final class LifePages {
   }
 
   /** What the setup's own page shows of it. */
-  LifePart part(Context context, StudioId studio, Catalogued setup, boolean mayWrite) {
+  LifePart part(Context context, StudioId studio, Opening.Opened opened) {
+    Catalogued setup = opened.setup();
     String path = SetupPages.setupPath(studio, setup.id());
     Wording words = layouts.words(context);
-    Histories.Page page =
-        tasks
-            .histories()
-            .list(door.caller(context), studio, setup.id(), Optional.empty(), LAST_FEW);
     return new LifePart(
         named(setup.standing(), words),
         meaning(setup.standing(), words),
-        lines(page, words),
+        lines(opened.history(), setup.revision(), words),
         path + REVISIONS,
-        tasks.auditing().isOpenTo(door.caller(context), studio)
-            ? AuditPages.path(studio, setup.id())
-            : "",
-        mayWrite
+        opened.isAuditOpen() ? AuditPages.path(studio, setup.id()) : "",
+        opened.used().mayRecord()
             ? Optional.of(
                 new LifePart.StandingForm(
                     path + "/state",
@@ -116,7 +109,7 @@ public final class LifePages {
             page.isDeleted() ? "" : path,
             path + "/changes",
             page.current(),
-            lines(page, layouts.words(context)),
+            lines(page.items(), page.current(), layouts.words(context)),
             page.next()
                 .map(n -> Address.of(path + REVISIONS).with(CURSOR, String.valueOf(n)).toString()),
             page.mayRestore()
@@ -132,10 +125,13 @@ public final class LifePages {
         .map(Integer::valueOf);
   }
 
-  private static List<PastLine> lines(Histories.Page page, Wording words) {
+  /**
+   * @param current the setup's revision now
+   */
+  private static List<PastLine> lines(List<Past> items, int current, Wording words) {
     List<PastLine> lines = new ArrayList<>();
-    for (Past past : page.items()) {
-      boolean isNow = past.revision() == page.current() && !past.deleted();
+    for (Past past : items) {
+      boolean isNow = past.revision() == current && !past.deleted();
       lines.add(
           new PastLine(
               past.revision(),

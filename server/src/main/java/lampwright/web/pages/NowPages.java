@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import lampwright.document.Problem;
 import lampwright.document.Reading;
+import lampwright.gear.KitId;
 import lampwright.people.StudioId;
 import lampwright.setup.Light;
 import lampwright.setup.LightId;
@@ -201,7 +202,7 @@ public final class NowPages {
             form(
                 path(studio, setup.id()),
                 document,
-                names(kits, door.caller(context), studio),
+                names(kits.names(door.caller(context), studio)),
                 typed,
                 layout.words()),
             errors,
@@ -209,9 +210,9 @@ public final class NowPages {
   }
 
   /** The studio's kits by their ids. */
-  static Map<String, String> names(KitKeeping kits, Caller caller, StudioId studio) {
+  static Map<String, String> names(Map<KitId, String> kits) {
     Map<String, String> names = new LinkedHashMap<>();
-    kits.names(caller, studio).forEach((id, name) -> names.put(id.text(), name));
+    kits.forEach((id, name) -> names.put(id.text(), name));
     return names;
   }
 }

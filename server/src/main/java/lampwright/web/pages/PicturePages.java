@@ -67,9 +67,14 @@ public final class PicturePages {
     return SetupPages.setupPath(studio, setup) + "/pictures";
   }
 
-  /** What the setup's own page shows of them. */
+  /** What another page shows of them. */
   PicturesPart part(Caller caller, StudioId studio, SetupId setup, Wording words) {
-    Listed<KeptPicture> all = tasks.keeping().list(caller, studio, setup, Listed.Wish.first());
+    return part(
+        studio, setup, tasks.keeping().list(caller, studio, setup, Listed.Wish.first()), words);
+  }
+
+  /** What the setup's own page shows of them. */
+  PicturesPart part(StudioId studio, SetupId setup, Listed<KeptPicture> all, Wording words) {
     Optional<KeptPicture> finished =
         all.items().stream().filter(of -> of.note().kind() == PictureKind.FINAL).findFirst();
 

@@ -18,16 +18,15 @@ import lampwright.setup.used.Proposal;
 import lampwright.tasks.Caller;
 import lampwright.tasks.Catalogued;
 import lampwright.tasks.Cataloguing;
-import lampwright.tasks.KitKeeping;
 import lampwright.tasks.Leave;
 import lampwright.tasks.Message;
 import lampwright.tasks.Once;
+import lampwright.tasks.Opening;
 import lampwright.tasks.Proposing;
 import lampwright.tasks.Recorded;
 import lampwright.tasks.Recording;
 import lampwright.tasks.Refusal;
 import lampwright.tasks.Refused;
-import lampwright.tasks.Signing;
 import lampwright.tasks.Tracing;
 import lampwright.web.http.Body;
 import lampwright.web.http.Door;
@@ -41,12 +40,7 @@ public final class SetupPages {
   private static final String USED = "/used";
 
   private final Door door;
-  private final Cataloguing cataloguing;
-  private final Tracing tracing;
-  private final Recording recording;
-  private final Proposing proposing;
-  private final Signing signing;
-  private final KitKeeping kits;
+  private final Tasks tasks;
   private final Templates templates;
   private final StudioLayouts layouts;
   private final LifePages life;
@@ -54,14 +48,13 @@ public final class SetupPages {
   private final SharePages share;
   private final DrawnSetups drawings;
 
+  /** What these pages ask for. */
+  public record Tasks(
+      Opening opening, Cataloguing cataloguing, Recording recording, Proposing proposing) {}
+
   public SetupPages(
       Door door,
-      Cataloguing cataloguing,
-      Tracing tracing,
-      Recording recording,
-      Proposing proposing,
-      Signing signing,
-      KitKeeping kits,
+      Tasks tasks,
       Templates templates,
       StudioLayouts layouts,
       LifePages life,
@@ -69,12 +62,7 @@ public final class SetupPages {
       SharePages share,
       DrawnSetups drawings) {
     this.door = door;
-    this.cataloguing = cataloguing;
-    this.tracing = tracing;
-    this.recording = recording;
-    this.proposing = proposing;
-    this.signing = signing;
-    this.kits = kits;
+    this.tasks = tasks;
     this.templates = templates;
     this.layouts = layouts;
     this.life = life;
@@ -87,7 +75,7 @@ public final class SetupPages {
   public void show(Context context) {
     StudioId studio = Leave.studio(context.pathParam("studio"));
     SetupId id = Cataloguing.id(context.pathParam("setup"));
-    show(context, studio, cataloguing.get(door.caller(context), studio, id), Typed.nothing());
+    show(context, studio, id, Typed.nothing());
   }
 
   /** What somebody typed of what was really used, and what is wrong with it. */
@@ -98,12 +86,13 @@ public final class SetupPages {
     }
   }
 
-  private void show(Context context, StudioId studio, Catalogued setup, Typed typed) {
-    Caller caller = door.caller(context);
+  private void show(Context context, StudioId studio, SetupId id, Typed typed) {
+    Opening.Opened opened = tasks.opening().open(door.caller(context), studio, id);
+    Catalogued setup = opened.setup();
     Figures figures = FiguresComputation.of(setup.document());
-    Recording.State state = recording.state(caller, studio, setup);
-    Proposing.State proposed = proposing.state(caller, studio, setup.id());
-    Layout layout = layouts.of(context, studio, setup.document().title());
+    Recording.State state = opened.used();
+    Proposing.State proposed = opened.proposed();
+    Layout layout = layouts.of(context, studio, setup.document().title(), opened.memberships());
     Wording words = layout.words();
     templates.show(
         context,
@@ -113,10 +102,8 @@ public final class SetupPages {
                 layout,
                 setup,
                 new SetupView.Beside(
-                    kin(studio, setup, tracing.kin(caller, studio, setup)),
-                    SignatureView.part(
-                        signing.get(caller, studio, setup.id()),
-                        new LightNames(setup.document(), words)),
+                    kin(studio, setup, opened.kin()),
+                    SignatureView.part(opened.signature(), new LightNames(setup.document(), words)),
                     state.last().map(last -> UsedView.recorded(last, words)),
                     new ProposedView(setupPath(studio, setup.id()), setup.revision(), words)
                         .parts(proposed.waiting(), door.csrfToken(context)),
@@ -124,16 +111,16 @@ public final class SetupPages {
                         ? Optional.of(
                             usedForm(context, studio, setup, figures, state, typed, words))
                         : Optional.empty(),
-                    kitForm(caller, studio, setup.id()),
+                    kitForm(studio, opened),
                     NowPages.form(
                         NowPages.path(studio, setup.id()),
                         setup.document(),
-                        NowPages.names(kits, caller, studio),
+                        NowPages.names(opened.kits()),
                         words),
                     actions(studio, setup, state.mayRecord(), words),
-                    pictures.part(caller, studio, setup.id(), words),
-                    life.part(context, studio, setup, state.mayRecord()),
-                    share.part(context, studio, setup.id(), words),
+                    pictures.part(studio, setup.id(), opened.pictures(), words),
+                    life.part(context, studio, opened),
+                    share.part(context, studio, opened, words),
                     drawings),
                 findPath(studio),
                 setupPath(studio, setup.id()) + "/figures"));
@@ -249,8 +236,8 @@ public final class SetupPages {
     SetupId id = Cataloguing.id(context.pathParam("setup"));
     FormFields sent = Body.form(context);
     Caller caller = door.caller(context);
-    Catalogued setup = cataloguing.get(caller, studio, id);
-    Optional<Recorded> now = now(setup, recording.find(caller, studio, id));
+    Catalogued setup = tasks.cataloguing().get(caller, studio, id);
+    Optional<Recorded> now = now(setup, tasks.recording().find(caller, studio, id));
     UsedFields fields =
         fields(setup, FiguresComputation.of(setup.document()), now, layouts.words(context));
     Reading<Used> read = fields.read(sent::get);
@@ -260,10 +247,12 @@ public final class SetupPages {
             case Reading.Sound<Used>(Used value) -> value;
             case Reading.Faulty<Used> faulty -> throw Refused.invalid(faulty.problems());
           };
-      if (recording.state(caller, studio, setup).mayRecord()) {
-        recording.record(caller, studio, id, revision(sent), used, Message.none());
+      if (tasks.recording().state(caller, studio, setup).mayRecord()) {
+        tasks.recording().record(caller, studio, id, revision(sent), used, Message.none());
       } else {
-        proposing.propose(caller, studio, id, new Proposal(revision(sent), used), Once.unkeyed());
+        tasks
+            .proposing()
+            .propose(caller, studio, id, new Proposal(revision(sent), used), Once.unkeyed());
       }
       context.redirect(setupPath(studio, id) + "#used", HttpStatus.SEE_OTHER);
     } catch (Refused refused) {
@@ -281,7 +270,7 @@ public final class SetupPages {
           refused.refusal() instanceof Refusal.Stale
               ? HttpStatus.PRECONDITION_FAILED
               : HttpStatus.UNPROCESSABLE_CONTENT);
-      show(context, studio, setup, new Typed(Optional.of(sent), errors));
+      show(context, studio, id, new Typed(Optional.of(sent), errors));
     }
   }
 
@@ -295,7 +284,7 @@ public final class SetupPages {
   public void figures(Context context) {
     StudioId studio = Leave.studio(context.pathParam("studio"));
     SetupId id = Cataloguing.id(context.pathParam("setup"));
-    SetupDocument setup = cataloguing.get(door.caller(context), studio, id).document();
+    SetupDocument setup = tasks.cataloguing().get(door.caller(context), studio, id).document();
     Layout layout =
         layouts.of(context, studio, layouts.words(context).say("pages.figures.of", setup.title()));
     templates.show(
@@ -305,10 +294,10 @@ public final class SetupPages {
             .page(layout, setupPath(studio, id)));
   }
 
-  private KitForm kitForm(Caller caller, StudioId studio, SetupId id) {
+  private static KitForm kitForm(StudioId studio, Opening.Opened opened) {
     return new KitForm(
-        setupPath(studio, id) + "/adapted",
-        kits.names(caller, studio).entrySet().stream()
+        setupPath(studio, opened.setup().id()) + "/adapted",
+        opened.kits().entrySet().stream()
             .map(kit -> new KitForm.Choice(kit.getKey().text(), kit.getValue(), false))
             .toList(),
         "");

@@ -11,6 +11,7 @@ import lampwright.tasks.Caller;
 import lampwright.tasks.Cataloguing;
 import lampwright.tasks.Leave;
 import lampwright.tasks.Once;
+import lampwright.tasks.Opening;
 import lampwright.tasks.OutsideLink;
 import lampwright.tasks.Refused;
 import lampwright.tasks.Sharing;
@@ -52,11 +53,10 @@ public final class SharePages {
   }
 
   /** What the setup's own page shows of it; empty for whose role does not cover it. */
-  Optional<SharePart> part(Context context, StudioId studio, SetupId setup, Wording words) {
-    Caller caller = door.caller(context);
-    String path = path(studio, setup);
-    return sharing
-        .find(caller, studio, setup)
+  Optional<SharePart> part(Context context, StudioId studio, Opening.Opened opened, Wording words) {
+    String path = path(studio, opened.setup().id());
+    return opened
+        .links()
         .map(
             open ->
                 new SharePart(

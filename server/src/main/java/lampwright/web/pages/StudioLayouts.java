@@ -50,9 +50,17 @@ public final class StudioLayouts {
   }
 
   Layout of(Context context, StudioId studio, String title) {
+    return of(context, studio, title, studios.list(door.caller(context)));
+  }
+
+  /**
+   * The same for whose studios are known.
+   *
+   * @param all that the caller belongs to, by name
+   */
+  Layout of(Context context, StudioId studio, String title, List<Membership> all) {
     Caller caller = door.caller(context);
     Wording words = words(context);
-    List<Membership> all = studios.list(caller);
     Membership member =
         all.stream()
             .filter(membership -> membership.studio().equals(studio))

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
 import lampwright.document.Json;
 
 /** The server as a program sees it: JSON over HTTP, by a token. */
@@ -18,6 +19,8 @@ final class Api {
 
   /** So long may an answer take; a database that stands still for seconds must not end a client. */
   private static final Duration PATIENCE = Duration.ofSeconds(40);
+
+  private static final int TOO_SOON = 429;
 
   private final HttpClient client = HttpClient.newHttpClient();
   private final String address;
@@ -67,8 +70,25 @@ final class Api {
     return send("POST", path, Json.print(json).getBytes(StandardCharsets.UTF_8), headers);
   }
 
-  /** Sends a request. */
+  /**
+   * Sends a request; where it came too soon after others, waits as it was told to and asks again.
+   */
   Answer send(String verb, String path, byte[] body, Map<String, String> headers)
+      throws IOException {
+    Answer answer = sendOnce(verb, path, body, headers);
+    while (answer.status() == TOO_SOON) {
+      try {
+        TimeUnit.SECONDS.sleep(Long.parseLong(answer.headers().getOrDefault("retry-after", "1")));
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        throw new IOException("Interrupted", e);
+      }
+      answer = sendOnce(verb, path, body, headers);
+    }
+    return answer;
+  }
+
+  private Answer sendOnce(String verb, String path, byte[] body, Map<String, String> headers)
       throws IOException {
     HttpRequest.Builder request =
         HttpRequest.newBuilder(URI.create(address + path))
