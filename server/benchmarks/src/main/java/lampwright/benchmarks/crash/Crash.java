@@ -108,7 +108,14 @@ public final class Crash {
         "LAMPWRIGHT_OWNER_EMAIL",
         EMAIL,
         "LAMPWRIGHT_OWNER_PASSWORD",
-        PASSWORD);
+        PASSWORD,
+        // One member asks for everybody here, and would soon be told to wait.
+        "LAMPWRIGHT_MEMBER_REQUESTS_PER_MINUTE",
+        "0",
+        "LAMPWRIGHT_MEMBER_COSTLY_REQUESTS_PER_MINUTE",
+        "0",
+        "LAMPWRIGHT_VISITOR_REQUESTS_PER_MINUTE",
+        "0");
   }
 
   private void run(int rounds, long seed) throws Exception {

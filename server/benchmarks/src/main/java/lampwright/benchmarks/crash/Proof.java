@@ -167,11 +167,9 @@ final class Proof {
   /** I4: revisions count on from 1, and each that was acknowledged says what it said. */
   private void versionsGrow(Thing thing) throws IOException {
     Api.Answer list = owner.get(thing.address + "/revisions?limit=100");
+    must(list.status() == 200, "I4", thing.word + " tells no revisions: " + list.text());
     List<Integer> numbers =
         list.items().stream().map(one -> Integer.valueOf(field(one, "revision"))).toList();
-    if (thing.isDeleted && list.status() == 404) {
-      return;
-    }
     for (int i = 0; i < numbers.size(); i++) {
       must(numbers.get(i) == numbers.size() - i, "I4", thing.word + " has revisions " + numbers);
     }
@@ -182,7 +180,9 @@ final class Proof {
   /** I13: each acknowledged change of it is in the audit trail. */
   private void auditHasAll(Thing thing) throws IOException {
     String id = thing.address.substring(thing.address.lastIndexOf('/') + 1);
-    int lines = owner.get(studio + "/audit?limit=100&subject=" + id).items().size();
+    Api.Answer trail = owner.get(studio + "/audit?limit=100&subject=" + id);
+    must(trail.status() == 200, "I13", "The audit trail is not told: " + trail.text());
+    int lines = trail.items().size();
     int changes = thing.revision() + (thing.isDeleted ? 1 : 0);
     must(
         lines >= changes,
