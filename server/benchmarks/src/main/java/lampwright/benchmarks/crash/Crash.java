@@ -37,8 +37,8 @@ public final class Crash {
   private static final int WRITERS = 4;
   private static final Duration READY = Duration.ofSeconds(60);
   private static final Duration COMES_BACK = Duration.ofSeconds(20);
-  private static final String EMAIL = "owner@crash.example";
-  private static final String PASSWORD = "nothing is lost here";
+  static final String EMAIL = "owner@crash.example";
+  static final String PASSWORD = "nothing is lost here";
 
   private final PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
   private final Random random;

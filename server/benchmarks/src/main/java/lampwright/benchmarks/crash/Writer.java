@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.ConcurrentMap;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.random.RandomGenerator;
 import javax.imageio.ImageIO;
 import lampwright.document.Json;
 
@@ -212,7 +213,7 @@ final class Writer implements AutoCloseable {
   }
 
   private void picture(Api api, Thing thing) throws IOException {
-    byte[] file = photograph();
+    byte[] file = photograph(random);
     Api.Answer answer =
         sent(
             "picture",
@@ -227,7 +228,8 @@ final class Writer implements AutoCloseable {
     }
   }
 
-  private byte[] photograph() throws IOException {
+  /** A small picture that is like no other. */
+  static byte[] photograph(RandomGenerator random) throws IOException {
     BufferedImage image = new BufferedImage(96, 64, BufferedImage.TYPE_INT_RGB);
     for (int y = 0; y < image.getHeight(); y++) {
       for (int x = 0; x < image.getWidth(); x++) {
