@@ -237,7 +237,9 @@ public final class FailedSignIns {
     synchronized (limits.until()) {
       until = Optional.ofNullable(limits.until().get(limits.here(one))).filter(now::isBefore);
     }
-    if (until.filter(end -> !limits.isOfAnotherClock(one, Duration.between(now, end))).isPresent()) {
+    if (until
+        .filter(end -> !limits.isOfAnotherClock(one, Duration.between(now, end)))
+        .isPresent()) {
       throw Refused.tooMany(Duration.between(now, until.get()));
     }
   }

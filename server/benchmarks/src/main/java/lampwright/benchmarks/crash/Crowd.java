@@ -50,7 +50,7 @@ final class Crowd {
       long longestMillis,
       int withoutHint) {
 
-    private static final long MOST_MILLIS = 40_000;
+    private static final long MOST_MILLIS = 70_000;
 
     String words() {
       return "writes %s, reads %s, the longest wait %d ms, 503 without Retry-After: %d"

@@ -20,8 +20,8 @@ final class SlowDisk {
   private static final Path THROTTLE =
       Path.of("/sys/fs/cgroup/blkio/blkio.throttle.write_iops_device");
   private static final long IMAGE_BYTES = 700_000_000;
-  private static final int WRITES_A_SECOND = 10;
-  private static final Duration SLOW_FOR = Duration.ofSeconds(25);
+  private static final int WRITES_A_SECOND = 30;
+  private static final Duration SLOW_FOR = Duration.ofSeconds(20);
   private static final String TROUBLE =
       "slow disk, " + WRITES_A_SECOND + " writes of blocks a second";
 
