@@ -62,6 +62,9 @@ final class JumpingClock {
             "1",
             "FAKETIME_DONT_FAKE_MONOTONIC",
             "1",
+            // With its mending every timed wait of the virtual machine ends at once.
+            "FAKETIME_FORCE_MONOTONIC_FIX",
+            "0",
             "NO_FAKE_STAT",
             "1",
             "LAMPWRIGHT_VISITOR_REQUESTS_PER_MINUTE",
@@ -83,7 +86,7 @@ final class JumpingClock {
           throw new IllegalStateException("The server's clock does not follow " + LIBRARY);
         }
         failed.clear();
-        Duration free = Stage.until(() -> stranger.get("/api/studios").status() != 429);
+        Duration free = Stage.until(() -> stranger.get("/sign-in").status() != 429);
         must("a visitor who asked too often is heard again", free.compareTo(SOON) < 0);
         look(server, entry, session, thing, ++revision);
         var _ = signIn(entry.api(), "not the password");
@@ -123,7 +126,7 @@ final class JumpingClock {
   private static void exhaust(Api api) throws IOException {
     int most = 20 * VISITS_PER_MINUTE;
     for (int i = 0; i < most; i++) {
-      if (api.get("/api/studios").status() == 429) {
+      if (api.get("/sign-in").status() == 429) {
         return;
       }
     }
@@ -149,7 +152,7 @@ final class JumpingClock {
             == 200);
     Duration in = Stage.until(() -> signIn(api, Crash.PASSWORD).status() < 300);
     must("a new sign-in after a wrong one", in.compareTo(SOON) < 0);
-    String title = "Dated x" + revision;
+    String title = "Dated" + revision;
     Api.Answer changed =
         api.send(
             "PATCH",
@@ -165,9 +168,7 @@ final class JumpingClock {
         changed.status() == 200 && changed.number("revision") == revision);
     must(
         "found as it is now",
-        Stage.until(() -> entry.total("\"Dated+x" + revision + "\"".replace("\"", "%22")) >= 1)
-                .compareTo(SOON)
-            < 0);
+        Stage.until(() -> entry.total("dated" + revision) >= 1).compareTo(SOON) < 0);
     var _ = entry.mustWrite("Another of the day");
     List<String> numbers =
         api.get(thing + "/revisions?limit=100").items().stream()
