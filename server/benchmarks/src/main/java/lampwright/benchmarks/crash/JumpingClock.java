@@ -180,17 +180,17 @@ final class JumpingClock {
     }
     must("revisions in their order, which are " + numbers, numbers.equals(wanted));
     everyOneOnce("setups", api, entry.studio() + "/setups?facets=none", "id");
-    everyOneOnce("the audit trail", api, entry.studio() + "/audit?", "seq");
+    everyOneOnce("the audit trail", api, entry.studio() + "/audit", "number");
   }
 
   /** Small pages tell each thing once, in the order of one large page. */
   private void everyOneOnce(String what, Api api, String path, String key) throws IOException {
-    List<String> whole =
-        api.get(path + "&limit=100").items().stream().map(one -> field(one, key)).toList();
+    String limit = path + (path.contains("?") ? "&" : "?") + "limit=";
+    List<String> whole = api.get(limit + 100).items().stream().map(one -> field(one, key)).toList();
     List<String> walked = new ArrayList<>();
     String cursor = "";
     do {
-      Api.Answer page = api.get(path + "&limit=" + PAGE + cursor);
+      Api.Answer page = api.get(limit + PAGE + cursor);
       page.items().forEach(one -> walked.add(field(one, key)));
       String next = page.at("next").toString();
       cursor = next.isEmpty() || next.equals("null") ? "" : "&cursor=" + next;
