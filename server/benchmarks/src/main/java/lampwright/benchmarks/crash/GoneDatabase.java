@@ -5,11 +5,15 @@ import java.time.Duration;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import lampwright.benchmarks.load.Run;
 
 /** The database stopped for seconds, killed, and its connections ended, while clients ask. */
 final class GoneDatabase {
+
+  /** So long clients go on after what was done to it. */
+  private static final long LOOKED_AT_MILLIS = 3_000;
 
   private final Stage stage;
 
@@ -23,7 +27,13 @@ final class GoneDatabase {
       Map<String, Integer> ready = new TreeMap<>();
       AtomicBoolean over = new AtomicBoolean();
       Thread asking = Thread.ofVirtual().start(() -> ask(entry.api(), ready, over));
-      Crowd.Seen seen = crowd.during(() -> killing.strike(server, new Random(3)));
+      Crowd.Seen seen =
+          crowd.during(
+              () -> {
+                boolean mustStart = killing.strike(server, new Random(3));
+                TimeUnit.MILLISECONDS.sleep(LOOKED_AT_MILLIS);
+                return mustStart;
+              });
       over.set(true);
       asking.join();
       Duration back = Stage.until(() -> entry.write("When it is back").status() == 201);
