@@ -18,6 +18,11 @@ final class FullDisks {
 
   private static final int TRIES = 12;
 
+  /** Below a quarter of a gibibyte the server says by itself that it is not ready. */
+  private static final int PICTURES_MEGABYTES = 300;
+
+  private static final int WHOLE_MEGABYTES = 900;
+
   private final Stage stage;
 
   FullDisks(Stage stage) {
@@ -35,8 +40,8 @@ final class FullDisks {
     index(home.resolve("index-apart"));
     if (!isShort) {
       pictures(home.resolve("pictures-apart"));
-      log(home.resolve("log-apart"));
       whole(home.resolve("whole"));
+      log(home.resolve("log-apart"));
     }
   }
 
@@ -51,7 +56,7 @@ final class FullDisks {
 
   private void whole(Path folder) throws Exception {
     String trouble = "full disk, with all on it";
-    Optional<SmallDisk> disk = disk(trouble, folder, 400);
+    Optional<SmallDisk> disk = disk(trouble, folder, WHOLE_MEGABYTES);
     if (disk.isPresent()) {
       try (SmallDisk small = disk.get();
           Run server = stage.start(folder.resolve("data"), Map.of())) {
@@ -74,7 +79,7 @@ final class FullDisks {
   private void pictures(Path folder) throws Exception {
     String trouble = "full disk of the pictures";
     Path place = folder.resolve("pictures");
-    Optional<SmallDisk> disk = disk(trouble, place, 8);
+    Optional<SmallDisk> disk = disk(trouble, place, PICTURES_MEGABYTES);
     if (disk.isPresent()) {
       try (SmallDisk small = disk.get();
           Run server =
