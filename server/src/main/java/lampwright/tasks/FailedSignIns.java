@@ -35,6 +35,9 @@ public final class FailedSignIns {
   /** An address from which somebody has signed in is known for so long. */
   private static final Duration ADDRESS_KNOWN = Duration.ofDays(30);
 
+  /** By so much the clocks of servers on one database may differ, and one of them be set. */
+  private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(5);
+
   private static final int MOST_REMEMBERED = 20_000;
 
   private final Database database;
@@ -106,6 +109,15 @@ public final class FailedSignIns {
               here,
               counted(SecretHash.of(kind + "\naccount\n" + one.account()), account),
               counted(SecretHash.of(kind + "\nfrom\n" + one.address()), address));
+    }
+
+    /**
+     * No pause is longer than one interval, so whoever would have to wait longer failed by a clock
+     * that has gone back since.
+     */
+    boolean isOfAnotherClock(Try one, Duration pause) {
+      return counted(one).stream()
+          .noneMatch(c -> pause.compareTo(c.oneMoreEach().plus(CLOCKS_DIFFER)) <= 0);
     }
 
     private static Counted counted(SecretHash name, Bound bound) {
@@ -196,9 +208,16 @@ public final class FailedSignIns {
       failed.increment();
     }
     Instant now = clock.instant();
-    Optional<Duration> pause =
-        database.eachByItself(
-            in -> new FailedTries(in).judge(limits.counted(one), one.knownAddress(), right, now));
+    Optional<Duration> pause = pause(limits, one, right, now);
+    if (pause.filter(longer -> limits.isOfAnotherClock(one, longer)).isPresent()) {
+      database.eachByItself(
+          in -> {
+            List<SecretHash> names = limits.counted(one).stream().map(Counted::name).toList();
+            new FailedTries(in).forget(names);
+            return one;
+          });
+      pause = pause(limits, one, right, now);
+    }
     if (pause.isPresent()) {
       synchronized (limits.until()) {
         limits.until().put(limits.here(one), now.plus(pause.get()));
@@ -207,13 +226,20 @@ public final class FailedSignIns {
     }
   }
 
+  private Optional<Duration> pause(Limits limits, Try one, boolean right, Instant now) {
+    return database.eachByItself(
+        in -> new FailedTries(in).judge(limits.counted(one), one.knownAddress(), right, now));
+  }
+
   private void mustBeFew(Limits limits, Try one) {
     Instant now = clock.instant();
     Optional<Instant> until;
     synchronized (limits.until()) {
       until = Optional.ofNullable(limits.until().get(limits.here(one))).filter(now::isBefore);
     }
-    if (until.isPresent()) {
+    if (until
+        .filter(end -> !limits.isOfAnotherClock(one, Duration.between(now, end)))
+        .isPresent()) {
       throw Refused.tooMany(Duration.between(now, until.get()));
     }
   }

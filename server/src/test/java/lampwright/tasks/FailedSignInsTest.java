@@ -93,6 +93,25 @@ class FailedSignInsTest {
   }
 
   @Test
+  void aClockThatGoesBackKeepsNobodyOut() {
+    FailedSignIns.Try guess = from(VICTIM, "192.0.2.1");
+    assertEquals(8, fail(guess, 20));
+    pass(Duration.ofHours(-6));
+    assertDoesNotThrow(() -> failures.mustBeFew(guess));
+    assertEquals(Duration.ZERO, pause(guess));
+    assertEquals(8, fail(guess, 20), "and counts from then on as ever");
+    assertEquals(Duration.ofSeconds(15), pause(guess));
+  }
+
+  @Test
+  void oneThatGoesBackByMinutesForgivesNothing() {
+    FailedSignIns.Try guess = from(VICTIM, "192.0.2.1");
+    assertEquals(8, fail(guess, 20));
+    pass(Duration.ofMinutes(-4));
+    assertEquals(Duration.ofSeconds(255), pause(guess));
+  }
+
+  @Test
   void whatIsOverGoesAwayByItself() throws SQLException {
     for (int i = 0; i < 6; i++) {
       fail(from("name" + i + "@light.example", "192.0.2." + i), 1);

@@ -93,7 +93,9 @@ public final class MemberLimits {
   }
 
   private static Bucket full(int limit) {
+    // By the clock of the day, which can go back for hours, nothing would be given back so long.
     return Bucket.builder()
+        .withNanosecondPrecision()
         .addLimit(bandwidth -> bandwidth.capacity(limit).refillGreedy(limit, MINUTE))
         .build();
   }

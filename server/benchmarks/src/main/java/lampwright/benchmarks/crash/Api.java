@@ -17,8 +17,8 @@ import lampwright.document.Json;
 /** The server as a program sees it: JSON over HTTP, by a token. */
 final class Api {
 
-  /** So long may an answer take; a database that stands still for seconds must not end a client. */
-  private static final Duration PATIENCE = Duration.ofSeconds(40);
+  /** The server itself gives up on a database that says nothing after 60 s (its socket timeout). */
+  private static final Duration PATIENCE = Duration.ofSeconds(75);
 
   private static final int TOO_SOON = 429;
 

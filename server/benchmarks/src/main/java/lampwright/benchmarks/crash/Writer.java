@@ -7,13 +7,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.ConcurrentMap;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.random.RandomGenerator;
 import javax.imageio.ImageIO;
 import lampwright.document.Json;
 
@@ -33,6 +36,7 @@ final class Writer implements AutoCloseable {
   private final ConcurrentMap<Integer, String> winners;
   private final Journal journal;
   private final List<Thing> things = new ArrayList<>();
+  private final Set<String> loose = new HashSet<>();
   private long answered;
   private long refused;
 
@@ -61,6 +65,19 @@ final class Writer implements AutoCloseable {
 
   List<Thing> things() {
     return things;
+  }
+
+  /**
+   * The hashes of the files that it sent and that were not acknowledged: these, and no others, may
+   * lie in the folder without a row until the next start takes them away.
+   */
+  Set<String> loose() {
+    return Set.copyOf(loose);
+  }
+
+  /** The server was started, and has taken away what had no row. */
+  void forgetLoose() {
+    loose.clear();
   }
 
   /** How many of its changes were acknowledged. */
@@ -212,7 +229,9 @@ final class Writer implements AutoCloseable {
   }
 
   private void picture(Api api, Thing thing) throws IOException {
-    byte[] file = photograph();
+    byte[] file = photograph(random);
+    String hash = Proof.sha256(file);
+    loose.add(hash);
     Api.Answer answer =
         sent(
             "picture",
@@ -224,10 +243,12 @@ final class Writer implements AutoCloseable {
                     Map.of("Content-Type", "image/jpeg")));
     if (answer.status() == 201) {
       thing.pictures.put(answer.at("id").toString(), answer.at("sha256").toString());
+      loose.remove(hash);
     }
   }
 
-  private byte[] photograph() throws IOException {
+  /** A small picture that is like no other. */
+  static byte[] photograph(RandomGenerator random) throws IOException {
     BufferedImage image = new BufferedImage(96, 64, BufferedImage.TYPE_INT_RGB);
     for (int y = 0; y < image.getHeight(); y++) {
       for (int x = 0; x < image.getWidth(); x++) {

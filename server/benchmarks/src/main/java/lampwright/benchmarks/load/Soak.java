@@ -18,14 +18,18 @@ import java.util.function.ToDoubleFunction;
  * can do, and every ten seconds a look at what it holds. A line through the second half of the
  * looks says whether each levels off.
  *
- * <p>Arguments {@code name=value}: {@code minutes} (20), {@code setups} (1000), {@code keep} the
- * folder of generated catalogues. Ends with 1 where something goes on growing or a request failed.
+ * <p>Arguments {@code name=value}: {@code minutes} (20) or {@code seconds}, {@code setups} (1000),
+ * {@code keep} the folder of generated catalogues. Ends with 1 where something goes on growing or a
+ * request failed. In less than five minutes the virtual machine is still warming up: then nothing
+ * is said of what grows, and only failed requests count.
  */
 public final class Soak {
 
   private static final int CONNECTIONS = 32;
-  private static final int BETWEEN_LOOKS_SECONDS = 10;
-  private static final int SATURATING_SECONDS = 20;
+  private static final int LOOKS = 120;
+  private static final Duration MOST_BETWEEN_LOOKS = Duration.ofSeconds(10);
+  private static final Duration MOST_SATURATING = Duration.ofSeconds(20);
+  private static final Duration TELLING = Duration.ofMinutes(5);
 
   /** So much may the line rise from half time to the end, as a share of the mean. */
   private static final double LEVEL = 0.05;
@@ -46,13 +50,14 @@ public final class Soak {
       double heapAfterCollection) {}
 
   public static void main(String[] arguments) throws Exception {
-    int minutes = 20;
+    Duration time = Duration.ofMinutes(20);
     int setups = 1_000;
     String keep = "";
     for (String argument : arguments) {
       String[] parts = argument.split("=", 2);
       switch (parts[0]) {
-        case "minutes" -> minutes = Integer.parseInt(parts[1]);
+        case "minutes" -> time = Duration.ofMinutes(Long.parseLong(parts[1]));
+        case "seconds" -> time = Duration.ofSeconds(Long.parseLong(parts[1]));
         case "setups" -> setups = Integer.parseInt(parts[1]);
         case "keep" -> keep = parts[1];
         default -> throw new IllegalArgumentException(argument + " is no argument of this.");
@@ -62,7 +67,7 @@ public final class Soak {
         keep.isEmpty()
             ? Files.createTempDirectory("lampwright-soak")
             : Path.of(keep).toAbsolutePath().resolve(setups + "-words");
-    boolean level = new Soak().run(folder, setups, Duration.ofMinutes(minutes));
+    boolean level = new Soak().run(folder, setups, time);
     System.exit(level ? 0 : 1);
   }
 
@@ -71,17 +76,17 @@ public final class Soak {
       OpenLoop.Asked mixed =
           new OpenLoop.Asked(machine.server().port(), mixed(machine.facts()), 200);
       // First to warm it up, then to see what it can do.
-      var _ = OpenLoop.saturate(mixed, CONNECTIONS, Duration.ofSeconds(SATURATING_SECONDS));
-      double most = OpenLoop.saturate(mixed, CONNECTIONS, Duration.ofSeconds(SATURATING_SECONDS));
+      Duration saturating = shorter(time.dividedBy(4), MOST_SATURATING);
+      var _ = OpenLoop.saturate(mixed, CONNECTIONS, saturating);
+      double most = OpenLoop.saturate(mixed, CONNECTIONS, saturating);
       double half = most / 2;
       out.printf(
           Locale.ROOT,
-          "%,d setups; it answers %.0f requests/s of the mix, so %.0f/s are asked for %d"
-              + " minutes.%n",
+          "%,d setups; it answers %.0f requests/s of the mix, so %.0f/s are asked for %d" + " s.%n",
           setups,
           most,
           half,
-          time.toMinutes());
+          time.toSeconds());
       AtomicReference<OpenLoop.Waits> waits = new AtomicReference<>();
       Thread asking =
           Thread.ofPlatform()
@@ -95,15 +100,21 @@ public final class Soak {
                   });
       List<Look> looks = new ArrayList<>();
       long began = System.nanoTime();
-      while (!asking.join(Duration.ofSeconds(BETWEEN_LOOKS_SECONDS))) {
+      Duration between =
+          shorter(MOST_BETWEEN_LOOKS, time.dividedBy(LOOKS).plus(Duration.ofSeconds(1)));
+      while (!asking.join(between)) {
         looks.add(look(machine, began));
       }
       OpenLoop.Waits measured = waits.get();
       if (measured == null) {
         throw new IllegalStateException("The clients have ended early.");
       }
-      return judge(looks, measured);
+      return judge(looks, measured, time.compareTo(TELLING) >= 0);
     }
+  }
+
+  private static Duration shorter(Duration one, Duration other) {
+    return one.compareTo(other) < 0 ? one : other;
   }
 
   /** Of ten requests six read a setup, two its figures, one searches, one looks at the page. */
@@ -138,7 +149,7 @@ public final class Soak {
     return new Look((System.nanoTime() - began) / 1e9, now, connections, collected);
   }
 
-  private boolean judge(List<Look> looks, OpenLoop.Waits waits) {
+  private boolean judge(List<Look> looks, OpenLoop.Waits waits, boolean isTelling) {
     out.printf(
         Locale.ROOT,
         "%,d answered, %d failed; p50 %.1f ms, p99 %.1f ms, p999 %.1f ms.%n%n",
@@ -147,6 +158,10 @@ public final class Soak {
         waits.millis(50),
         waits.millis(99),
         waits.millis(99.9));
+    if (!isTelling || looks.isEmpty()) {
+      out.println("Too short to say whether anything grows.");
+      return waits.failures() == 0;
+    }
     out.println("| what | first look | half time | last look | rises, second half | levels off |");
     out.println("| --- | --- | --- | --- | --- | --- |");
     boolean level = waits.failures() == 0;
