@@ -104,13 +104,26 @@ final class ArrivingFolder implements AutoCloseable {
 
   /** See {@link PictureFiles#receive}. */
   Optional<PictureFiles.Arrival> receive(InputStream in, long mostBytes) throws IOException {
+    Source from = new Source(in);
+    try {
+      return keep(from, mostBytes);
+    } catch (IOException e) {
+      if (from.broke) {
+        throw e;
+      }
+      // What was sent was sound; it is our own disk that did not take it.
+      throw PicturesUnavailable.away("The folder of pictures cannot be written: " + e, e);
+    }
+  }
+
+  private Optional<PictureFiles.Arrival> keep(Source from, long mostBytes) throws IOException {
     Path file = newFile();
     boolean kept = false;
     try (FileChannel out = FileChannel.open(file, StandardOpenOption.WRITE)) {
       MessageDigest hash = sha256();
       byte[] piece = new byte[PIECE];
       long bytes = 0;
-      for (int read = in.read(piece); read >= 0; read = in.read(piece)) {
+      for (int read = from.read(piece); read >= 0; read = from.read(piece)) {
         bytes += read;
         if (bytes > mostBytes) {
           return Optional.empty();
@@ -126,6 +139,24 @@ final class ArrivingFolder implements AutoCloseable {
       if (!kept) {
         Files.deleteIfExists(file);
       }
+    }
+  }
+
+  /** What is sent, and whether it broke off. */
+  private static final class Source {
+
+    private final InputStream in;
+    private boolean broke;
+
+    Source(InputStream in) {
+      this.in = in;
+    }
+
+    int read(byte[] piece) throws IOException {
+      broke = true;
+      int read = in.read(piece);
+      broke = false;
+      return read;
     }
   }
 

@@ -1,9 +1,9 @@
 package lampwright.store;
 
 /**
- * The object store of pictures does not answer, or refuses what was asked of it. Nothing is wrong
- * with the request, which may be tried again later. The message is one line for the keeper of the
- * server.
+ * Where pictures are kept cannot be used: the object store does not answer or refuses what was
+ * asked of it, or the disk does not take what came in. Nothing is wrong with the request, which may
+ * be tried again later. The message is one line for the keeper of the server.
  */
 public final class PicturesUnavailable extends RuntimeException {
 
