@@ -19,6 +19,7 @@ import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
+import org.openqa.selenium.ElementClickInterceptedException;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriverException;
@@ -213,8 +214,16 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   /** Clicks where it is in the middle of the window, as a person would have it before tapping. */
   void press(WebElement control) {
-    driver().executeAsyncScript(TO_THE_MIDDLE, control);
-    control.click();
+    // What has just come may move once more under the finger; a person taps again.
+    new WebDriverWait(driver(), PATIENCE, Duration.ofMillis(25))
+        .ignoring(ElementClickInterceptedException.class)
+        .withMessage(this::shown)
+        .until(
+            _ -> {
+              driver().executeAsyncScript(TO_THE_MIDDLE, control);
+              control.click();
+              return true;
+            });
   }
 
   /** Follows a link or sends a form, and waits until another page has come. */
