@@ -209,7 +209,7 @@ public final class Load {
   }
 
   private void saturate(int setups, List<Case> cases, Machine machine, Run bare)
-      throws IOException, InterruptedException {
+      throws IOException, InterruptedException, SQLException {
     int seconds = options.number("seconds", 4);
     int rounds = options.number("rounds", 3);
     Wrk wrk = Wrk.in(machine.folder(), options.number("connections", 16));
@@ -228,6 +228,7 @@ public final class Load {
         Run by = one.bare() ? bare : machine.server();
         Duration before = Footprint.worked(by.handle()).plus(machine.databaseWorked());
         Wrk.Round result = wrk.run(by.address(), files.get(one.name()), one.headers(), seconds);
+        machine.endWhatNobodyWaitsFor();
         Duration after = Footprint.worked(by.handle()).plus(machine.databaseWorked());
         if (round > 0) {
           found.computeIfAbsent(one.name(), _ -> new ArrayList<>()).add(result.perSecond());
