@@ -62,6 +62,7 @@ import lampwright.web.pages.GearEditPages;
 import lampwright.web.pages.GearPages;
 import lampwright.web.pages.GlossaryPages;
 import lampwright.web.pages.IndexPages;
+import lampwright.web.pages.KeptPages;
 import lampwright.web.pages.KitPages;
 import lampwright.web.pages.LearningPages;
 import lampwright.web.pages.LifePages;
@@ -92,6 +93,7 @@ final class WorkRooms {
   private final SharePages share;
   private final LifePages life;
   private final PicturePages pictures;
+  private final KeptPages kept;
   private final Ids ids;
   private final SecureRandom random;
 
@@ -110,6 +112,7 @@ final class WorkRooms {
     this.tools = tools;
     this.share = share;
     this.random = random;
+    kept = new KeptPages(people.glancing(), catalogue.finding(), clock);
     ids = new Ids(random);
     life =
         new LifePages(
@@ -159,7 +162,8 @@ final class WorkRooms {
         new ShownPicturePages(
             tools.door(), catalogue.pictures().adding(), catalogue.pictures().showing()),
         new IndexPages(
-            tools.door(), catalogue.indexKeeping(), tools.templates(), tools.studioLayouts()));
+            tools.door(), catalogue.indexKeeping(), tools.templates(), tools.studioLayouts()),
+        kept);
   }
 
   private SetupRoutes setups() {
@@ -205,7 +209,8 @@ final class WorkRooms {
             pictures,
             tools.templates(),
             tools.studioLayouts()),
-        new ProposalPages(tools.door(), catalogue.proposing()));
+        new ProposalPages(tools.door(), catalogue.proposing()),
+        kept);
   }
 
   private FiguresRoutes figures() {

@@ -25,6 +25,7 @@ class AuditTrailTest {
       Map.ofEntries(
           Map.entry("audit_entry", "the trail itself"),
           Map.entry("change_log", "tells the index, by the same changes"),
+          Map.entry("studio_writes", "how often the studio was written, and nothing else"),
           Map.entry("setup_revision", "made with its setup"),
           Map.entry("kit_revision", "made with its kit"),
           Map.entry("gear_revision", "made with its gear"),

@@ -68,13 +68,15 @@ public final class Database implements AutoCloseable {
     this.watch = watch;
     this.pool = new HikariDataSource(poolOf(where, connections, watch));
     this.clock = clock;
+    SetupDocuments documents = new SetupDocuments();
     for (Working as : Working.values()) {
-      configurations.put(
-          as,
+      Configuration configuration =
           new DefaultConfiguration()
               .set(SQLDialect.POSTGRES)
               .set(new Settings().withExecuteLogging(false))
-              .set(() -> new StatementTime(watch, as.word())));
+              .set(() -> new StatementTime(watch, as.word()));
+      configuration.data(SetupDocuments.class, documents);
+      configurations.put(as, configuration);
     }
   }
 

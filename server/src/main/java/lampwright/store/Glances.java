@@ -27,7 +27,7 @@ import org.jooq.impl.SQLDataType;
 public final class Glances {
 
   private static final String GLANCE =
-      "select * from lampwright.glance({0}, {1}, {2}, {3}, {4}, {5})";
+      "select * from lampwright.glance({0}, {1}, {2}, {3}, {4}, {5}, {6})";
 
   private static final Field<String> WAY_ID = field(name("way_id"), String.class);
   private static final Field<Instant> BEGUN_AT = field(name("begun_at"), SQLDataType.INSTANT);
@@ -57,6 +57,7 @@ public final class Glances {
   private static final Field<Boolean> IS_NAMED = field(name("is_named"), Boolean.class);
   private static final Field<Boolean> IS_OF_ARCHIVE = field(name("is_of_archive"), Boolean.class);
   private static final Field<String> DOCUMENT = field(name("document"), String.class);
+  private static final Field<String> WRITES = field(name("writes"), String.class);
 
   private static final Field<?>[] COLUMNS = {
     WAY_ID,
@@ -84,7 +85,8 @@ public final class Glances {
     IS_MEMBER,
     IS_NAMED,
     IS_OF_ARCHIVE,
-    DOCUMENT
+    DOCUMENT,
+    WRITES
   };
 
   private final AnonymousTransaction in;
@@ -100,10 +102,12 @@ public final class Glances {
    * What is asked for.
    *
    * @param studio as the address says it, whether or not there is one
-   * @param setup the same
+   * @param setup the same; empty where it is only asked who comes
    * @param known the revision whose document is not needed
+   * @param withWrites whether to tell how often the studio was written
    */
-  public record Wanted(String studio, String setup, Optional<Integer> known) {}
+  public record Wanted(
+      String studio, Optional<String> setup, Optional<Integer> known, boolean withWrites) {}
 
   /**
    * Who has come.
@@ -114,6 +118,8 @@ public final class Glances {
    * @param role what they are in the studio, as far as what they come by reaches; empty for who is
    *     nothing there
    * @param setup empty where the studio has none of that id
+   * @param writes differs whenever something of the studio was written; was read before the rest.
+   *     Empty where nobody asked, and for who is nothing there
    */
   public record Seen(
       String wayId,
@@ -122,7 +128,8 @@ public final class Glances {
       lampwright.people.Person person,
       Reach reach,
       Optional<Role> role,
-      Optional<Found> setup) {}
+      Optional<Found> setup,
+      Optional<String> writes) {}
 
   /**
    * A setup as it is now, whoever may see it.
@@ -158,8 +165,9 @@ public final class Glances {
             val(secret.bytes()),
             val(OffsetDateTime.ofInstant(in.now(), ZoneOffset.UTC)),
             val(wanted.studio()),
-            val(wanted.setup()),
-            val(wanted.known().orElse(null), SQLDataType.INTEGER))
+            val(wanted.setup().orElse(null), SQLDataType.CLOB),
+            val(wanted.known().orElse(null), SQLDataType.INTEGER),
+            val(wanted.withWrites()))
         .coerce(COLUMNS)
         .fetchOptional(Glances::seen);
   }
@@ -183,7 +191,8 @@ public final class Glances {
                 found.get(STOP_FRACTION))),
         reach,
         Optional.ofNullable(found.get(ROLE)).map(Role::of).map(reach::limit),
-        found.get(REVISION) == null ? Optional.empty() : Optional.of(found(found)));
+        found.get(REVISION) == null ? Optional.empty() : Optional.of(found(found)),
+        Optional.ofNullable(found.get(WRITES)));
   }
 
   private static Found found(Record found) {

@@ -5,6 +5,7 @@ import static org.jooq.impl.DSL.val;
 import static org.jooq.impl.SQLDataType.VARCHAR;
 
 import java.time.Instant;
+import java.util.Objects;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 
@@ -25,6 +26,11 @@ public abstract sealed class Transaction
 
   DSLContext sql() {
     return sql;
+  }
+
+  /** Reads documents of setups, of which some were read before. */
+  public final SetupDocuments setupDocuments() {
+    return (SetupDocuments) Objects.requireNonNull(sql.data(SetupDocuments.class));
   }
 
   /** When it began, to the microsecond: the time of all that it writes. */

@@ -183,7 +183,7 @@ public final class Cataloguing {
                     told.stored(),
                     told.changedBy(),
                     told.parent(),
-                    StoredDocuments.read(SetupDocument.FORM, told.stored().document())));
+                    in.setupDocuments().read(told.stored().document())));
   }
 
   /** The titles of the setups that the caller may see and that were changed last, by title. */
@@ -216,7 +216,8 @@ public final class Cataloguing {
             .filter(stored -> sight.covers(stored.standing()))
             .flatMap(
                 stored ->
-                    readable(stored, names, Optional.ofNullable(parents.get(stored.id()))).stream())
+                    readable(in, stored, names, Optional.ofNullable(parents.get(stored.id())))
+                        .stream())
             .collect(Collectors.toMap(Catalogued::id, setup -> setup));
   }
 
@@ -230,7 +231,8 @@ public final class Cataloguing {
         page.items().stream()
             .flatMap(
                 stored ->
-                    readable(stored, names, Optional.ofNullable(parents.get(stored.id()))).stream())
+                    readable(in, stored, names, Optional.ofNullable(parents.get(stored.id())))
+                        .stream())
             .toList(),
         page.next());
   }
@@ -317,9 +319,12 @@ public final class Cataloguing {
   }
 
   private static Optional<Catalogued> readable(
-      StoredSetup stored, Map<PersonId, String> names, Optional<Parent> parent) {
+      StudioTransaction in,
+      StoredSetup stored,
+      Map<PersonId, String> names,
+      Optional<Parent> parent) {
     String changedBy = names.getOrDefault(stored.changedBy(), FormerName.UNNAMED);
-    return StoredDocuments.find(SetupDocument.FORM, stored.document(), stored.id())
+    return StoredDocuments.findSetup(in, stored.document(), stored.id())
         .map(document -> catalogued(stored, changedBy, parent, document));
   }
 

@@ -156,7 +156,7 @@ public final class Finding implements AutoCloseable {
   }
 
   /** Differs whenever a search of the studio may find something else. */
-  String shown(StudioId studio) {
+  public String shown(StudioId studio) {
     return search.shown(studio.text());
   }
 

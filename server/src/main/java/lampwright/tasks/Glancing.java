@@ -33,6 +33,14 @@ public final class Glancing {
   public record Seen(Optional<Caller> caller, Optional<Glances.Seen> at) {
 
     /**
+     * Differs whenever something of the studio was written; empty for who is no member, and where
+     * it was not asked for.
+     */
+    public Optional<String> writes() {
+      return caller.flatMap(_ -> at).flatMap(Glances.Seen::writes);
+    }
+
+    /**
      * The setup, as it is now.
      *
      * @throws Refused NotFound for who is no member, and where there is none that they may see
@@ -94,8 +102,20 @@ public final class Glancing {
    */
   public Seen look(
       Caller.Way way, String secret, String studio, String setup, Optional<Integer> known) {
+    return look(way, secret, new Glances.Wanted(studio, Optional.of(setup), known, false));
+  }
+
+  /**
+   * Looks who comes into a studio, and how often it was written.
+   *
+   * @param secret of a session or a token
+   */
+  public Seen lookAround(Caller.Way way, String secret, String studio) {
+    return look(way, secret, new Glances.Wanted(studio, Optional.empty(), Optional.empty(), true));
+  }
+
+  private Seen look(Caller.Way way, String secret, Glances.Wanted wanted) {
     SecretHash hash = SecretHash.of(secret);
-    Glances.Wanted wanted = new Glances.Wanted(studio, setup, known);
     return database.eachByItself(
         in -> {
           Glances glances = new Glances(in);

@@ -112,8 +112,7 @@ public final class Histories {
             .filter(past -> sight.covers(past.line().standing()))
             .orElseThrow(Refused::notFound);
     return new PastDocument(
-        past(found.line(), Cataloguing.names(in)),
-        StoredDocuments.read(SetupDocument.FORM, found.document()));
+        past(found.line(), Cataloguing.names(in)), in.setupDocuments().read(found.document()));
   }
 
   /** What may be seen of a setup that may be deleted. */

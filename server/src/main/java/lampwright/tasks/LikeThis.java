@@ -57,7 +57,7 @@ public record LikeThis(String title, Question.Like like) {
                 .find(stored.id(), stored.revision())
                 .or(
                     () ->
-                        StoredDocuments.find(SetupDocument.FORM, stored.document(), stored.id())
+                        StoredDocuments.findSetup(in, stored.document(), stored.id())
                             .map(Signature::of))
                 .orElseThrow(
                     () ->

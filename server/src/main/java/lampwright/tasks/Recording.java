@@ -65,7 +65,7 @@ public final class Recording {
     if (current.revision() != basedOn) {
       throw Refused.stale(current.revision());
     }
-    SetupDocument document = used(read(current.document()), used);
+    SetupDocument document = used(in.setupDocuments().read(current.document()), used);
     Saving saving =
         setups.replaceByUsed(
             id,
@@ -127,11 +127,7 @@ public final class Recording {
         found.used().revision().changedAt(),
         Cataloguing.name(in, found.used().revision().changedBy()),
         found.used().revision().message(),
-        read(found.planned().document()),
-        read(found.used().document()));
-  }
-
-  private static SetupDocument read(String json) {
-    return StoredDocuments.read(SetupDocument.FORM, json);
+        in.setupDocuments().read(found.planned().document()),
+        in.setupDocuments().read(found.used().document()));
   }
 }

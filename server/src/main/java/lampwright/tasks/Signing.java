@@ -47,10 +47,7 @@ public final class Signing {
         in -> {
           StoredSetup stored = Sight.ask(in).get(in, id);
           return signed(
-              in,
-              id,
-              stored.revision(),
-              () -> StoredDocuments.read(SetupDocument.FORM, stored.document()));
+              in, id, stored.revision(), () -> in.setupDocuments().read(stored.document()));
         });
   }
 

@@ -1,9 +1,12 @@
 package lampwright.tasks;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import lampwright.document.Form;
 import lampwright.document.Json;
 import lampwright.document.Reading;
+import lampwright.setup.SetupDocument;
+import lampwright.store.Transaction;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -25,8 +28,17 @@ final class StoredDocuments {
    * @param id what the log calls it
    */
   static <T> Optional<T> find(Form<T> form, String json, Object id) {
+    return find(() -> read(form, json), id);
+  }
+
+  /** The same of a setup. */
+  static Optional<SetupDocument> findSetup(Transaction in, String json, Object id) {
+    return find(() -> in.setupDocuments().read(json), id);
+  }
+
+  private static <T> Optional<T> find(Supplier<T> reading, Object id) {
     try {
-      return Optional.of(read(form, json));
+      return Optional.of(reading.get());
     } catch (IllegalStateException unreadable) {
       LOG.error("Stored document {} is left out", id, unreadable);
       return Optional.empty();

@@ -11,6 +11,7 @@ import lampwright.web.api.SuggestionApi;
 import lampwright.web.http.RouteList;
 import lampwright.web.pages.FindPages;
 import lampwright.web.pages.IndexPages;
+import lampwright.web.pages.KeptPages;
 import lampwright.web.pages.SavedSearchPages;
 import lampwright.web.pages.ShownPicturePages;
 
@@ -23,7 +24,8 @@ public record FindingRoutes(
     FindPages findPages,
     SavedSearchPages savedSearchPages,
     ShownPicturePages shownPicturePages,
-    IndexPages indexPages)
+    IndexPages indexPages,
+    KeptPages kept)
     implements Routes {
 
   @Override
@@ -59,7 +61,8 @@ public record FindingRoutes(
   }
 
   private void forPeople(RouteList routes) {
-    routes.get("/studios/{studio}/setups", findPages::find, may(READ_SETUPS));
+    routes.get(
+        "/studios/{studio}/setups", kept.over(findPages::find), may(READ_SETUPS, kept::glance));
     routes.post("/studios/{studio}/shown-pictures", shownPicturePages::show, may(READ_SETUPS));
     routes.get("/studios/{studio}/index", indexPages::show, may(KEEP_INDEX));
     routes.post("/studios/{studio}/index/rebuild", indexPages::start, may(KEEP_INDEX));

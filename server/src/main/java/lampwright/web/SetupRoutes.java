@@ -13,6 +13,7 @@ import lampwright.web.api.UsedApi;
 import lampwright.web.http.RouteList;
 import lampwright.web.pages.BesidePages;
 import lampwright.web.pages.EditorPages;
+import lampwright.web.pages.KeptPages;
 import lampwright.web.pages.LifePages;
 import lampwright.web.pages.ProposalPages;
 import lampwright.web.pages.SetupPages;
@@ -30,7 +31,8 @@ public record SetupRoutes(
     SetupPages setupPages,
     LifePages lifePages,
     BesidePages besidePages,
-    ProposalPages proposalPages)
+    ProposalPages proposalPages,
+    KeptPages kept)
     implements Routes {
 
   @Override
@@ -92,7 +94,10 @@ public record SetupRoutes(
     routes.post("/studios/{studio}/setups/new", editorPages::create, may(WRITE_SETUPS));
     routes.get("/studios/{studio}/setups/{setup}/edit", editorPages::show, may(WRITE_SETUPS));
     routes.post("/studios/{studio}/setups/{setup}/edit", editorPages::save, may(WRITE_SETUPS));
-    routes.get("/studios/{studio}/setups/{setup}", setupPages::show, may(READ_SETUPS));
+    routes.get(
+        "/studios/{studio}/setups/{setup}",
+        kept.over(setupPages::show),
+        may(READ_SETUPS, kept::glance));
     routes.get("/studios/{studio}/setups/{setup}/used", setupPages::showUsed, may(READ_SETUPS));
     routes.post("/studios/{studio}/setups/{setup}/used", setupPages::recordUsed, may(LOG_TAKES));
     routes.get("/studios/{studio}/setups/{setup}/revisions", lifePages::history, may(READ_SETUPS));
@@ -101,7 +106,10 @@ public record SetupRoutes(
     routes.post(
         "/studios/{studio}/setups/{setup}/restorations", lifePages::restore, may(WRITE_SETUPS));
     routes.get("/studios/{studio}/setups/{setup}/beside", besidePages::show, may(READ_SETUPS));
-    routes.get("/studios/{studio}/setups/{setup}/figures", setupPages::figures, may(READ_SETUPS));
+    routes.get(
+        "/studios/{studio}/setups/{setup}/figures",
+        kept.over(setupPages::figures),
+        may(READ_SETUPS, kept::glance));
     routes.get(
         "/studios/{studio}/setups/{setup}/proposals/{proposal}",
         proposalPages::leadBack,

@@ -81,6 +81,9 @@ public final class FindPages {
             Optional.empty(),
             new Question.StandingWanted(asked.archived(), false));
     Finding.FoundPage found = finding.find(caller, studio, like.ask(question));
+    if (found.byWordsAlone() || found.notJudged() > 0) {
+      KeptPages.passing(context);
+    }
     Wording words = layouts.words(context);
     FilterWords filterWords = new FilterWords(words);
     FoundFacets facets = new FoundFacets(asked, found.facets(), found.total(), words);

@@ -1,0 +1,186 @@
+package lampwright.web.pages;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.HandlerType;
+import io.javalin.http.HttpStatus;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.GZIPOutputStream;
+import lampwright.people.SecretHash;
+import lampwright.people.StudioId;
+import lampwright.tasks.Caller;
+import lampwright.tasks.Finding;
+import lampwright.tasks.Glancing;
+
+/**
+ * Pages of a studio as they were made, for who comes back to them: from a setup to the list, or to
+ * the same setup by another tab. A page is somebody's alone, and is shown again only where nothing
+ * of the studio was written since, its index shows the same and the minute is the same; so it is
+ * what would be made anew. Which of it holds is asked of the database every time, in the step that
+ * asks who comes. What was not looked at for longest is let go.
+ *
+ * <p>It is for pages that looking at changes nothing.
+ */
+public final class KeptPages {
+
+  /** Some two thousand pages. */
+  private static final long MOST_BYTES = 48_000_000;
+
+  private static final int BESIDE_PAGE_BYTES = 1_000;
+
+  private static final String SEEN = "lampwright.page";
+  private static final String PASSING = "lampwright.passing";
+  private static final String HTML = "text/html";
+
+  private final Glancing glancing;
+  private final Finding finding;
+  private final Clock clock;
+  private final Cache<Key, Kept> pages =
+      Caffeine.newBuilder()
+          .maximumWeight(MOST_BYTES)
+          .weigher((Key _, Kept page) -> page.zipped().size() + BESIDE_PAGE_BYTES)
+          .build();
+
+  public KeptPages(Glancing glancing, Finding finding, Clock clock) {
+    this.glancing = glancing;
+    this.finding = finding;
+    this.clock = clock;
+  }
+
+  /**
+   * Whose page, and which. What a page says follows from it and from {@link State}; the proof that
+   * its forms carry is the session's.
+   */
+  private record Key(SecretHash secret, String address, String theme, String language) {}
+
+  /** What a page was made of; equal where it would be made alike. */
+  private record State(String writes, Caller caller, String shown, Instant minute) {}
+
+  private record Seen(Key key, State state) {}
+
+  private record Kept(State state, Zipped zipped) {}
+
+  /**
+   * Says of a page that is being made that it tells of something under way, and is not to be kept.
+   */
+  static void passing(Context context) {
+    context.attribute(PASSING, true);
+  }
+
+  /** Looks who comes, and what the page that they come for is made of. */
+  public Optional<Caller> glance(Context context, Caller.Way way, String secret) {
+    String studio = context.pathParam("studio");
+    Instant minute = clock.instant().truncatedTo(ChronoUnit.MINUTES);
+    Glancing.Seen seen = glancing.lookAround(way, secret, studio);
+    seen.caller()
+        .flatMap(
+            caller ->
+                seen.writes()
+                    .map(
+                        writes ->
+                            new State(writes, caller, finding.shown(new StudioId(studio)), minute)))
+        .ifPresent(state -> context.attribute(SEEN, new Seen(key(context, secret), state)));
+    return seen.caller();
+  }
+
+  private static Key key(Context context, String secret) {
+    String query = context.queryString();
+    return new Key(
+        SecretHash.of(secret),
+        query == null ? context.path() : context.path() + "?" + query,
+        Optional.ofNullable(context.cookie(Theme.COOKIE)).orElse(""),
+        Optional.ofNullable(context.header("Accept-Language")).orElse(""));
+  }
+
+  /** Shows a page as it was made, or lets it be made. */
+  public Handler over(Handler page) {
+    return context -> {
+      Seen seen = context.attribute(SEEN);
+      if (seen == null || !context.method().equals(HandlerType.GET)) {
+        page.handle(context);
+        return;
+      }
+      Kept kept = pages.getIfPresent(seen.key());
+      if (kept != null && kept.state().equals(seen.state())) {
+        kept.zipped().give(context);
+        return;
+      }
+      page.handle(context);
+      String made = context.result();
+      if (made != null && isWhole(context)) {
+        Zipped zipped = Zipped.of(made);
+        pages.put(seen.key(), new Kept(seen.state(), zipped));
+        if (Zipped.isTaken(context)) {
+          zipped.give(context);
+        }
+      }
+    };
+  }
+
+  private static boolean isWhole(Context context) {
+    String type = context.res().getContentType();
+    return context.status().equals(HttpStatus.OK)
+        && type != null
+        && type.startsWith(HTML)
+        && context.attribute(PASSING) == null;
+  }
+
+  /** A page by GZIP, as browsers take it. */
+  private static final class Zipped {
+
+    private final byte[] bytes;
+
+    private Zipped(byte[] bytes) {
+      this.bytes = bytes;
+    }
+
+    static Zipped of(String page) {
+      ByteArrayOutputStream zipped = new ByteArrayOutputStream();
+      try (GZIPOutputStream out = new GZIPOutputStream(zipped)) {
+        out.write(page.getBytes(StandardCharsets.UTF_8));
+      } catch (IOException e) {
+        throw new UncheckedIOException("Memory takes what it is given.", e);
+      }
+      return new Zipped(zipped.toByteArray());
+    }
+
+    int size() {
+      return bytes.length;
+    }
+
+    static boolean isTaken(Context context) {
+      String takes = context.header("Accept-Encoding");
+      return takes != null && takes.matches("(?i).*\\bgzip\\b(?!\\s*;\\s*q=0(\\.0*)?(,|$)).*");
+    }
+
+    void give(Context context) {
+      context.contentType(HTML);
+      if (isTaken(context)) {
+        context.disableCompression();
+        context.header("Content-Encoding", "gzip");
+        context.result(bytes);
+      } else {
+        context.result(unzipped());
+      }
+    }
+
+    private byte[] unzipped() {
+      try (GZIPInputStream in = new GZIPInputStream(new ByteArrayInputStream(bytes))) {
+        return in.readAllBytes();
+      } catch (IOException e) {
+        throw new UncheckedIOException("It was zipped here.", e);
+      }
+    }
+  }
+}
