@@ -8,6 +8,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import lampwright.people.Ids;
 import lampwright.people.Seal;
 import lampwright.schema.WorkingDatabase;
@@ -67,7 +68,13 @@ public final class House implements AutoCloseable {
     this.clock = clock;
     try {
       watching = keep(new Watching(settings));
-      database = keep(new Database(where, means.connections(), clock, watching.databaseWatch()));
+      database =
+          keep(
+              new Database(
+                  new Database.Places(where, settings.replica().map(where::replica)),
+                  means.connections(),
+                  clock,
+                  watching.databaseWatch()));
       Ids ids = new Ids(random);
       people =
           new PeopleTasks(
@@ -168,6 +175,14 @@ public final class House implements AutoCloseable {
         new Door(
             people.signingIn()::find,
             people.tokens()::find,
+            database.replica().isPresent()
+                ? Optional.of(
+                    (context, way, secret) ->
+                        people
+                            .glancing()
+                            .lookAround(way, secret, context.pathParam("studio"))
+                            .caller())
+                : Optional.empty(),
             people.studios()::mustMay,
             new SessionCookie(settings.isSecure()),
             new CsrfTokens(random));
@@ -179,7 +194,9 @@ public final class House implements AutoCloseable {
             new WorkRooms(database, clock, catalogue, people, tools, hall.share(), random).all());
     rooms.addAll(
         List.of(
-            hall.front(watching.health(database, catalogue), watching.metrics(catalogue, people)),
+            hall.front(
+                watching.health(database, catalogue),
+                watching.metrics(database, catalogue, people)),
             hall.own(),
             hall.studios()));
     return HttpServer.start(

@@ -30,6 +30,7 @@ import lampwright.web.http.CertificateFiles;
  * @param byMeaning whether searches go by what texts mean too
  * @param database a PostgreSQL to work in; empty for the server's own
  * @param databaseOwner who owns the tables in it, where that is another user
+ * @param replica a streaming replica of that database to read from
  * @param demo what is done about the demo studio
  * @param demoPassword the password of its members
  * @param firstOwner who owns a server that has nobody in it
@@ -46,6 +47,7 @@ public record Settings(
     boolean byMeaning,
     Optional<String> database,
     Optional<String> databaseOwner,
+    Optional<String> replica,
     Demo demo,
     String demoPassword,
     Optional<Owner> firstOwner,
@@ -88,6 +90,7 @@ public record Settings(
             yesOrNo(Setting.MEANING, value(environment, Setting.MEANING)),
             text(environment, Setting.DATABASE_URL),
             text(environment, Setting.DATABASE_OWNER_URL),
+            text(environment, Setting.REPLICA_URL),
             demo(value(environment, Setting.DEMO)),
             value(environment, Setting.DEMO_PASSWORD),
             owner(environment),
@@ -342,6 +345,11 @@ public record Settings(
       throw new SettingRefused(
           "%s names the owner of a database that is not named. Set %s too."
               .formatted(Setting.DATABASE_OWNER_URL.key(), Setting.DATABASE_URL.key()));
+    }
+    if (replica.isPresent() && database.isEmpty()) {
+      throw new SettingRefused(
+          "%s names a replica of a database that is not named. Set %s too."
+              .formatted(Setting.REPLICA_URL.key(), Setting.DATABASE_URL.key()));
     }
   }
 }

@@ -12,6 +12,7 @@ import lampwright.metrics.Metrics;
 import lampwright.store.Database;
 import lampwright.store.DatabaseUnavailable;
 import lampwright.store.DatabaseWatch;
+import lampwright.store.ReplicaState;
 import lampwright.web.Lanes;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.HealthCheck;
@@ -64,8 +65,9 @@ final class Watching implements AutoCloseable {
   }
 
   /** What is told to whoever watches, once there is somebody to ask. */
-  MetricsApi metrics(Catalogue catalogue, PeopleTasks people) {
+  MetricsApi metrics(Database database, Catalogue catalogue, PeopleTasks people) {
     tellOfTraffic();
+    database.replica().ifPresent(this::tellOfTheReplica);
     tellOfTheIndex(catalogue);
     metrics.count(
         "lampwright.slow.statements",
@@ -130,6 +132,28 @@ final class Watching implements AutoCloseable {
             word);
       }
     }
+  }
+
+  private void tellOfTheReplica(ReplicaState replica) {
+    metrics.tell(
+        "lampwright.replica.used",
+        "1 where the replica is read from, 0 where the database answers in its place",
+        () -> replica.trouble().isEmpty() ? 1 : 0);
+    metrics.tell(
+        "lampwright.replica.lag.bytes",
+        "Bytes of the database's log that the replica has not replayed; NaN where that is not"
+            + " known",
+        replica::lagBytes);
+    metrics.count(
+        "lampwright.replica.readings", "Readings that the replica has answered", replica::answered);
+    metrics.count(
+        "lampwright.replica.behind",
+        "Readings that the database answered, since the replica had not got so far",
+        replica::behind);
+    metrics.count(
+        "lampwright.replica.failures",
+        "Readings that the database answered, since something went wrong on the replica",
+        replica::failed);
   }
 
   private void tellOfTheIndex(Catalogue catalogue) {

@@ -55,6 +55,7 @@ class SettingsTest {
           LAMPWRIGHT_S3_ENDPOINT | https://s3.example | LAMPWRIGHT_S3_ENDPOINT is for pictures in a bucket.
           LAMPWRIGHT_PICTURES | s3://No_Bucket/at all | LAMPWRIGHT_PICTURES (s3://No_Bucket/at all) must be
           LAMPWRIGHT_DATABASE_OWNER_URL | postgresql://a | LAMPWRIGHT_DATABASE_OWNER_URL names the owner
+          LAMPWRIGHT_REPLICA_URL | postgresql://a | LAMPWRIGHT_REPLICA_URL names a replica of a database that is
           """)
   void aWrongSettingIsToldInOneLine(String key, String value, String told) {
     SettingRefused refused =

@@ -24,6 +24,25 @@ record Address(
   }
 
   static Address parse(String setting, String text) {
+    Address address = parseLeniently(setting, text);
+    if (address.user().isEmpty()) {
+      throw malformed(setting, "names no user");
+    }
+    return address;
+  }
+
+  /** The same of what is opened as a user that is known otherwise. */
+  static Address parseWithoutUser(String setting, String text) {
+    Address address = parseLeniently(setting, text);
+    if (!address.user().isEmpty() || !address.password().isEmpty()) {
+      throw new DatabaseRefused(
+          "%s names a user, and the replica is opened as the same user as the database. Write it as postgresql://host:5432/database."
+              .formatted(setting));
+    }
+    return address;
+  }
+
+  private static Address parseLeniently(String setting, String text) {
     String rest = text.strip();
     if (rest.startsWith("jdbc:")) {
       rest = rest.substring("jdbc:".length());
@@ -69,9 +88,6 @@ record Address(
       } else if (!option.isEmpty()) {
         passedOn.add(option);
       }
-    }
-    if (user.isEmpty()) {
-      throw malformed(setting, "names no user");
     }
     String jdbcUrl =
         "jdbc:postgresql://"

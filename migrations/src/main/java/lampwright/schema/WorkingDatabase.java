@@ -40,6 +40,20 @@ public record WorkingDatabase(String jdbcUrl, String user, String password) {
       "'.' || (select system_identifier from pg_control_system())"
           + " || '.' || (select timeline_id from pg_control_checkpoint())";
 
+  /** The setting that names a replica. */
+  public static final String REPLICA_URL_SETTING = "LAMPWRIGHT_REPLICA_URL";
+
+  /**
+   * A streaming replica of it, which has the same roles with the same passwords.
+   *
+   * @param url without a user
+   * @throws DatabaseRefused where it is no address
+   */
+  public WorkingDatabase replica(String url) {
+    return new WorkingDatabase(
+        Address.parseWithoutUser(REPLICA_URL_SETTING, url).jdbcUrl(), user, password);
+  }
+
   /** No record's text may reach a log with a password in it. */
   @Override
   public String toString() {

@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import lampwright.people.Asker;
 import lampwright.people.StudioId;
@@ -38,8 +39,12 @@ public final class Database implements AutoCloseable {
 
   private static final Duration WAIT_FOR_CONNECTION = Duration.ofSeconds(5);
 
+  /** A replica that does not answer is not waited for longer than this. */
+  private static final Duration WAIT_FOR_REPLICA = Duration.ofSeconds(1);
+
   private final WorkingDatabase where;
   private final HikariDataSource pool;
+  private final Optional<Replica> replica;
   private final DatabaseWatch watch;
   private final Map<Working, Configuration> configurations = new EnumMap<>(Working.class);
   private final Clock clock;
@@ -48,6 +53,7 @@ public final class Database implements AutoCloseable {
   private enum Working {
     MEMBER,
     PERSON,
+    READER,
     SERVER,
     NOBODY,
     INDEXER;
@@ -62,9 +68,25 @@ public final class Database implements AutoCloseable {
     this(where, connections, clock, DatabaseWatch.unmetered());
   }
 
+  /**
+   * Where to work.
+   *
+   * @param replica of it, to read from
+   */
+  public record Places(WorkingDatabase database, Optional<WorkingDatabase> replica) {}
+
   /** Connects lazily; {@link WorkingDatabase} has proved who we work as. */
   public Database(WorkingDatabase where, int connections, Clock clock, DatabaseWatch watch) {
-    this.where = where;
+    this(new Places(where, Optional.empty()), connections, clock, watch);
+  }
+
+  /**
+   * The same with a replica.
+   *
+   * @param connections at most, with each of them
+   */
+  public Database(Places places, int connections, Clock clock, DatabaseWatch watch) {
+    this.where = places.database();
     this.watch = watch;
     this.pool = new HikariDataSource(poolOf(where, connections, watch));
     this.clock = clock;
@@ -78,6 +100,15 @@ public final class Database implements AutoCloseable {
       configuration.data(SetupDocuments.class, documents);
       configurations.put(as, configuration);
     }
+    this.replica =
+        places
+            .replica()
+            .map(
+                there ->
+                    Replica.open(
+                        new HikariDataSource(poolOfReplica(there, connections, watch)),
+                        connection -> sql(connection, Working.READER),
+                        this));
   }
 
   private static HikariConfig poolOf(WorkingDatabase where, int connections, DatabaseWatch watch) {
@@ -102,12 +133,47 @@ public final class Database implements AutoCloseable {
     return config;
   }
 
+  private static HikariConfig poolOfReplica(
+      WorkingDatabase where, int connections, DatabaseWatch watch) {
+    HikariConfig config = poolOf(where, connections, watch);
+    config.setPoolName("lampwright-replica");
+    config.setMinimumIdle(1);
+    config.setConnectionTimeout(WAIT_FOR_REPLICA.toMillis());
+    config.setConnectionInitSql("set statement_timeout = '4s'");
+    config.addDataSourceProperty("connectTimeout", "1");
+    config.addDataSourceProperty("socketTimeout", "5");
+    return config;
+  }
+
+  /** What is told of the replica, where there is one. */
+  public Optional<ReplicaState> replica() {
+    return replica.map(ReplicaState::new);
+  }
+
   /**
-   * For a person in a studio.
+   * For a person in a studio. Who has come only to read may be read for from a replica; the work
+   * may be done again then, and only its last result counts.
    *
    * @throws NotEntered where they do not belong to it; nothing is done then
    */
   public <T> T inStudio(StudioId studio, Asker asker, Function<StudioTransaction, T> work) {
+    return replica
+        .flatMap(
+            there ->
+                asker
+                    .seen()
+                    .filter(seen -> seen.studio().equals(studio))
+                    .flatMap(
+                        seen ->
+                            there.read(
+                                seen,
+                                sql -> StudioTransaction.ofMember(sql, now(), studio, asker),
+                                work)))
+        .map(Replica.Read::what)
+        .orElseGet(() -> inDatabase(studio, asker, work));
+  }
+
+  private <T> T inDatabase(StudioId studio, Asker asker, Function<StudioTransaction, T> work) {
     return transact(
         Working.MEMBER, sql -> work.apply(StudioTransaction.ofMember(sql, now(), studio, asker)));
   }
@@ -246,6 +312,7 @@ public final class Database implements AutoCloseable {
 
   @Override
   public void close() {
+    replica.ifPresent(Replica::close);
     pool.close();
   }
 }

@@ -1,8 +1,10 @@
 package lampwright.tasks;
 
+import java.util.Optional;
 import lampwright.people.Asker;
 import lampwright.people.Person;
 import lampwright.people.Reach;
+import lampwright.people.WritesSeen;
 
 /**
  * Who asks.
@@ -10,12 +12,18 @@ import lampwright.people.Reach;
  * @param person who it is
  * @param way how we know
  * @param reach how far what they came in with reaches
+ * @param seen what must be read at least, by who came only to read; empty where nobody looked
  */
-public record Caller(Person person, Way way, Reach reach) {
+public record Caller(Person person, Way way, Reach reach, Optional<WritesSeen> seen) {
+
+  /** Who may change something. */
+  public Caller(Person person, Way way, Reach reach) {
+    this(person, way, reach, Optional.empty());
+  }
 
   /** As whom the caller's transactions are opened. */
   public Asker asker() {
-    return new Asker(person.id(), reach);
+    return new Asker(person.id(), reach, seen);
   }
 
   /** How a person comes in. */

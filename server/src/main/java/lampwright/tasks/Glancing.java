@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.Optional;
 import lampwright.people.Permission;
 import lampwright.people.SecretHash;
+import lampwright.people.StudioId;
+import lampwright.people.WritesSeen;
 import lampwright.setup.Parent;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.Standing;
@@ -31,14 +33,6 @@ public final class Glancing {
    * @param caller empty for who cannot come in; the rest says nothing then
    */
   public record Seen(Optional<Caller> caller, Optional<Glances.Seen> at) {
-
-    /**
-     * Differs whenever something of the studio was written; empty for who is no member, and where
-     * it was not asked for.
-     */
-    public Optional<String> writes() {
-      return caller.flatMap(_ -> at).flatMap(Glances.Seen::writes);
-    }
 
     /**
      * The setup, as it is now.
@@ -106,7 +100,8 @@ public final class Glancing {
   }
 
   /**
-   * Looks who comes into a studio, and how often it was written.
+   * Looks who comes into a studio, and how often it was written: they have seen that, unless they
+   * are nothing there.
    *
    * @param secret of a session or a token
    */
@@ -128,7 +123,16 @@ public final class Glancing {
           return new Seen(
               found
                   .filter(seen -> closed.isOpenTo(seen.person()))
-                  .map(seen -> new Caller(seen.person(), way, seen.reach())),
+                  .map(
+                      seen ->
+                          new Caller(
+                              seen.person(),
+                              way,
+                              seen.reach(),
+                              seen.writes()
+                                  .map(
+                                      writes ->
+                                          new WritesSeen(new StudioId(wanted.studio()), writes)))),
               found);
         });
   }

@@ -11,7 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lampwright.document.Problem;
-import lampwright.people.Asker;
+import lampwright.people.PersonId;
+import lampwright.people.Reach;
 import lampwright.people.StudioId;
 import lampwright.search.IndexFailure;
 import lampwright.search.Matching;
@@ -68,7 +69,7 @@ public final class SearchNews {
     }
   }
 
-  private record Whose(StudioId studio, Asker asker) {}
+  private record Whose(StudioId studio, PersonId person, Reach reach) {}
 
   /** A question, or why there is none. */
   private record Read(StoredSearch search, Optional<Question> question, Optional<String> problem) {}
@@ -120,7 +121,7 @@ public final class SearchNews {
       List<Read> reads = read(caller, studio, searches);
       String shown = finding.shown(studio);
       From from = new From(searches, narrow(caller, studio, reads, Duration.ZERO), shown);
-      Whose whose = new Whose(studio, caller.asker());
+      Whose whose = new Whose(studio, caller.person().id(), caller.reach());
       Optional<Counted> before = remembered(whose);
       if (before.isPresent() && before.get().from().equals(from)) {
         return before.get().news();

@@ -38,6 +38,7 @@ public final class Door {
 
   private final Function<String, Optional<Caller>> bySession;
   private final Function<String, Optional<Caller>> byToken;
+  private final Optional<Glance> reader;
   private final Porter porter;
   private final SessionCookie cookie;
   private final CsrfTokens csrfTokens;
@@ -56,16 +57,20 @@ public final class Door {
   /**
    * @param bySession who a session's token belongs to
    * @param byToken who a program's token belongs to
+   * @param reader looks who comes only to read something of a studio, where that is more than who
+   *     it is; empty where it is not
    * @param porter asks leave before a change is looked at
    */
   public Door(
       Function<String, Optional<Caller>> bySession,
       Function<String, Optional<Caller>> byToken,
+      Optional<Glance> reader,
       Porter porter,
       SessionCookie cookie,
       CsrfTokens csrfTokens) {
     this.bySession = bySession;
     this.byToken = byToken;
+    this.reader = reader;
     this.porter = porter;
     this.cookie = cookie;
     this.csrfTokens = csrfTokens;
@@ -121,7 +126,10 @@ public final class Door {
       return;
     }
     if (access instanceof Access.Member member) {
-      member.glance().ifPresent(glance -> look(context, glance));
+      member
+          .glance()
+          .or(() -> changes ? Optional.empty() : reader)
+          .ifPresent(glance -> look(context, glance));
     }
     Caller caller = findCaller(context).orElseThrow(Refused::notSignedIn);
     gate.count(context, Optional.of(caller));

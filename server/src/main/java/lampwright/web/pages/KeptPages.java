@@ -64,8 +64,8 @@ public final class KeptPages {
    */
   private record Key(SecretHash secret, String address, String theme, String language) {}
 
-  /** What a page was made of; equal where it would be made alike. */
-  private record State(String writes, Caller caller, String shown, Instant minute) {}
+  /** What a page was made of, with how often the studio was written; equal where it is alike. */
+  private record State(Caller caller, String shown, Instant minute) {}
 
   private record Seen(Key key, State state) {}
 
@@ -84,12 +84,8 @@ public final class KeptPages {
     Instant minute = clock.instant().truncatedTo(ChronoUnit.MINUTES);
     Glancing.Seen seen = glancing.lookAround(way, secret, studio);
     seen.caller()
-        .flatMap(
-            caller ->
-                seen.writes()
-                    .map(
-                        writes ->
-                            new State(writes, caller, finding.shown(new StudioId(studio)), minute)))
+        .filter(caller -> caller.seen().isPresent())
+        .map(caller -> new State(caller, finding.shown(new StudioId(studio)), minute))
         .ifPresent(state -> context.attribute(SEEN, new Seen(key(context, secret), state)));
     return seen.caller();
   }

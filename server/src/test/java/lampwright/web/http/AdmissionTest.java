@@ -83,6 +83,7 @@ class AdmissionTest {
         new Door(
             _ -> Optional.empty(),
             _ -> Optional.empty(),
+            Optional.empty(),
             (_, _, _) -> {},
             new SessionCookie(false),
             new CsrfTokens(new SecureRandom())),

@@ -38,6 +38,7 @@ class PlantedRoutesTest {
         new Door(
             _ -> Optional.empty(),
             _ -> Optional.empty(),
+            Optional.empty(),
             (_, _, _) -> {},
             new SessionCookie(true),
             new CsrfTokens(new SecureRandom()));

@@ -52,6 +52,7 @@ class SlowPeersTest {
         new Door(
             _ -> Optional.empty(),
             _ -> Optional.empty(),
+            Optional.empty(),
             (_, _, _) -> {},
             new SessionCookie(false),
             new CsrfTokens(new SecureRandom())),

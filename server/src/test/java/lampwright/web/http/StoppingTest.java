@@ -84,6 +84,7 @@ class StoppingTest {
         new Door(
             _ -> Optional.empty(),
             _ -> Optional.empty(),
+            Optional.empty(),
             (_, _, _) -> {},
             new SessionCookie(false),
             new CsrfTokens(new SecureRandom()));

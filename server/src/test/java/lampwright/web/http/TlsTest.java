@@ -60,6 +60,7 @@ class TlsTest {
         new Door(
             _ -> Optional.empty(),
             _ -> Optional.empty(),
+            Optional.empty(),
             (_, _, _) -> {},
             new SessionCookie(true),
             new CsrfTokens(new SecureRandom()));
