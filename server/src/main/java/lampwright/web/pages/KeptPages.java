@@ -12,8 +12,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
@@ -26,11 +27,12 @@ import lampwright.tasks.Glancing;
 /**
  * Pages of a studio as they were made, for who comes back to them: from a setup to the list, or to
  * the same setup by another tab. A page is somebody's alone, and is shown again only where nothing
- * of the studio was written since, its index shows the same and the minute is the same; so it is
- * what would be made anew. Which of it holds is asked of the database every time, in the step that
- * asks who comes. What was not looked at for longest is let go.
+ * of the studio was written since and its index shows the same; so it is what would be made anew.
+ * Whether that holds is asked of the database every time, in the step that asks who comes. What was
+ * not looked at for longest is let go.
  *
- * <p>It is for pages that looking at changes nothing.
+ * <p>It is for pages that looking at changes nothing, and that tell of no time but by {@link
+ * #until}.
  */
 public final class KeptPages {
 
@@ -39,8 +41,11 @@ public final class KeptPages {
 
   private static final int BESIDE_PAGE_BYTES = 1_000;
 
+  /** The new name of somebody who left, and is still called by it, is shown so late at most. */
+  private static final Duration LONGEST = Duration.ofHours(1);
+
   private static final String SEEN = "lampwright.page";
-  private static final String PASSING = "lampwright.passing";
+  private static final String UNTIL = "lampwright.until";
   private static final String HTML = "text/html";
 
   private final Glancing glancing;
@@ -65,27 +70,35 @@ public final class KeptPages {
   private record Key(SecretHash secret, String address, String theme, String language) {}
 
   /** What a page was made of, with how often the studio was written; equal where it is alike. */
-  private record State(Caller caller, String shown, Instant minute) {}
+  private record State(Caller caller, String shown) {}
 
   private record Seen(Key key, State state) {}
 
-  private record Kept(State state, Zipped zipped) {}
+  private record Kept(State state, Instant until, Zipped zipped) {
 
-  /**
-   * Says of a page that is being made that it tells of something under way, and is not to be kept.
-   */
+    boolean isOf(State now, Instant at) {
+      return state.equals(now) && at.isBefore(until);
+    }
+  }
+
+  /** Says of a page that is being made that it tells of something under way: it is not kept. */
   static void passing(Context context) {
-    context.attribute(PASSING, true);
+    until(context, Instant.MIN);
+  }
+
+  /** Says of a page that is being made that it is another from a moment on, if not before. */
+  static void until(Context context, Instant moment) {
+    Instant said = context.attribute(UNTIL);
+    context.attribute(UNTIL, said == null || moment.isBefore(said) ? moment : said);
   }
 
   /** Looks who comes, and what the page that they come for is made of. */
   public Optional<Caller> glance(Context context, Caller.Way way, String secret) {
     String studio = context.pathParam("studio");
-    Instant minute = clock.instant().truncatedTo(ChronoUnit.MINUTES);
     Glancing.Seen seen = glancing.lookAround(way, secret, studio);
     seen.caller()
         .filter(caller -> caller.seen().isPresent())
-        .map(caller -> new State(caller, finding.shown(new StudioId(studio)), minute))
+        .map(caller -> new State(caller, finding.shown(new StudioId(studio))))
         .ifPresent(state -> context.attribute(SEEN, new Seen(key(context, secret), state)));
     return seen.caller();
   }
@@ -108,15 +121,18 @@ public final class KeptPages {
         return;
       }
       Kept kept = pages.getIfPresent(seen.key());
-      if (kept != null && kept.state().equals(seen.state())) {
+      Instant now = clock.instant();
+      if (kept != null && kept.isOf(seen.state(), now)) {
         kept.zipped().give(context);
         return;
       }
       page.handle(context);
+      until(context, now.plus(LONGEST));
+      Instant until = Objects.requireNonNull(context.attribute(UNTIL));
       String made = context.result();
-      if (made != null && isWhole(context)) {
+      if (made != null && now.isBefore(until) && isWhole(context)) {
         Zipped zipped = Zipped.of(made);
-        pages.put(seen.key(), new Kept(seen.state(), zipped));
+        pages.put(seen.key(), new Kept(seen.state(), until, zipped));
         if (Zipped.isTaken(context)) {
           zipped.give(context);
         }
@@ -126,10 +142,7 @@ public final class KeptPages {
 
   private static boolean isWhole(Context context) {
     String type = context.res().getContentType();
-    return context.status().equals(HttpStatus.OK)
-        && type != null
-        && type.startsWith(HTML)
-        && context.attribute(PASSING) == null;
+    return context.status().equals(HttpStatus.OK) && type != null && type.startsWith(HTML);
   }
 
   /** A page by GZIP, as browsers take it. */

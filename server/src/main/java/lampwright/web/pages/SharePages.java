@@ -55,6 +55,10 @@ public final class SharePages {
   /** What the setup's own page shows of it; empty for whose role does not cover it. */
   Optional<SharePart> part(Context context, StudioId studio, Opening.Opened opened, Wording words) {
     String path = path(studio, opened.setup().id());
+    opened.links().stream()
+        .flatMap(List::stream)
+        .map(OutsideLink::endsAt)
+        .forEach(end -> KeptPages.until(context, end));
     return opened
         .links()
         .map(

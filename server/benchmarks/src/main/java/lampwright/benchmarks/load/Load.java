@@ -21,6 +21,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * How fast the server answers, beside a bare handler of the same web framework and a bare select on
@@ -46,6 +47,10 @@ public final class Load {
   private static final double FLAT = 1.25;
   private static final int VERY_MANY = 100_000;
   private static final int LATENCY_CONNECTIONS = 64;
+
+  /** Ends a path that is asked with another number each time, so that no answer was kept. */
+  static final String ANEW = "anew=";
+
   private static final String FULL_TEXT = "PostgreSQL full text";
 
   private final PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
@@ -173,11 +178,14 @@ public final class Load {
         new Case("setup 304, token", false, under(api + "/", known, ""), token, 304),
         new Case("setup 304, session", false, under(api + "/", known, ""), session, 304),
         new Case("setup page", false, under(pages + "/", ids, ""), session, 200),
+        new Case("setup page, made anew", false, under(pages + "/", ids, "?" + ANEW), session, 200),
         new Case("figures JSON", false, under(api + "/", ids, "/figures"), token, 200),
         new Case("search, four facets", false, under(api + "?q=", asked, ""), token, 200),
         new Case(
             "search, text alone", false, under(api + "?q=", asked, "&facets=none"), token, 200),
         new Case("search page", false, under(pages + "?q=", asked, ""), session, 200),
+        new Case(
+            "search page, made anew", false, under(pages + "?q=", asked, "&" + ANEW), session, 200),
         new Case("list JSON", false, List.of(api), token, 200),
         new Case(FULL_TEXT + ", four counts", true, under("/counted?q=", asked, ""), none, 200),
         new Case(FULL_TEXT + ", text alone", true, under("/text?q=", asked, ""), none, 200));
@@ -304,6 +312,13 @@ public final class Load {
   private static List<byte[]> requests(Case one) {
     List<String> paths = new ArrayList<>(one.paths());
     Collections.shuffle(paths, new Random(3));
+    if (paths.getFirst().endsWith(ANEW)) {
+      List<String> once = paths;
+      paths =
+          IntStream.range(0, VERY_MANY / 5)
+              .mapToObj(number -> once.get(number % once.size()) + "o" + number)
+              .toList();
+    }
     String headers =
         one.headers().entrySet().stream()
             .map(header -> header.getKey() + ": " + header.getValue() + "\r\n")
@@ -357,6 +372,7 @@ public final class Load {
       ratio(setups, "setup 304, session", "bare 304", TO_BARE_304);
       ratio(setups, "setup 304, token", "bare hello", 0);
       ratio(setups, "setup page", "setup JSON, session", PAGE_TO_JSON);
+      ratio(setups, "setup page, made anew", "setup JSON, session", PAGE_TO_JSON);
       ratio(setups, "search, four facets", FULL_TEXT + ", four counts", 0);
       ratio(setups, "search, text alone", FULL_TEXT + ", text alone", 0);
       OpenLoop.Waits search = waits.get(setups).get("search, four facets");

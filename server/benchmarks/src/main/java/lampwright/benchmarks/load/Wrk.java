@@ -16,11 +16,15 @@ import java.util.concurrent.TimeUnit;
  */
 final class Wrk {
 
-  /** Paths are drawn at random from a file, with the ETag that is sent along behind a tab. */
+  /**
+   * Paths are drawn at random from a file, with the ETag that is sent along behind a tab; one that
+   * ends with {@link Load#ANEW} gets another number each time.
+   */
   private static final String SCRIPT =
       """
-      local paths, tags = {}, {}
+      local paths, tags, anew = {}, {}, 0
       function init(args)
+        anew = tonumber(args[2]) * 1000000
         math.randomseed(tonumber(args[2]))
         for line in io.lines(args[1]) do
           local path, tag = line:match("^([^\\t]*)\\t?(.*)$")
@@ -31,7 +35,12 @@ final class Wrk {
       function request()
         local i = math.random(#paths)
         wrk.headers["If-None-Match"] = tags[i] ~= "" and tags[i] or nil
-        return wrk.format("GET", paths[i])
+        local path = paths[i]
+        if path:sub(-#"anew=") == "anew=" then
+          anew = anew + 1
+          path = path .. anew
+        end
+        return wrk.format("GET", path)
       end
       function done(summary, latency, requests)
         local e = summary.errors
