@@ -1,10 +1,7 @@
 package lampwright.store;
 
 import static lampwright.schema.generated.Tables.FORMER_MEMBER;
-import static lampwright.schema.generated.Tables.PERSON;
 
-import java.util.Map;
-import java.util.Optional;
 import lampwright.people.PersonId;
 
 /**
@@ -17,20 +14,6 @@ public final class FormerMembers {
 
   public FormerMembers(StudioTransaction in) {
     this.in = in;
-  }
-
-  /** What each is called here; empty for who is not named any more. */
-  public Map<PersonId, Optional<String>> names() {
-    return in.sql()
-        .select(FORMER_MEMBER.PERSON_ID, FORMER_MEMBER.IS_NAMED, PERSON.NAME)
-        .from(FORMER_MEMBER)
-        .join(PERSON)
-        .on(PERSON.ID.eq(FORMER_MEMBER.PERSON_ID))
-        .where(FORMER_MEMBER.STUDIO_ID.eq(in.studio().text()))
-        .fetchMap(
-            found -> new PersonId(found.get(FORMER_MEMBER.PERSON_ID)),
-            found ->
-                Optional.of(found.get(PERSON.NAME)).filter(_ -> found.get(FORMER_MEMBER.IS_NAMED)));
   }
 
   /** Goes on calling a former member by their name; says false where there is none of that id. */

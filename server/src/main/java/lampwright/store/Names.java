@@ -4,11 +4,14 @@ import static lampwright.schema.generated.Tables.FORMER_MEMBER;
 import static lampwright.schema.generated.Tables.MEMBER;
 import static lampwright.schema.generated.Tables.PERSON;
 import static org.jooq.impl.DSL.field;
+import static org.jooq.impl.DSL.select;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lampwright.people.FormerName;
 import lampwright.people.PersonId;
+import lampwright.schema.generated.tables.Person;
 import org.jooq.Condition;
 import org.jooq.Field;
 import org.jooq.Record;
@@ -47,6 +50,34 @@ public final class Names {
         .and(isKnown(in))
         .fetchOptional(Names::of)
         .orElse(FormerName.UNNAMED);
+  }
+
+  /** Of everybody who is or was a member, or came with an archive. */
+  public Map<PersonId, String> everybody() {
+    String studio = in.studio().text();
+    Person archived = PERSON.as("archived");
+    return in.sql()
+        .select(PERSON.ID)
+        .select(COLUMNS)
+        .from(PERSON)
+        .leftJoin(MEMBER)
+        .on(isMember(in))
+        .leftJoin(FORMER_MEMBER)
+        .on(wasMember(in))
+        .where(
+            PERSON.ID.in(
+                select(MEMBER.PERSON_ID)
+                    .from(MEMBER)
+                    .where(MEMBER.STUDIO_ID.eq(studio))
+                    .unionAll(
+                        select(FORMER_MEMBER.PERSON_ID)
+                            .from(FORMER_MEMBER)
+                            .where(FORMER_MEMBER.STUDIO_ID.eq(studio)))
+                    .unionAll(
+                        select(archived.ID)
+                            .from(archived)
+                            .where(archived.ARCHIVE_STUDIO_ID.eq(studio)))))
+        .fetchMap(found -> new PersonId(found.get(PERSON.ID)), Names::of);
   }
 
   static Condition isMember(StudioTransaction in) {

@@ -2,7 +2,6 @@ package lampwright.tasks;
 
 import java.time.Duration;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,10 +16,7 @@ import lampwright.setup.Parent;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.SetupId;
 import lampwright.setup.Standing;
-import lampwright.store.ArchivedAuthors;
 import lampwright.store.Database;
-import lampwright.store.FormerMembers;
-import lampwright.store.Members;
 import lampwright.store.Names;
 import lampwright.store.Page;
 import lampwright.store.Saving;
@@ -305,17 +301,7 @@ public final class Cataloguing {
   }
 
   static Map<PersonId, String> names(StudioTransaction in) {
-    Map<PersonId, String> names = new HashMap<>();
-    new ArchivedAuthors(in)
-        .names()
-        .forEach((person, name) -> names.put(person, FormerName.archived(name)));
-    new FormerMembers(in)
-        .names()
-        .forEach((person, name) -> names.put(person, name.orElse(FormerName.UNNAMED)));
-    new Members(in)
-        .list()
-        .forEach(member -> names.put(member.person().id(), member.person().name()));
-    return names;
+    return new Names(in).everybody();
   }
 
   private static Optional<Catalogued> readable(
