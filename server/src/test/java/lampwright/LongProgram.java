@@ -1,0 +1,16 @@
+package lampwright;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+import org.junit.jupiter.api.Tag;
+
+/**
+ * A test that starts whole servers as processes, and kills, stops or starves them. {@code mvn
+ * verify} leaves it out, {@code mvn -Pprocesses} runs it, CI runs both.
+ */
+@Tag("processes")
+@Retention(RetentionPolicy.RUNTIME)
+@Target(ElementType.TYPE)
+@interface LongProgram {}
