@@ -7,10 +7,11 @@ import java.lang.annotation.Target;
 import org.junit.jupiter.api.Tag;
 
 /**
- * A test that starts whole servers as processes, and kills, stops or starves them. {@code mvn
- * verify} leaves it out, {@code mvn -Pprocesses} runs it, CI runs both.
+ * A test that starts whole programs as processes: servers that it kills, stops or starves, a store
+ * that it takes away, tools that it has npm install. {@code mvn verify} leaves it out, {@code mvn
+ * -Pprocesses} runs it, CI runs both.
  */
 @Tag("processes")
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.TYPE)
-@interface LongProgram {}
+public @interface LongProgram {}

@@ -93,9 +93,9 @@ class ReadmeTest {
   }
 
   @Test
-  void theReadmeMarksOneCommandToRunAndOneToTest() throws IOException {
+  void theReadmeMarksTheCommandsToRunAndToTest() throws IOException {
     String readme = read("README.md");
-    for (String mark : List.of("<!-- run -->", "<!-- test -->")) {
+    for (String mark : List.of("<!-- run -->", "<!-- test -->", "<!-- test processes -->")) {
       assertTrue(
           Pattern.compile(Pattern.quote(mark) + "\n```sh\n[^\n]+\n```").matcher(readme).find(),
           mark);

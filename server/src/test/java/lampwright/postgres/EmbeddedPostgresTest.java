@@ -33,6 +33,7 @@ class EmbeddedPostgresTest {
   static void letEverybodyPassThrough() throws IOException {
     Files.setPosixFilePermissions(home, PosixFilePermissions.fromString("rwx--x--x"));
     data = home.resolve("data");
+    UnpackedPrograms.linkInto(data);
   }
 
   @Test

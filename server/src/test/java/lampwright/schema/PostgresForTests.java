@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.util.Comparator;
 import java.util.stream.Stream;
 import lampwright.postgres.EmbeddedPostgres;
+import lampwright.postgres.UnpackedPrograms;
 
 /** A PostgreSQL in a temporary folder, with a fresh database for who asks. */
 final class PostgresForTests implements AutoCloseable {
@@ -24,6 +25,7 @@ final class PostgresForTests implements AutoCloseable {
   static PostgresForTests start() throws IOException {
     Path folder = Files.createTempDirectory("lampwright-test");
     Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx--x--x"));
+    UnpackedPrograms.linkInto(folder.resolve("data"));
     PostgresForTests started =
         new PostgresForTests(folder, EmbeddedPostgres.start(folder.resolve("data")));
     started.hurry();
