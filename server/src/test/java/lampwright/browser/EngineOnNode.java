@@ -1,6 +1,6 @@
 package lampwright.browser;
 
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.BufferedReader;
 import java.io.BufferedWriter;
@@ -127,11 +127,14 @@ public final class EngineOnNode implements AutoCloseable {
 
   /** Lets node come to its end, which is no failure. */
   @Override
-  public void close() throws Exception {
+  public void close() throws IOException {
     asking.close();
-    boolean hasEnded = node.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS);
-    node.destroyForcibly();
-    assertTrue(hasEnded && node.exitValue() == 0, () -> "node's end; it said: " + read(said));
+    try {
+      Process ended = node.onExit().orTimeout(PATIENCE_SECONDS, TimeUnit.SECONDS).join();
+      assertEquals(0, ended.exitValue(), () -> "node's exit code; it said: " + read(said));
+    } finally {
+      node.destroyForcibly();
+    }
   }
 
   private static void compare(Object onTheJvm, Object onNode, String at, Set<String> found) {
