@@ -4,12 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.Map;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A server that is told so takes the demo studio away, and a later one may bring it again. */
-@Order(1)
+@LongProgram
 class DemoRemovedAtStartTest {
 
   private static final String SETUPS = "/api/studios/demo/setups";

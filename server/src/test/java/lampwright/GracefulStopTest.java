@@ -27,14 +27,13 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import lampwright.document.Json;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
 /**
  * A server process is told to stop while many go on asking, each over a connection that it keeps.
  */
-@Order(1)
+@LongProgram
 class GracefulStopTest {
 
   private static final int CLIENTS = 6;

@@ -13,12 +13,11 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import lampwright.web.Documents;
 import lampwright.web.ManyPictures;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Kills the server while it brings an archive in, and starts it again. */
-@Order(1)
+@LongProgram
 class KilledImportTest {
 
   private static final String SETUPS = "/api/studios/demo/setups";

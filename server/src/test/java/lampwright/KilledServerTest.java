@@ -20,12 +20,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampwright.picture.Drawn;
 import lampwright.web.Documents;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Kills the server, its PostgreSQL, or both while four writers write, and starts it again. */
-@Order(1)
+@LongProgram
 class KilledServerTest {
 
   private static final String SETUPS = "/api/studios/demo/setups";

@@ -38,6 +38,7 @@ import org.junit.jupiter.api.io.TempDir;
  * (PutObject, GetObject, HeadObject, ListObjectsV2, DeleteObject, "Authenticating Requests (AWS
  * Signature Version 4)"); parts of a file are those of RFC 9110, section 14.
  */
+@LongProgram
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PicturesInBucketTest {
 

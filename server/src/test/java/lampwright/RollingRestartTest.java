@@ -30,12 +30,11 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import lampwright.web.Documents;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Two servers behind a proxy are stopped and started again in turn while people read and write. */
-@Order(1)
+@LongProgram
 class RollingRestartTest {
 
   private static final String SETUPS = "/api/studios/demo/setups";

@@ -95,6 +95,8 @@ final class ServerClasses {
         // It lives for seconds: its best compiler would cost more than it gives.
         "-XX:TieredStopAtLevel=1",
         "-XX:+UseSerialGC",
+        // Else each seventh of what this compiler may fill is a collection of all there is.
+        "-XX:ReservedCodeCacheSize=240m",
         archiving,
         "-cp",
         classPath,

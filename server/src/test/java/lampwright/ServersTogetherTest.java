@@ -20,14 +20,13 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import lampwright.web.Documents;
 import lampwright.web.ManyPictures;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
 /**
  * What one server is told holds at the other, as behind a proxy that sends each request anywhere.
  */
-@Order(1)
+@LongProgram
 class ServersTogetherTest {
 
   private static final String DEMO = "/api/studios/demo";

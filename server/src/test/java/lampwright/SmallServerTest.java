@@ -16,12 +16,11 @@ import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import lampwright.picture.Drawn;
 import lampwright.web.Documents;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** A server process with little memory, and several large pictures at once. */
-@Order(1)
+@LongProgram
 class SmallServerTest {
 
   private static final String HEAP = "-Xmx192m";

@@ -17,12 +17,11 @@ import java.util.concurrent.TimeUnit;
 import lampwright.picture.Drawn;
 import lampwright.web.Documents;
 import lampwright.web.TwentyWriters;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Two servers, each a process with a data folder of its own, on one PostgreSQL. */
-@Order(1)
+@LongProgram
 class TwoServersTest {
 
   private static final String SETUPS = "/api/studios/demo/setups";

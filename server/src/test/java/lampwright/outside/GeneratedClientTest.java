@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
+import lampwright.LongProgram;
 import lampwright.TestHouse;
 import lampwright.Visitor;
 import lampwright.outside.NodeTools.Said;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestMethodOrder;
@@ -23,7 +23,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
  * request and reply against the description, and openapi-typescript with openapi-fetch, from which
  * {@code src/test/npm/client.ts} is made.
  */
-@Order(1)
+@LongProgram
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @TestMethodOrder(MethodOrderer.MethodName.class)
 class GeneratedClientTest {

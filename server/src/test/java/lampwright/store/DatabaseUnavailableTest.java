@@ -12,6 +12,7 @@ import lampwright.people.Asker;
 import lampwright.people.PersonId;
 import lampwright.people.StudioId;
 import lampwright.postgres.EmbeddedPostgres;
+import lampwright.postgres.UnpackedPrograms;
 import lampwright.schema.WorkingDatabase;
 import lampwright.setup.SetupId;
 import org.junit.jupiter.api.Test;
@@ -62,6 +63,7 @@ class DatabaseUnavailableTest {
   @Test
   void aStoppedServerIsUnavailable() throws IOException {
     Files.setPosixFilePermissions(home, PosixFilePermissions.fromString("rwx--x--x"));
+    UnpackedPrograms.linkInto(home.resolve("data"));
     Database store;
     try (EmbeddedPostgres postgres = EmbeddedPostgres.start(home.resolve("data"))) {
       WorkingDatabase where = WorkingDatabase.in(postgres);

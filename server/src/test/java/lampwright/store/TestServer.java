@@ -11,6 +11,7 @@ import java.sql.Statement;
 import java.util.Comparator;
 import java.util.stream.Stream;
 import lampwright.postgres.EmbeddedPostgres;
+import lampwright.postgres.UnpackedPrograms;
 import lampwright.schema.WorkingDatabase;
 
 /** The one PostgreSQL of a test run, with a migrated template that databases are copied from. */
@@ -32,6 +33,7 @@ final class TestServer implements AutoCloseable {
       Path folder = Files.createTempDirectory("lampwright-test");
       // PostgreSQL runs as another user where we are root, and has to pass through.
       Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx--x--x"));
+      UnpackedPrograms.linkInto(folder.resolve("data"));
       EmbeddedPostgres postgres = EmbeddedPostgres.start(folder.resolve("data"));
       try {
         TestServer server = new TestServer(folder, postgres, WorkingDatabase.in(postgres));
@@ -48,7 +50,7 @@ final class TestServer implements AutoCloseable {
 
   /**
    * What is kept here need not outlive a loss of power; the tests of that have servers of their
-   * own.
+   * own. And its thousand connections need not stretch passwords that are random.
    */
   private void hurry() throws SQLException {
     try (Connection connection = superuser("postgres");
@@ -56,7 +58,15 @@ final class TestServer implements AutoCloseable {
       statement.execute("alter system set fsync = off");
       statement.execute("alter system set full_page_writes = off");
       statement.execute("select pg_reload_conf()");
+      statement.execute("set scram_iterations = 1");
+      setAgain(statement, postgres.user(), postgres.password());
+      setAgain(statement, template.user(), template.password());
     }
+  }
+
+  private static void setAgain(Statement statement, String user, String password)
+      throws SQLException {
+    statement.execute("alter role \"%s\" password '%s'".formatted(user, password));
   }
 
   /** A database of one's own, migrated and empty. */

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +24,9 @@ public final class Described {
   private final String text;
   private final Map<?, ?> description;
   private final Set<String> done = new TreeSet<>();
+
+  /** With all components in each, which takes longer than to hold a reply against it. */
+  private final Map<Map<?, ?>, Schema> schemas = new HashMap<>();
 
   public Described(String text) {
     this.text = text;
@@ -132,14 +137,19 @@ public final class Described {
   }
 
   private String faults(Map<?, ?> schema, String json) {
-    Map<Object, Object> whole = new LinkedHashMap<>(schema);
-    whole.put("components", description.get("components"));
     StringBuilder faults = new StringBuilder();
-    SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-        .getSchema(Json.print(whole), InputFormat.JSON)
+    schemas
+        .computeIfAbsent(schema, this::compiled)
         .validate(json, InputFormat.JSON)
         .forEach(fault -> faults.append(fault).append('\n'));
     return faults.toString();
+  }
+
+  private Schema compiled(Map<?, ?> schema) {
+    Map<Object, Object> whole = new LinkedHashMap<>(schema);
+    whole.put("components", description.get("components"));
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+        .getSchema(Json.print(whole), InputFormat.JSON);
   }
 
   /** What a schema of this name says against a text; empty where nothing. */

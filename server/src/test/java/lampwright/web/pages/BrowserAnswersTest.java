@@ -84,10 +84,11 @@ class BrowserAnswersTest {
       boolean isOdd = all.size() % 2 == 1;
       all.add(new Read(setup, isOdd ? WordsForTests.germanFeetAndThirds() : WordsForTests.usual()));
     }
-    List<String> answers =
-        EngineOnNode.compiled(folder).answers(all.stream().map(Read::request).toList());
-    for (int i = 0; i < all.size(); i++) {
-      assertSame((Map<?, ?>) Json.parse(answers.get(i)), all.get(i));
+    try (EngineOnNode engine = EngineOnNode.compiled(folder)) {
+      List<String> answers = engine.answers(all.stream().map(Read::request).toList());
+      for (int i = 0; i < all.size(); i++) {
+        assertSame((Map<?, ?>) Json.parse(answers.get(i)), all.get(i));
+      }
     }
   }
 

@@ -7,13 +7,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.sql.SQLException;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -24,37 +27,47 @@ import org.junit.jupiter.params.provider.ValueSource;
  * table, {@code src/test/resources/lampwright/filled/V<n>.sql}, best begun from the one before, and
  * its number beside the others here. Files of older versions stay as they are.
  */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class MigrationTest {
 
-  private static PostgresForTests postgres;
+  /** A database that was filled at an older version and is migrated now, and what it held then. */
+  private record Migrated(
+      String database,
+      WorkingDatabase opened,
+      Map<String, String> columns,
+      Map<String, String> before) {}
+
+  private PostgresForTests postgres;
+
+  /** Each older version's tables without a row; the next version's are made from them. */
+  private final NavigableMap<Integer, String> empty = new TreeMap<>();
+
+  private final Map<Integer, Migrated> migrated = new HashMap<>();
 
   @BeforeAll
-  static void start() throws IOException {
+  void start() throws IOException {
     postgres = PostgresForTests.start();
   }
 
   @AfterAll
-  static void stop() throws IOException {
+  void stop() throws IOException {
     postgres.close();
   }
 
   @ParameterizedTest
   @ValueSource(ints = {2, 4, 8, 10, 12, 13, 15, 16, 17, 18, 19, 25})
   void everythingThatAnOlderVersionHeldIsStillThere(int version) throws Exception {
-    String database = filled(version);
-    try (Rows rows = postgres.asSuperuser(database)) {
-      Map<String, String> columns = columns(rows);
-      Map<String, String> before = contents(rows, columns);
-      before.forEach((table, held) -> assertNotEquals("[]", held, table + " has no row"));
-      WorkingDatabase.at(postgres.url(database));
-      assertEquals(before, contents(rows, columns));
+    Migrated now = migrated(version);
+    now.before().forEach((table, held) -> assertNotEquals("[]", held, table + " has no row"));
+    try (Rows rows = postgres.asSuperuser(now.database())) {
+      assertEquals(now.before(), contents(rows, now.columns()));
     }
   }
 
   @ParameterizedTest
   @ValueSource(ints = {2, 4, 8, 10, 12, 13, 15, 16, 17, 18, 19, 25})
   void whatWasThereIsReadableByTheServerInItsStudio(int version) throws Exception {
-    try (Rows rows = Rows.as(WorkingDatabase.at(postgres.url(filled(version))))) {
+    try (Rows rows = Rows.as(migrated(version).opened())) {
       assertEquals("0", rows.one("select count(*) from lampwright.setup"));
       rows.run("set lampwright.studio = 'quay'");
       assertEquals(
@@ -105,9 +118,42 @@ class MigrationTest {
     }
   }
 
+  /** The database of a version, which no test may change. */
+  private Migrated migrated(int version) throws SQLException, IOException {
+    Migrated known = migrated.get(version);
+    if (known == null) {
+      String database = filled(version);
+      try (Rows rows = postgres.asSuperuser(database)) {
+        Map<String, String> columns = columns(rows);
+        Map<String, String> before = contents(rows, columns);
+        WorkingDatabase opened = WorkingDatabase.at(postgres.url(database));
+        known = new Migrated(database, opened, columns, before);
+      }
+      migrated.put(version, known);
+    }
+    return known;
+  }
+
   /** A new database of a version, with that version's rows in it. */
-  private static String filled(int version) throws SQLException, IOException {
-    String database = postgres.newDatabase();
+  private String filled(int version) throws SQLException, IOException {
+    String database = postgres.copyOf(emptyAt(version));
+    String file = "/lampwright/filled/V" + version + ".sql";
+    try (InputStream in = MigrationTest.class.getResourceAsStream(file);
+        Rows rows = postgres.asSuperuser(database)) {
+      if (in == null) {
+        throw new IllegalStateException("Missing: " + file);
+      }
+      rows.run(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    }
+    return database;
+  }
+
+  private String emptyAt(int version) throws SQLException {
+    Map.Entry<Integer, String> older = empty.floorEntry(version);
+    if (older != null && older.getKey() == version) {
+      return older.getValue();
+    }
+    String database = older == null ? postgres.newDatabase() : postgres.copyOf(older.getValue());
     Flyway.configure(Migrations.class.getClassLoader())
         .dataSource(postgres.jdbcUrl(database), postgres.superuser(), postgres.password())
         .locations("classpath:" + Migrations.LOCATION)
@@ -117,14 +163,7 @@ class MigrationTest {
         .loggers("slf4j")
         .load()
         .migrate();
-    String file = "/lampwright/filled/V" + version + ".sql";
-    try (InputStream in = MigrationTest.class.getResourceAsStream(file);
-        Rows rows = postgres.asSuperuser(database)) {
-      if (in == null) {
-        throw new IllegalStateException("Missing: " + file);
-      }
-      rows.run(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-    }
+    empty.put(version, database);
     return database;
   }
 

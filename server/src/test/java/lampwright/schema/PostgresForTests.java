@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.util.Comparator;
 import java.util.stream.Stream;
 import lampwright.postgres.EmbeddedPostgres;
+import lampwright.postgres.UnpackedPrograms;
 
 /** A PostgreSQL in a temporary folder, with a fresh database for who asks. */
 final class PostgresForTests implements AutoCloseable {
@@ -24,7 +25,24 @@ final class PostgresForTests implements AutoCloseable {
   static PostgresForTests start() throws IOException {
     Path folder = Files.createTempDirectory("lampwright-test");
     Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx--x--x"));
-    return new PostgresForTests(folder, EmbeddedPostgres.start(folder.resolve("data")));
+    UnpackedPrograms.linkInto(folder.resolve("data"));
+    PostgresForTests started =
+        new PostgresForTests(folder, EmbeddedPostgres.start(folder.resolve("data")));
+    started.hurry();
+    return started;
+  }
+
+  /** What is kept here need not outlive a loss of power. */
+  private void hurry() throws IOException {
+    try (Rows owner = asSuperuser(EmbeddedPostgres.DATABASE)) {
+      owner.run(
+          "alter system set fsync = off",
+          "alter system set full_page_writes = off",
+          "select pg_reload_conf()");
+    } catch (SQLException e) {
+      close();
+      throw new IOException(e);
+    }
   }
 
   /** The name of an empty database that nobody else uses. */
@@ -33,6 +51,16 @@ final class PostgresForTests implements AutoCloseable {
     String name = "test_" + databases;
     try (Rows owner = asSuperuser(EmbeddedPostgres.DATABASE)) {
       owner.run("create database " + name);
+    }
+    return name;
+  }
+
+  /** The name of a new database that holds what another does, to which nobody is connected. */
+  String copyOf(String database) throws SQLException {
+    databases++;
+    String name = "test_" + databases;
+    try (Rows owner = asSuperuser(EmbeddedPostgres.DATABASE)) {
+      owner.run("create database %s template %s".formatted(name, database));
     }
     return name;
   }

@@ -52,6 +52,7 @@ class DataFolderTest {
   @Test
   void filesThatDoNotBelongToUsAreRefused() throws IOException {
     Path data = home.resolve("data");
+    UnpackedPrograms.linkInto(data);
     EmbeddedPostgres.start(data).close();
     Path password = data.resolve("postgres-password");
 

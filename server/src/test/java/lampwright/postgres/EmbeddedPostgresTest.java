@@ -33,6 +33,7 @@ class EmbeddedPostgresTest {
   static void letEverybodyPassThrough() throws IOException {
     Files.setPosixFilePermissions(home, PosixFilePermissions.fromString("rwx--x--x"));
     data = home.resolve("data");
+    UnpackedPrograms.linkInto(data);
   }
 
   @Test
@@ -228,13 +229,13 @@ class EmbeddedPostgresTest {
   private static void kill(long pid) throws Exception {
     ProcessHandle process = ProcessHandle.of(pid).orElseThrow();
     process.destroyForcibly();
-    process.onExit().get(30, TimeUnit.SECONDS);
+    process.onExit().get(60, TimeUnit.SECONDS);
   }
 
   private static void assertGone(long pid) throws Exception {
     var process = ProcessHandle.of(pid);
     if (process.isPresent()) {
-      process.get().onExit().get(30, TimeUnit.SECONDS);
+      process.get().onExit().get(60, TimeUnit.SECONDS);
     }
   }
 
