@@ -38,6 +38,8 @@ public final class Importing implements AutoCloseable {
 
   private static final Duration ANSWERED_WITHIN = Duration.ofSeconds(20);
   private static final Duration ENDING = Duration.ofSeconds(10);
+  private static final String ENDED =
+      ImportText.ofTrouble(ImportTrouble.of(ImportTrouble.Why.ENDED_WITH_ITS_SERVER));
   private static final Duration LATER = Duration.ofMinutes(1);
   private static final Duration ORDER_TAKEN = Duration.ofSeconds(8);
   private static final Duration BETWEEN_LOOKS = Duration.ofMillis(100);
@@ -102,7 +104,7 @@ public final class Importing implements AutoCloseable {
    * @param done of so many steps
    * @param plan empty until it has been checked
    * @param faults why it cannot be brought in
-   * @param trouble why it was not brought in, in a sentence
+   * @param trouble why it was not brought in
    */
   public record Told(
       String id,
@@ -113,7 +115,7 @@ public final class Importing implements AutoCloseable {
       int total,
       Optional<ImportPlan> plan,
       List<Fault> faults,
-      Optional<String> trouble) {}
+      Optional<ImportTrouble> trouble) {}
 
   /**
    * Whether a member may bring anything in; asked before the bytes are taken.
@@ -187,7 +189,7 @@ public final class Importing implements AutoCloseable {
         in -> {
           Role role = Leave.ask(in, Permission.WRITE_SETUPS);
           return new ImportJobs(in)
-              .find(id, in.now().minus(ImportReceiving.KEPT))
+              .find(id, in.now().minus(ImportReceiving.KEPT), ENDED)
               .filter(
                   job -> role.may(Permission.MOVE_STUDIO) || job.by().equals(caller.person().id()))
               .orElseThrow(Refused::notFound);
@@ -212,7 +214,7 @@ public final class Importing implements AutoCloseable {
         kept.total(),
         kept.plan().map(ImportText::plan),
         kept.faults().map(ImportText::faults).orElse(List.of()),
-        kept.trouble());
+        kept.trouble().map(ImportText::trouble));
   }
 
   private static Clashes clashes(ImportJobs.Job job) {
@@ -265,7 +267,7 @@ public final class Importing implements AutoCloseable {
     try {
       var _ = startHere(job.by(), job);
     } catch (Refused refused) {
-      String why = ImportChecking.sentence(refused);
+      String why = sentence(refused);
       database.inStudioForUpkeep(
           job.studio(),
           in -> {
@@ -273,6 +275,14 @@ public final class Importing implements AutoCloseable {
             return why;
           });
     }
+  }
+
+  private static String sentence(Refused refused) {
+    return switch (refused.refusal()) {
+      case Refusal.Clash(String what) -> what;
+      case Refusal.NotAllowed(String what) -> what;
+      default -> "The studio is no longer there for you.";
+    };
   }
 
   private Told order(Caller caller, StudioId studio, ImportJobs.Job found) {
