@@ -135,20 +135,19 @@ final class FullDisks {
    * What is open of the log has room for what is written here: it is closed and the next begun, as
    * often as there are any left, until the log's disk has no room for another.
    */
-  private static String usedUp(Path data) throws IOException {
-    int switched = 0;
-    try (Connection connection = owner(data);
-        Statement statement = connection.createStatement()) {
-      while (switched < MOST_SEGMENTS) {
-        // An empty segment is not closed.
-        var _ = statement.execute("select pg_logical_emit_message(false, 'troubles', 'x')");
-        var _ = statement.execute("select pg_switch_wal()");
-        switched++;
+  private static String usedUp(Path data) throws IOException, SQLException {
+    try (Connection connection = owner(data)) {
+      for (int closed = 0; closed < MOST_SEGMENTS; closed++) {
+        try (Statement statement = connection.createStatement()) {
+          // An empty segment is not closed.
+          var _ = statement.execute("select pg_logical_emit_message(false, 'troubles', 'x')");
+          var _ = statement.execute("select pg_switch_wal()");
+        } catch (SQLException full) {
+          return "no room for another segment of the log after %d; ".formatted(closed);
+        }
       }
-    } catch (SQLException full) {
-      return "after %d switches the log had no room (%s); ".formatted(switched, full.getSQLState());
     }
-    return "the log had room all the time; ";
+    throw new IllegalStateException("The log has room for " + MOST_SEGMENTS + " segments");
   }
 
   /** Beside the server, as the owner of its database. */
@@ -158,7 +157,9 @@ final class FullDisks {
             .get(PORT_LINE);
     String password = Files.readString(data.resolve("postgres-password")).strip();
     return DriverManager.getConnection(
-        "jdbc:postgresql://127.0.0.1:" + port + "/postgres?socketTimeout=30", "postgres", password);
+        "jdbc:postgresql://127.0.0.1:" + port + "/postgres?socketTimeout=30",
+        "lampwright_owner",
+        password);
   }
 
   private static void deleteAll(Path folder) throws IOException {
