@@ -151,6 +151,18 @@ public final class TestHouse implements BeforeAllCallback, AfterAllCallback, Aut
     open();
   }
 
+  /** Closes it, lets something be done to what it keeps, and opens it again. */
+  public void reopenAfter(ThingDone thing) throws IOException {
+    there(house).close();
+    thing.isDone();
+    open();
+  }
+
+  /** What is done to a house while it is closed. */
+  public interface ThingDone {
+    void isDone() throws IOException;
+  }
+
   /** The same with another answer to what becomes of the demo. */
   public void reopen(String demo) {
     there(house).close();

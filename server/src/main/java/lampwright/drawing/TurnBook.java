@@ -149,10 +149,7 @@ public final class TurnBook {
     double[] stops = new double[COLUMNS * ROWS];
     for (int row = 0; row < ROWS; row++) {
       for (int column = 0; column < COLUMNS; column++) {
-        Point at = new Point(LEFT_M + column * SPACING_M, NEAREST_M + row * SPACING_M, 0);
-        double geometry = geometry(source, at);
-        stops[row * COLUMNS + column] =
-            geometry > 0 ? Math.max(DARK, Stops.ofRatio(geometry / before).value()) : DARK;
+        stops[row * COLUMNS + column] = stops(source, column, row);
       }
     }
     List<Double> levels =
@@ -164,7 +161,9 @@ public final class TurnBook {
                 spot(FAR.x(), FAR.y() + 0.1),
                 spot(PLACE.x(), PLACE.y())));
     Markup figures = new Markup();
-    for (Contour contour : Contours.of(stops, COLUMNS, ROWS, SPACING_M, levels)) {
+    for (Contour contour :
+        Contours.of(
+            stops, COLUMNS, ROWS, SPACING_M, levels, (column, row) -> stops(source, column, row))) {
       Strokes strokes = new Strokes();
       List<Spot> drawn = new ArrayList<>();
       for (List<Spot> line : beforeTheBox(contour, source)) {
@@ -182,6 +181,12 @@ public final class TurnBook {
               });
     }
     return figures;
+  }
+
+  private double stops(PlacedSource source, double column, double row) {
+    Point at = new Point(LEFT_M + column * SPACING_M, NEAREST_M + row * SPACING_M, 0);
+    double geometry = geometry(source, at);
+    return geometry > 0 ? Math.max(DARK, Stops.ofRatio(geometry / before).value()) : DARK;
   }
 
   /** The parts of a line that lie clear of the box's own plane, where all lines run together. */

@@ -29,9 +29,6 @@ public final class ImportJobs {
   /** For so long a server is believed to live after it said so. */
   public static final Duration BELIEVED = Duration.ofSeconds(15);
 
-  private static final String ENDED_WITH_ITS_SERVER =
-      "It ended with the server that had received it, and nothing was brought in. Send the archive"
-          + " again.";
   private static final Field<Instant> AT_THIS_MOMENT =
       field("clock_timestamp()", IMPORT_JOB.ALIVE_UNTIL.getDataType());
 
@@ -91,7 +88,7 @@ public final class ImportJobs {
    *
    * @param plan as its server wrote it down
    * @param faults the same
-   * @param trouble why nothing was brought in, in a sentence
+   * @param trouble why nothing was brought in, the same
    */
   public record Standing(
       Step step,
@@ -153,9 +150,13 @@ public final class ImportJobs {
         .execute();
   }
 
-  /** One that began after a moment, as it is told at last. */
-  public Optional<Job> find(String id, Instant after) {
-    settle(id);
+  /**
+   * One that began after a moment, as it is told at last.
+   *
+   * @param ended the trouble of one whose server has gone
+   */
+  public Optional<Job> find(String id, Instant after, String ended) {
+    settle(id, ended);
     return in.sql()
         .selectFrom(IMPORT_JOB)
         .where(is(id))
@@ -167,16 +168,14 @@ public final class ImportJobs {
    * Ends one whose server is not believed to live. It waits for a commit that is under way, so what
    * is told of it never turns out otherwise.
    */
-  private void settle(String id) {
+  private void settle(String id, String ended) {
     if (in.sql().fetchExists(IMPORT_JOB, is(id).and(isOpen()).andNot(lives()))) {
       Condition isKept = IMPORT_JOB.STATE.eq(Step.COMMITTING.word());
       in.sql()
           .update(IMPORT_JOB)
           .set(IMPORT_JOB.STATE, when(isKept, Step.IMPORTED.word()).otherwise(Step.FAILED.word()))
           .set(IMPORT_JOB.DONE, when(isKept, IMPORT_JOB.TOTAL).otherwise(IMPORT_JOB.DONE))
-          .set(
-              IMPORT_JOB.TROUBLE,
-              when(isKept, DSL.castNull(SQLDataType.CLOB)).otherwise(ENDED_WITH_ITS_SERVER))
+          .set(IMPORT_JOB.TROUBLE, when(isKept, DSL.castNull(SQLDataType.CLOB)).otherwise(ended))
           .set(IMPORT_JOB.IS_ORDERED, false)
           .where(is(id))
           .and(isOpen())

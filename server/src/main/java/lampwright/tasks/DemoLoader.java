@@ -15,10 +15,16 @@ import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import lampwright.language.Language;
+import lampwright.language.LengthUnit;
+import lampwright.language.Notation;
+import lampwright.language.PhraseFiles;
+import lampwright.language.StopFraction;
 import lampwright.setup.SetupId;
 import lampwright.store.Database;
 import lampwright.store.Setups;
 import lampwright.tasks.DemoStudio.Part;
+import lampwright.wording.Wording;
 
 /**
  * Brings the demo's files into its studio as an archive, by the task that every owner has. What is
@@ -71,13 +77,21 @@ public final class DemoLoader {
       if (told.state() != Importing.State.IMPORTED && !isThere(people.owner(), part)) {
         throw new IllegalStateException(
             "The demo could not be brought in: %s %s"
-                .formatted(told.trouble().orElse(""), told.faults()));
+                .formatted(told.trouble().map(DemoLoader::words).orElse(""), told.faults()));
       }
     } catch (IOException e) {
       throw new UncheckedIOException("The demo's archive could not be put together", e);
     } finally {
       Spool.closeAll(afterwards);
     }
+  }
+
+  /** For who runs the server. */
+  private static String words(ImportTrouble trouble) {
+    return new Wording(
+            new Notation(
+                PhraseFiles.read(Language.ENGLISH), LengthUnit.METRES, StopFraction.TENTHS))
+        .say(trouble.said());
   }
 
   private boolean isThere(Caller owner, Part part) {

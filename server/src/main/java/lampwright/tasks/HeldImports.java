@@ -108,6 +108,20 @@ final class HeldImports implements AutoCloseable {
     }
   }
 
+  /** How many are at work, or wait for somebody's word. */
+  int underWay() {
+    return (int) all().stream().filter(ImportJob::isWaiting).count();
+  }
+
+  /** Tells of one at once, where the database can be reached. */
+  void tellNow(ImportJob job) {
+    try {
+      tell(job);
+    } catch (RuntimeException e) {
+      LOG.warn("How far the import {} is will be told later: {}", job.id(), e.toString());
+    }
+  }
+
   /** Tells of one, and does what is heard. */
   void tell(ImportJob job) {
     ImportJobs.Standing now = job.standing();

@@ -50,14 +50,14 @@ record ImportChecking(Database database, PictureAdding adding) {
     } catch (Unsound unsound) {
       job.faulty(unsound.faults());
     } catch (Refused refused) {
-      job.failed(refused, sentence(refused));
+      job.failed(refused);
     } catch (NotEntered e) {
-      job.failed("You do not belong to the studio any more.");
+      job.failed(ImportTrouble.of(ImportTrouble.Why.NO_MEMBER));
     } catch (ImportJob.Stopped stopped) {
       job.failed(job.whyStopped());
     } catch (RuntimeException | Error e) {
       LOG.error("Checking the import {} failed", job.id(), e);
-      job.failed("The archive could not be checked. It is our fault; send it again later.");
+      job.failed(ImportTrouble.of(ImportTrouble.Why.NOT_CHECKED));
     } finally {
       if (!sound) {
         job.letFilesGo();
@@ -77,14 +77,6 @@ record ImportChecking(Database database, PictureAdding adding) {
   /** The same by what the archive is of. */
   static void mayBring(StudioTransaction in, Summary.What what) {
     Leave.ask(in, what == Summary.What.STUDIO ? Permission.MOVE_STUDIO : Permission.WRITE_SETUPS);
-  }
-
-  static String sentence(Refused refused) {
-    return switch (refused.refusal()) {
-      case Refusal.Clash(String what) -> what;
-      case Refusal.NotAllowed(String what) -> what;
-      default -> "The studio is no longer there for you.";
-    };
   }
 
   /** The file, the line and the place in it, as one pointer. */

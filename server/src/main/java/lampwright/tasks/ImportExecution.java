@@ -21,10 +21,12 @@ import lampwright.store.Gear;
 import lampwright.store.ImportJobs;
 import lampwright.store.Kits;
 import lampwright.store.Locations;
+import lampwright.store.NotEntered;
 import lampwright.store.Pictures;
 import lampwright.store.PicturesUnavailable;
 import lampwright.store.StoredPicture;
 import lampwright.store.StudioTransaction;
+import lampwright.tasks.ImportTrouble.Why;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -41,8 +43,6 @@ record ImportExecution(
     Clock clock) {
 
   private static final Duration WAIT_FOR_INDEX = Duration.ofSeconds(30);
-  private static final String CHANGED =
-      "Somebody changed what the archive would change. Send it again.";
   private static final Logger LOG = LoggerFactory.getLogger(ImportExecution.class);
 
   /** How many steps it takes at most. */
@@ -106,13 +106,14 @@ record ImportExecution(
     ImportChecking.mayBring(in, planned.archive());
     Fates now = Fates.find(in, planned.archive(), job.clashes());
     if (!now.of().equals(planned.of())) {
-      throw new Refused(new Refusal.Clash(CHANGED));
+      throw new ImportJob.Failed(Why.CHANGED_MEANWHILE);
     }
     Map<SetupId, Integer> setups = new Arriving(in, now, copied, files, ids, job::stepOn).write();
     mustBeWhole(in, planned.archive());
-    mustNotBeTooMany("kits", new Kits(in).count(), KitKeeping.MOST_KITS);
-    mustNotBeTooMany("pieces of gear", new Gear(in).count(), GearKeeping.MOST_GEAR);
-    mustNotBeTooMany("locations", new Locations(in).count(), LocationKeeping.MOST_LOCATIONS);
+    mustNotBeTooMany(Why.TOO_MANY_KITS, new Kits(in).count(), KitKeeping.MOST_KITS);
+    mustNotBeTooMany(Why.TOO_MUCH_GEAR, new Gear(in).count(), GearKeeping.MOST_GEAR);
+    mustNotBeTooMany(
+        Why.TOO_MANY_LOCATIONS, new Locations(in).count(), LocationKeeping.MOST_LOCATIONS);
     job.commit();
     // What others were told of it decides: who stopped it elsewhere finds nothing done.
     if (!new ImportJobs(in).commit(job.id(), job.server())) {
@@ -124,8 +125,7 @@ record ImportExecution(
   /** Another server on the same place may have taken a file away before this one held them all. */
   private void mustStillBeThere(Set<String> hashes) {
     if (!upkeep.originals(hashes).keySet().containsAll(hashes)) {
-      throw new Refused(
-          new Refusal.Clash("A picture's file was taken away meanwhile. Send the archive again."));
+      throw new ImportJob.Failed(Why.PICTURE_TAKEN_AWAY);
     }
   }
 
@@ -138,20 +138,14 @@ record ImportExecution(
                   !Stock.of(in, List.of(kit.written())).whole(kit.written()).problems().isEmpty())
           .ifPresent(
               kit -> {
-                throw new Refused(
-                    new Refusal.Clash(
-                        "With the gear that is here the kit \"%s\" would be no whole one."
-                            .formatted(kit.written().name())));
+                throw new ImportJob.Failed(Why.KIT_NOT_WHOLE, kit.written().name());
               });
     }
   }
 
-  private static void mustNotBeTooMany(String what, int count, int most) {
+  private static void mustNotBeTooMany(Why why, int count, int most) {
     if (count > most) {
-      throw new Refused(
-          new Refusal.Clash(
-              "The studio would have %d %s, and at most %d are kept."
-                  .formatted(count, what, most)));
+      throw new ImportJob.Failed(why, count, most);
     }
   }
 
@@ -165,17 +159,19 @@ record ImportExecution(
         });
   }
 
-  private static String why(ImportJob job, Throwable thrown) {
+  private static ImportTrouble why(ImportJob job, Throwable thrown) {
     return switch (thrown) {
       case ImportJob.Stopped _ -> job.whyStopped();
-      case Refused refused -> ImportChecking.sentence(refused);
-      case DatabaseUnavailable _ ->
-          "The database was lost. Send the archive again: its plan says whether it came in.";
-      case PicturesUnavailable _ -> "The store of pictures was lost. Send the archive again.";
-      case RuntimeException failure when Clashing.is(failure) -> CHANGED;
+      case ImportJob.Failed failed -> failed.trouble();
+      case Refused refused -> ImportTrouble.of(refused.refusal());
+      case NotEntered _ -> ImportTrouble.of(Why.NO_MEMBER);
+      case DatabaseUnavailable _ -> ImportTrouble.of(Why.DATABASE_LOST);
+      case PicturesUnavailable _ -> ImportTrouble.of(Why.PICTURES_LOST);
+      case RuntimeException failure when Clashing.is(failure) ->
+          ImportTrouble.of(Why.CHANGED_MEANWHILE);
       default -> {
         LOG.error("The import {} failed", job.id(), thrown);
-        yield "The archive could not be brought in. Send it again: its plan says what is here.";
+        yield ImportTrouble.of(Why.NOT_BROUGHT_IN);
       }
     };
   }

@@ -19,11 +19,6 @@ final class ImportJob {
 
   private static final Logger LOG = LoggerFactory.getLogger(ImportJob.class);
 
-  private static final String STOPPED = "It was stopped, and nothing was brought in.";
-  private static final String ENDED =
-      "The server that had received it was stopped, and nothing was brought in. Send the archive"
-          + " again.";
-
   private final String id;
   private final String server;
   private final StudioId studio;
@@ -38,11 +33,11 @@ final class ImportJob {
   private int done;
   private int total;
   private boolean isStopped;
-  private String whyStopped = STOPPED;
+  private ImportTrouble.Why whyStopped = ImportTrouble.Why.STOPPED;
   private List<Fault> faults = List.of();
   private @Nullable ImportPlan plan;
   private @Nullable Archive archive;
-  private @Nullable String trouble;
+  private @Nullable ImportTrouble trouble;
   private @Nullable Refused refused;
 
   ImportJob(
@@ -68,6 +63,22 @@ final class ImportJob {
 
     Stopped() {
       super("An import was stopped", null, false, false);
+    }
+  }
+
+  /** It cannot be brought in as it is. */
+  static final class Failed extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final transient ImportTrouble trouble;
+
+    Failed(ImportTrouble.Why why, Object... parts) {
+      super(why.name(), null, false, false);
+      this.trouble = ImportTrouble.of(why, parts);
+    }
+
+    ImportTrouble trouble() {
+      return trouble;
     }
   }
 
@@ -158,15 +169,15 @@ final class ImportJob {
     state = Importing.State.FAULTY;
   }
 
-  synchronized void failed(String why) {
+  synchronized void failed(ImportTrouble why) {
     trouble = why;
     state = Importing.State.FAILED;
   }
 
   /** The same where the member may not do it. */
-  synchronized void failed(Refused reason, String why) {
+  synchronized void failed(Refused reason) {
     refused = reason;
-    failed(why);
+    failed(ImportTrouble.of(reason.refusal()));
   }
 
   synchronized Optional<Refused> refused() {
@@ -195,17 +206,17 @@ final class ImportJob {
     done = total;
   }
 
-  /** Why it was stopped, in a sentence. */
-  synchronized String whyStopped() {
-    return whyStopped;
+  /** Why it was stopped. */
+  synchronized ImportTrouble whyStopped() {
+    return ImportTrouble.of(whyStopped);
   }
 
   /** Ends it with the server; what is being kept at this moment is still kept. */
   synchronized void endWithServer() {
     if (stop()) {
-      whyStopped = ENDED;
+      whyStopped = ImportTrouble.Why.ENDED_WITH_ITS_SERVER;
       if (state == Importing.State.PLANNED) {
-        failed(ENDED);
+        failed(whyStopped());
       }
     }
   }
@@ -248,7 +259,7 @@ final class ImportJob {
         total,
         Optional.ofNullable(plan).map(ImportText::ofPlan),
         faults.isEmpty() ? Optional.empty() : Optional.of(ImportText.ofFaults(faults)),
-        Optional.ofNullable(trouble));
+        Optional.ofNullable(trouble).map(ImportText::ofTrouble));
   }
 
   synchronized Importing.Told told() {

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import lampwright.archive.ArchiveKind;
 import lampwright.archive.Fault;
 import lampwright.archive.Summary;
 import lampwright.document.Json;
 import org.jspecify.annotations.Nullable;
 
-/** Plan and faults of an import as text, in which one server tells the others of them. */
+/** Plan, faults and trouble of an import as text, in which one server tells the others of them. */
 final class ImportText {
 
   private ImportText() {}
@@ -85,6 +86,22 @@ final class ImportText {
     return rows(Json.parse(text)).stream()
         .map(of -> new Fault(text(of.get(0)), number(of, 1), text(of.get(2)), text(of.get(3))))
         .toList();
+  }
+
+  static String ofTrouble(ImportTrouble trouble) {
+    return Json.print(List.of(trouble.why().name(), trouble.parts()));
+  }
+
+  /** Another server may be of another version, with reasons of its own. */
+  static ImportTrouble trouble(String text) {
+    try {
+      List<?> row = list(Json.parse(text));
+      return new ImportTrouble(
+          ImportTrouble.Why.valueOf(text(row.getFirst())),
+          list(row.getLast()).stream().map(ImportText::text).toList());
+    } catch (Json.NotJson | IllegalArgumentException | NoSuchElementException e) {
+      return ImportTrouble.of(ImportTrouble.Why.NOT_BROUGHT_IN);
+    }
   }
 
   private static List<?> list(@Nullable Object of) {

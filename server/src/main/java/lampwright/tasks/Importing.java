@@ -1,10 +1,6 @@
 package lampwright.tasks;
 
-import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -27,10 +23,10 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * Brings archives in. An archive is received into a file, read and checked, and held against the
- * studio: that is its plan, and nothing of it is in the catalogue yet. Carrying it out puts the
- * pictures into their places first and then writes everything in one transaction; whoever stops it
- * before that is kept finds nothing done.
+ * Brings archives in. An archive is received, checked and planned ({@link ImportReceiving}), and
+ * nothing of it is in the catalogue yet. Carrying it out puts the pictures into their places first
+ * and then writes everything in one transaction; whoever stops it before that is kept finds nothing
+ * done.
  *
  * <p>Each server on the database can be asked about an import and can order what becomes of it. The
  * archive stays where it was received; when that server ends, so does what it had not brought in.
@@ -40,23 +36,20 @@ public final class Importing implements AutoCloseable {
   /** The most bytes of an archive. */
   public static final long MOST_BYTES = Limits.USUAL.bytes();
 
-  private static final int MOST_WAITING_OF_STUDIO = 3;
-  private static final int MOST_WAITING = 12;
-  private static final Duration KEPT = Duration.ofHours(24);
   private static final Duration ANSWERED_WITHIN = Duration.ofSeconds(20);
   private static final Duration ENDING = Duration.ofSeconds(10);
+  private static final String ENDED =
+      ImportText.ofTrouble(ImportTrouble.of(ImportTrouble.Why.ENDED_WITH_ITS_SERVER));
   private static final Duration LATER = Duration.ofMinutes(1);
   private static final Duration ORDER_TAKEN = Duration.ofSeconds(8);
   private static final Duration BETWEEN_LOOKS = Duration.ofMillis(100);
   private static final Logger LOG = LoggerFactory.getLogger(Importing.class);
 
   private final Database database;
-  private final ImportChecking checking;
   private final ImportExecution execution;
-  private final Ids ids;
-  private final Path folder;
   private final String server;
   private final HeldImports held;
+  private final ImportReceiving receiving;
 
   /**
    * @param folder for archives that have come; what is in it from before goes
@@ -70,12 +63,12 @@ public final class Importing implements AutoCloseable {
       Clock clock,
       Path folder) {
     this.database = database;
-    this.checking = new ImportChecking(database, adding);
     this.execution = new ImportExecution(database, cataloguing, upkeep, adding, ids, clock);
-    this.ids = ids;
-    this.folder = Spool.emptied(folder);
     this.server = ids.next();
     this.held = new HeldImports(database, this::carryOutAsOrdered);
+    ImportChecking checking = new ImportChecking(database, adding);
+    this.receiving =
+        new ImportReceiving(database, checking, held, ids, server, Spool.emptied(folder));
     held.start();
   }
 
@@ -91,7 +84,7 @@ public final class Importing implements AutoCloseable {
 
   /** How many imports this server holds that are at work, or wait for somebody's word. */
   public int underWay() {
-    return (int) held.all().stream().filter(ImportJob::isWaiting).count();
+    return held.underWay();
   }
 
   /** How far an import is. */
@@ -111,7 +104,7 @@ public final class Importing implements AutoCloseable {
    * @param done of so many steps
    * @param plan empty until it has been checked
    * @param faults why it cannot be brought in
-   * @param trouble why it was not brought in, in a sentence
+   * @param trouble why it was not brought in
    */
   public record Told(
       String id,
@@ -122,7 +115,7 @@ public final class Importing implements AutoCloseable {
       int total,
       Optional<ImportPlan> plan,
       List<Fault> faults,
-      Optional<String> trouble) {}
+      Optional<ImportTrouble> trouble) {}
 
   /**
    * Whether a member may bring anything in; asked before the bytes are taken.
@@ -155,89 +148,7 @@ public final class Importing implements AutoCloseable {
 
   ImportJob accept(Caller caller, StudioId studio, Clashes clashes, InputStream body) {
     askToImport(caller, studio);
-    forgetOld();
-    ImportJob job = waiting(caller, studio, clashes);
-    boolean received = false;
-    try {
-      save(body, job.file());
-      received = true;
-    } finally {
-      if (!received) {
-        forget(job);
-        job.letFilesGo();
-      }
-    }
-    Thread.ofVirtual()
-        .name("import-check-" + job.id())
-        .start(
-            () -> {
-              try {
-                checking.check(job);
-                // Before anybody is told here: they may ask another server next.
-                tellNow(job);
-              } finally {
-                job.checked().countDown();
-              }
-            });
-    return job;
-  }
-
-  private synchronized ImportJob waiting(Caller caller, StudioId studio, Clashes clashes) {
-    if (underWay() >= MOST_WAITING) {
-      throw Refused.unavailable(LATER);
-    }
-    String id = ids.next();
-    Path own = folder.resolve(id);
-    ImportJob job = new ImportJob(id, server, studio, caller, clashes, database.now(), own);
-    database.inStudio(
-        studio,
-        caller.asker(),
-        in -> {
-          ImportJobs all = new ImportJobs(in);
-          all.hold();
-          all.forget(in.now().minus(KEPT));
-          if (all.countOpen() >= MOST_WAITING_OF_STUDIO) {
-            throw new Refused(
-                new Refusal.Clash(
-                    "%d imports of the studio wait already. Discard one first."
-                        .formatted(MOST_WAITING_OF_STUDIO)));
-          }
-          all.begin(id, in.person(), server, clashes.name().toLowerCase(Locale.ROOT), job.begun());
-          return id;
-        });
-    held.add(job);
-    try {
-      Files.createDirectories(own);
-    } catch (IOException e) {
-      forget(job);
-      throw new UncheckedIOException(e);
-    }
-    return job;
-  }
-
-  private static void save(InputStream body, Path file) {
-    try (OutputStream out = Files.newOutputStream(file)) {
-      byte[] piece = new byte[1 << 16];
-      long bytes = 0;
-      for (int some = read(body, piece); some >= 0; some = read(body, piece)) {
-        bytes += some;
-        if (bytes > Limits.USUAL.bytes()) {
-          throw new Refused(new Refusal.TooLarge(Limits.USUAL.bytes()));
-        }
-        out.write(piece, 0, some);
-      }
-    } catch (IOException e) {
-      LOG.error("An archive could not be written into its folder", e);
-      throw Refused.unavailable(LATER);
-    }
-  }
-
-  private static int read(InputStream body, byte[] piece) {
-    try {
-      return body.read(piece);
-    } catch (IOException e) {
-      throw Refused.notReadable("The archive ended before it was complete. Send it again.");
-    }
+    return receiving.accept(caller, studio, clashes, body);
   }
 
   /** Faults that are found soon are the answer; of a large archive they are told later. */
@@ -252,11 +163,11 @@ public final class Importing implements AutoCloseable {
     }
     Told told = job.told();
     if (told.state() == State.FAULTY) {
-      forget(job);
+      receiving.forget(job);
       throw Refused.invalid(told.faults().stream().map(ImportChecking::problem).toList());
     }
     if (told.state() == State.FAILED) {
-      forget(job);
+      receiving.forget(job);
       throw job.refused().orElseGet(() -> Refused.unavailable(LATER));
     }
     return told;
@@ -278,7 +189,7 @@ public final class Importing implements AutoCloseable {
         in -> {
           Role role = Leave.ask(in, Permission.WRITE_SETUPS);
           return new ImportJobs(in)
-              .find(id, in.now().minus(KEPT))
+              .find(id, in.now().minus(ImportReceiving.KEPT), ENDED)
               .filter(
                   job -> role.may(Permission.MOVE_STUDIO) || job.by().equals(caller.person().id()))
               .orElseThrow(Refused::notFound);
@@ -303,7 +214,7 @@ public final class Importing implements AutoCloseable {
         kept.total(),
         kept.plan().map(ImportText::plan),
         kept.faults().map(ImportText::faults).orElse(List.of()),
-        kept.trouble());
+        kept.trouble().map(ImportText::trouble));
   }
 
   private static Clashes clashes(ImportJobs.Job job) {
@@ -346,7 +257,7 @@ public final class Importing implements AutoCloseable {
         .start(
             () -> {
               execution.carryOut(job, archive, fates);
-              tellNow(job);
+              held.tellNow(job);
             });
     return job.told();
   }
@@ -356,7 +267,7 @@ public final class Importing implements AutoCloseable {
     try {
       var _ = startHere(job.by(), job);
     } catch (Refused refused) {
-      String why = ImportChecking.sentence(refused);
+      String why = sentence(refused);
       database.inStudioForUpkeep(
           job.studio(),
           in -> {
@@ -364,6 +275,14 @@ public final class Importing implements AutoCloseable {
             return why;
           });
     }
+  }
+
+  private static String sentence(Refused refused) {
+    return switch (refused.refusal()) {
+      case Refusal.Clash(String what) -> what;
+      case Refusal.NotAllowed(String what) -> what;
+      default -> "The studio is no longer there for you.";
+    };
   }
 
   private Told order(Caller caller, StudioId studio, ImportJobs.Job found) {
@@ -402,14 +321,6 @@ public final class Importing implements AutoCloseable {
               throw new Refused(new Refusal.Clash(why));
             });
     return told(now);
-  }
-
-  private void tellNow(ImportJob job) {
-    try {
-      held.tell(job);
-    } catch (RuntimeException e) {
-      LOG.warn("How far the import {} is will be told later: {}", job.id(), e.toString());
-    }
   }
 
   private static Refused notPlanned(Told told) {
@@ -457,7 +368,7 @@ public final class Importing implements AutoCloseable {
             job -> {
               var _ = job.stop();
               awaitEnd(job);
-              letGo(job);
+              receiving.letGo(job);
             });
   }
 
@@ -474,28 +385,6 @@ public final class Importing implements AutoCloseable {
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-    }
-  }
-
-  private void forgetOld() {
-    Instant before = database.now().minus(KEPT);
-    for (ImportJob job : held.all()) {
-      if (job.begun().isBefore(before) && !job.isAtWork()) {
-        forget(job);
-      }
-    }
-  }
-
-  private void forget(ImportJob job) {
-    var _ = database.inStudioForUpkeep(job.studio(), in -> new ImportJobs(in).discard(job.id()));
-    letGo(job);
-  }
-
-  private void letGo(ImportJob job) {
-    held.remove(job);
-    // Where it is at work still, the files go when that ends.
-    if (!job.isAtWork()) {
-      job.letFilesGo();
     }
   }
 

@@ -226,15 +226,18 @@ final class EngineDoubles {
         placed().stream().map(source -> new MappedLight(source, new CandelaSeconds(900))).toList();
     for (Receptor receptor :
         List.of(new Receptor.Flat(UnitVector.TOWARD_CAMERA), new Receptor.TowardSource())) {
-      double[] levels =
-          ReadingMap.of(plane, lights, new LuxSeconds(1), receptor)
-              .levelsInStops(new LuxSeconds(80));
+      ReadingMap map = ReadingMap.of(plane, lights, new LuxSeconds(1), receptor);
+      LuxSeconds required = new LuxSeconds(80);
+      double[] levels = map.levelsInStops(required);
       for (double level : levels) {
         print("map", level);
       }
       for (Contour contour :
           Contours.of(levels, plane.columns(), plane.rows(), 0.35, List.of(-4.0, -2.0, 0.0))) {
         contour.vertices().forEach(vertex -> print("contour", vertex.xM() - vertex.yM()));
+      }
+      for (Contour contour : map.contours(required, List.of(new Stops(-3), new Stops(-1)))) {
+        contour.vertices().forEach(vertex -> print("sought", vertex.xM() - vertex.yM()));
       }
     }
   }

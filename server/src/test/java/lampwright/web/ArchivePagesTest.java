@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.Map;
 import lampwright.TestHouse;
@@ -56,6 +57,11 @@ class ArchivePagesTest {
   }
 
   private HttpResponse<String> send(byte[] archive, String clashes) {
+    return send(browser, studio, archive, clashes);
+  }
+
+  private static HttpResponse<String> send(
+      Visitor browser, String studio, byte[] archive, String clashes) {
     String csrf =
         page(browser.get(studio + "/archive")).expectFirst("form.form input[name=csrf]").val();
     ByteArrayOutputStream body = new ByteArrayOutputStream();
@@ -89,6 +95,10 @@ class ArchivePagesTest {
 
   /** Looks again, as the page offers, until nothing is being done. */
   private Document untilDone(String place) {
+    return untilDone(browser, place);
+  }
+
+  private static Document untilDone(Visitor browser, String place) {
     long end = System.nanoTime() + 60_000_000_000L;
     Document page = page(browser.get(place));
     while (!page.select("[data-progress]").isEmpty()) {
@@ -127,6 +137,36 @@ class ArchivePagesTest {
     assertFalse(faulty.select(".problems li").isEmpty());
     assertEquals(studio + "/archive", place(press(faulty.expectFirst("form[action$=removal]"))));
     assertEquals(404, browser.get(place).statusCode());
+  }
+
+  @Test
+  void whyNothingCameInIsToldInTheReadersLanguage() throws SQLException {
+    String place = place(send(setup, "copy"));
+    assertEquals("Planned", untilDone(place).expectFirst("#state").text());
+    // As if its server had not said for a while that it lives.
+    house
+        .database()
+        .sqlAsSuperuser(
+            "update lampwright.import_job set alive_until = now() - interval '1 minute' where id ="
+                + " '%s' returning id".formatted(place.substring(place.lastIndexOf('/') + 1)));
+    String english = page(browser.get(place)).expectFirst(".import-state .lead").text();
+    assertTrue(english.startsWith("It ended with the server that had received it"), english);
+    Document german = page(browser.with("Accept-Language", "de").get(place));
+    assertEquals("Nicht hereingeholt", german.expectFirst("#state").text());
+    String why = german.expectFirst(".import-state .lead").text();
+    assertTrue(why.startsWith("Es endete mit dem Server, der es empfangen hatte"), why);
+    Object told = Visitor.object(browser.with("Accept-Language", "de").get("/api" + place));
+    assertEquals(english, Told.at(told, "trouble"), "programs read English");
+  }
+
+  @Test
+  void whoMayNotBringAStudioInIsToldSoInTheirLanguage() throws SQLException {
+    byte[] whole = house.withToken("owner@demo.example").bytes(DEMO + "/archive").body();
+    Visitor author = house.signedIn("author@demo.example").with("X-CSRF-Token", "");
+    String place = place(send(author, "/studios/demo", whole, "keep"));
+    Visitor german = author.with("Accept-Language", "de");
+    String why = untilDone(german, place).expectFirst(".import-state .lead").text();
+    assertTrue(why.startsWith("Ihre Rolle im Studio reicht dafür nicht"), why);
   }
 
   @Test

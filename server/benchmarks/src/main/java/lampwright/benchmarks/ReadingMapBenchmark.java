@@ -14,6 +14,7 @@ import lampwright.engine.map.MappedLight;
 import lampwright.engine.map.ReadingMap;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.Stops;
 import lampwright.setup.Light;
 import lampwright.setup.SetupDocument;
 import lampwright.setup.figures.LightComputation;
@@ -49,6 +50,7 @@ public class ReadingMapBenchmark {
   private static final int EVERY = 10;
   private static final double NEAR_M = 1;
   private static final LuxSeconds AMBIENT = new LuxSeconds(0);
+  private static final LuxSeconds REQUIRED = new LuxSeconds(78);
   private static final List<Double> LEVELS = List.of(-6.0, -5.0, -4.0, -3.0, -2.0, -1.0, 0.0, 1.0);
 
   /** How the meter is held over the plane. */
@@ -70,6 +72,7 @@ public class ReadingMapBenchmark {
   private Receptor receptor = new Receptor.TowardSource();
   private int pieces = 1;
   private double[] levels = new double[0];
+  private ReadingMap map = ReadingMap.of(plane, lights, AMBIENT, receptor);
 
   @Setup
   public void take() {
@@ -90,7 +93,8 @@ public class ReadingMapBenchmark {
       lights.add(mapped);
       faces.add(NaiveFace.of(mapped));
     }
-    levels = map().levelsInStops(new LuxSeconds(78));
+    map = map();
+    levels = map.levelsInStops(REQUIRED);
     if (held == Held.UP || held == Held.TOWARD_CAMERA) {
       fitPieces();
     }
@@ -158,5 +162,11 @@ public class ReadingMapBenchmark {
   @Benchmark
   public List<Contour> contoursOfEightLevels() {
     return Contours.of(levels, POINTS, POINTS, 10.0 / (POINTS - 1), LEVELS);
+  }
+
+  /** The same, each crossing sought in the light itself. */
+  @Benchmark
+  public List<Contour> contoursOfEightLevelsSought() {
+    return map.contours(REQUIRED, LEVELS.stream().map(Stops::new).toList());
   }
 }

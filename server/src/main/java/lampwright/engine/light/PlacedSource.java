@@ -24,7 +24,7 @@ public record PlacedSource(EmittingFace face, Spread spread, Pose pose) {
    * face there is none; nearer than a millimetre to a point source counts as a millimetre.
    */
   public double geometryAt(Point at, Receptor receptor) {
-    return geometryAt(field(), frame(), at, receptor);
+    return new PreparedSource(field(), frame()).geometryAt(at, receptor);
   }
 
   /** Returns the source's own axes, for many points. */
@@ -50,35 +50,5 @@ public record PlacedSource(EmittingFace face, Spread spread, Pose pose) {
     double sampled = LightField.of(face, spread).flat(0, 0, distance.value(), 0, 0, -1);
     // So close to a face of a narrow beam that no sample aims here: the beam seen whole, its limit.
     return sampled > 0 ? sampled : spread.solidAngleSr() / face.area().value();
-  }
-
-  private static double geometryAt(
-      LightField field, SourceFrame frame, Point at, Receptor receptor) {
-    double x = frame.rightOf(at.x(), at.y(), at.z());
-    double y = frame.upOf(at.x(), at.y(), at.z());
-    double z = frame.beforeOf(at.x(), at.y(), at.z());
-    return switch (receptor) {
-      case Receptor.TowardSource _ -> field.towardSource(x, y, z);
-      case Receptor.Flat flat -> {
-        UnitVector n = flat.normal();
-        yield field.flat(
-            x,
-            y,
-            z,
-            frame.alongRight(n.x(), n.y(), n.z()),
-            frame.alongUp(n.x(), n.y(), n.z()),
-            frame.alongAxis(n.x(), n.y(), n.z()));
-      }
-      case Receptor.Dome dome -> {
-        UnitVector n = dome.axis();
-        yield field.dome(
-            x,
-            y,
-            z,
-            frame.alongRight(n.x(), n.y(), n.z()),
-            frame.alongUp(n.x(), n.y(), n.z()),
-            frame.alongAxis(n.x(), n.y(), n.z()));
-      }
-    };
   }
 }

@@ -2,15 +2,20 @@ package lampwright.engine.map;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import lampwright.engine.map.Contour.Vertex;
 import lampwright.engine.unit.Bounds;
 
 /**
- * Contours of a grid of values by marching squares: the values run straight along each side of a
- * cell, a saddle is joined or parted by the mean of its corners, a value exactly at a level counts
- * as above it (source derived). Lines of different levels never cross. The order is always the
- * same: level by level as given, open lines before closed ones.
+ * Contours of a grid of values by marching squares: a saddle is joined or parted by the mean of its
+ * corners, a value exactly at a level counts as above it (source derived). The values run straight
+ * along each side of a cell; or where they are known between the nodes too, a line crosses a side
+ * where they do, also where they leap. Lines of different levels never cross. The order is always
+ * the same: level by level as given, open lines before closed ones.
  */
 public final class Contours {
 
@@ -19,24 +24,54 @@ public final class Contours {
 
   private static final int NONE = -1;
 
+  /** A side in so many parts: in one of them a crossing is found, and straight within it. */
+  private static final int PARTS = 64;
+
   private final double[] values;
   private final int columns;
   private final int rows;
   private final double spacingM;
+  private final Optional<Between> between;
+
+  /** What was asked between the nodes, by side and part: levels that meet at a leap ask alike. */
+  private final Map<Long, Double> asked = new HashMap<>();
 
   /** Sides of cells along the rows come first in the numbering of sides. */
   private final int sidesAlongRows;
 
-  private Contours(double[] values, int columns, int rows, double spacingM) {
+  private Contours(
+      double[] values, int columns, int rows, double spacingM, Optional<Between> between) {
     this.values = values;
     this.columns = columns;
     this.rows = rows;
     this.spacingM = spacingM;
+    this.between = between;
     this.sidesAlongRows = (columns - 1) * rows;
   }
 
+  /** What the values of a grid are between its nodes. */
+  @FunctionalInterface
+  public interface Between {
+
+    /**
+     * Returns the value at a place; at a node nearly the grid's own.
+     *
+     * @param column from 0, with its fraction
+     * @param row likewise
+     */
+    double valueAt(double column, double row);
+
+    /**
+     * Returns where on the way from a node to its neighbour the values may leap, as shares of it:
+     * what is looked at first.
+     */
+    default List<Double> leaps(int column, int row, int toColumn, int toRow) {
+      return List.of();
+    }
+  }
+
   /**
-   * Returns the contours of all levels.
+   * Returns the contours of all levels, as if the values ran straight between the nodes.
    *
    * @param values row after row, each finite (not more than 1e300); where there is no light at all
    *     put a floor under the stops
@@ -47,6 +82,33 @@ public final class Contours {
    */
   public static List<Contour> of(
       double[] values, int columns, int rows, double spacingM, List<Double> levels) {
+    return of(values, columns, rows, spacingM, levels, Optional.empty());
+  }
+
+  /**
+   * Returns the contours of all levels; each crosses a side where the value between its nodes is
+   * the level, within a sixty-fourth of the side.
+   *
+   * @param values as above
+   * @param between asked where a line crosses a side, two to ten times each
+   */
+  public static List<Contour> of(
+      double[] values,
+      int columns,
+      int rows,
+      double spacingM,
+      List<Double> levels,
+      Between between) {
+    return of(values, columns, rows, spacingM, levels, Optional.of(between));
+  }
+
+  private static List<Contour> of(
+      double[] values,
+      int columns,
+      int rows,
+      double spacingM,
+      List<Double> levels,
+      Optional<Between> between) {
     Bounds.requireBetween("Columns", columns, "", 2, 1e4);
     Bounds.requireBetween("Rows", rows, "", 2, 1e4);
     Bounds.requirePositive("Spacing", spacingM, "m");
@@ -57,7 +119,7 @@ public final class Contours {
     for (double value : values) {
       Bounds.requireBetween("Value of the grid", value, "", -LARGEST, LARGEST);
     }
-    Contours grid = new Contours(values, columns, rows, spacingM);
+    Contours grid = new Contours(values, columns, rows, spacingM, between);
     List<Contour> found = new ArrayList<>();
     for (double level : levels) {
       Bounds.requireBetween("Level", level, "", -LARGEST, LARGEST);
@@ -176,9 +238,91 @@ public final class Contours {
     int row = alongRow ? side / (columns - 1) : rest / columns;
     double here = values[row * columns + column];
     double there = values[row * columns + column + (alongRow ? 1 : columns)];
-    double share = (level - here) / (there - here);
+    double share =
+        between
+            .map(known -> sought(known, side, column, row, alongRow, level))
+            .orElse((level - here) / (there - here));
     return alongRow
         ? new Vertex((column + share) * spacingM, row * spacingM)
         : new Vertex(column * spacingM, (row + share) * spacingM);
+  }
+
+  /**
+   * Returns where along a side the level is. For all levels the parts are the same, so that their
+   * lines keep apart even where they meet at a leap.
+   */
+  private double sought(
+      Between known, int side, int column, int row, boolean alongRow, double level) {
+    int toColumn = alongRow ? column + 1 : column;
+    int toRow = alongRow ? row : row + 1;
+    double here = values[row * columns + column];
+    Bracket bracket = new Bracket(here, values[toRow * columns + toColumn], level);
+    IntToDoubleFunction ask =
+        part ->
+            asked.computeIfAbsent(
+                (long) side * PARTS + part,
+                _ -> {
+                  double way = (double) part / PARTS;
+                  return known.valueAt(
+                      alongRow ? column + way : column, alongRow ? row : row + way);
+                });
+    for (double leap : known.leaps(column, row, toColumn, toRow)) {
+      bracket.narrow((int) (leap * PARTS), ask);
+      bracket.narrow((int) (leap * PARTS) + 1, ask);
+    }
+    for (int step = 1; !bracket.isNarrow(); step++) {
+      // Mostly the straight way is nearly right; halving now and then ends the search anyway.
+      bracket.narrow(step % 3 == 0 ? bracket.middle() : bracket.straight(), ask);
+    }
+    return bracket.crossing() / PARTS;
+  }
+
+  /** The parts of a side between which a level is crossed, and the values at both ends. */
+  private static final class Bracket {
+
+    private final double level;
+    private final boolean above;
+    private int from;
+    private int to = PARTS;
+    private double atFrom;
+    private double atTo;
+
+    Bracket(double here, double there, double level) {
+      this.level = level;
+      this.above = here >= level;
+      this.atFrom = here;
+      this.atTo = there;
+    }
+
+    boolean isNarrow() {
+      return to - from == 1;
+    }
+
+    int middle() {
+      return (from + to) / 2;
+    }
+
+    double crossing() {
+      return from + (to - from) * (level - atFrom) / (atTo - atFrom);
+    }
+
+    int straight() {
+      return Math.clamp((int) crossing(), from + 1, to - 1);
+    }
+
+    /** Looks between two parts; what lies not within is known already. */
+    void narrow(int part, IntToDoubleFunction ask) {
+      if (part <= from || part >= to) {
+        return;
+      }
+      double value = ask.applyAsDouble(part);
+      if (value >= level == above) {
+        from = part;
+        atFrom = value;
+      } else {
+        to = part;
+        atTo = value;
+      }
+    }
   }
 }

@@ -75,6 +75,11 @@ public record MapPlane(
 
   /** Returns a point of the grid; column and row from 0. */
   public Point at(int column, int row) {
+    return between(column, row);
+  }
+
+  /** Returns a place between the points of the grid likewise. */
+  Point between(double column, double row) {
     return corner
         .moved(along, length.value() * column / (columns - 1))
         .moved(up, height.value() * row / (rows - 1));

@@ -9,7 +9,6 @@ import lampwright.engine.light.Point;
 import lampwright.engine.light.Receptor;
 import lampwright.engine.light.UnitVector;
 import lampwright.engine.map.Contour;
-import lampwright.engine.map.Contours;
 import lampwright.engine.map.MapPlane;
 import lampwright.engine.map.MappedLight;
 import lampwright.engine.map.ReadingMap;
@@ -116,8 +115,7 @@ public record SetupMap(
     MapPlane plane = map.plane();
     double across = plane.length().value() / (plane.columns() - 1);
     double upward = plane.height().value() / (plane.rows() - 1);
-    List<Double> levels = at.stream().map(Stops::value).toList();
-    return Contours.of(levels(), plane.columns(), plane.rows(), 1, levels).stream()
+    return map.contours(required, at).stream()
         .map(contour -> line(contour, plane, across, upward))
         .toList();
   }

@@ -11,6 +11,7 @@ import lampwright.archive.ArchiveKind;
 import lampwright.archive.Fault;
 import lampwright.archive.Summary;
 import lampwright.tasks.ImportPlan;
+import lampwright.tasks.ImportTrouble;
 import lampwright.tasks.Importing;
 
 /** An import as programs read it. */
@@ -102,7 +103,7 @@ record ImportJson(
         new Steps(told.done(), told.total()),
         told.plan().map(Plan::of),
         told.faults().stream().map(FaultView::of).toList(),
-        told.trouble());
+        told.trouble().map(ImportTrouble::said).map(InEnglish::say));
   }
 
   private static String word(Enum<?> constant) {

@@ -92,7 +92,7 @@ public final class SetupApi {
       Optional<ParentJson> parent,
       Object document) {
 
-    static Setup of(String id, Glancing.Shown setup, String document) {
+    static Setup of(String id, Glancing.Shown setup, Object document) {
       return new Setup(
           id,
           setup.revision(),
@@ -101,18 +101,19 @@ public final class SetupApi {
           setup.standing().state().word(),
           setup.standing().archived(),
           setup.parent().map(ParentJson::of),
-          new RawValue(document));
+          document);
     }
 
     static Setup of(Catalogued setup) {
-      return new Setup(
+      return of(
           setup.id().text(),
-          setup.revision(),
-          setup.changedAt(),
-          setup.changedBy(),
-          setup.standing().state().word(),
-          setup.standing().archived(),
-          setup.parent().map(ParentJson::of),
+          new Glancing.Shown(
+              setup.revision(),
+              setup.changedAt(),
+              setup.changedBy(),
+              setup.standing(),
+              setup.parent(),
+              Optional.empty()),
           SetupDocument.FORM.writeObject(setup.document()));
     }
   }
@@ -318,7 +319,7 @@ public final class SetupApi {
       showNow(context, cataloguing.get(door.caller(context), studio(context), setup(context)));
       return;
     }
-    context.json(Setup.of(id, setup, document.get()));
+    context.json(Setup.of(id, setup, new RawValue(document.get())));
   }
 
   /** Puts another document in its place. */

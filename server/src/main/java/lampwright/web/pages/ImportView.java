@@ -24,6 +24,7 @@ record ImportView(Notation notation, Importing.Told told) {
 
   String sentence() {
     return told.trouble()
+        .map(trouble -> new Wording(notation).say(trouble.said()))
         .orElseGet(
             () ->
                 isBlocked()

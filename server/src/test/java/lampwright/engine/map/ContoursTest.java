@@ -117,6 +117,27 @@ final class ContoursTest {
     }
   }
 
+  @Test
+  void linesOfDifferentLevelsKeepApartAtALeapToo() {
+    Random random = new Random(SEED);
+    for (int trial = 0; trial < 20; trial++) {
+      double angle = random.nextDouble(0, 2 * Math.PI);
+      Contours.Between leap =
+          (x, y) -> before(angle, 0, x, y) >= 0 ? 4 - 0.1 * Math.hypot(x - 20, y - 20) : -20;
+      List<double[]> segments = new ArrayList<>();
+      for (Contour contour :
+          Contours.of(
+              grid(41, 41, leap::valueAt), 41, 41, 1, List.of(-2.0, 0.0, 1.0, 2.0, 3.3), leap)) {
+        addSegments(contour, segments);
+      }
+      for (double[] one : segments) {
+        for (double[] other : segments) {
+          assertFalse(one[4] < other[4] && cross(one, other), "seed " + SEED + ", trial " + trial);
+        }
+      }
+    }
+  }
+
   /** A border far below everything closes each line; then signed areas count cells above. */
   @Test
   void enclosedAreasAgreeWithCountingCells() {
@@ -147,6 +168,82 @@ final class ContoursTest {
       counted /= parts * parts;
       // Straight lines against hyperbolas of the cells: a hundredth of all is ample room.
       assertEquals(counted, enclosed, 0.01 * size * size, "seed " + SEED + ", trial " + trial);
+    }
+  }
+
+  /**
+   * Geometry: light that falls with the square of the distance, and none at all behind a leaning
+   * line, has a level along a circle and along a piece of that line.
+   */
+  @Test
+  void aLevelAtALeapRunsAlongTheLeapAndNotInSteps() {
+    Random random = new Random(SEED);
+    for (int trial = 0; trial < 40; trial++) {
+      double angle = random.nextDouble(0, 2 * Math.PI);
+      double off = random.nextDouble(-3, 3);
+      Contours.Between light =
+          (x, y) ->
+              before(angle, off, x, y) >= 0
+                  ? 2 * (Math.log(10 / Math.hypot(x - 20.3, y - 19.6)) / Math.log(2))
+                  : -20;
+      double[] values = grid(41, 41, light::valueAt);
+      List<Contour> found = Contours.of(values, 41, 41, 1, List.of(-1.0, 0.0, 1.0), light);
+      assertEquals(3, found.size());
+      for (Contour contour : found) {
+        double radius = 10 / Math.pow(2, contour.level() / 2);
+        String where = "seed " + SEED + ", trial " + trial + ", level " + contour.level();
+        assertTrue(contour.closed(), where);
+        for (int i = 0; i < contour.vertices().size(); i++) {
+          Vertex one = contour.vertices().get(i);
+          Vertex next = contour.vertices().get((i + 1) % contour.vertices().size());
+          assertEquals(0, offSegment(one, angle, off, radius), 0.03, where);
+          if (offChord(one, angle, off, radius) < 0.03
+              && offChord(next, angle, off, radius) < 0.03) {
+            Vertex middle = new Vertex((one.xM() + next.xM()) / 2, (one.yM() + next.yM()) / 2);
+            assertEquals(0, offSegment(middle, angle, off, radius), 0.03, where);
+          }
+        }
+      }
+    }
+  }
+
+  private static double before(double angle, double off, double x, double y) {
+    return (x - 20.3) * Math.cos(angle) + (y - 19.6) * Math.sin(angle) - off;
+  }
+
+  private static double offChord(Vertex vertex, double angle, double off, double radius) {
+    double along = (vertex.yM() - 19.6) * Math.cos(angle) - (vertex.xM() - 20.3) * Math.sin(angle);
+    double beyond = Math.max(0, Math.abs(along) - Math.sqrt(radius * radius - off * off));
+    return Math.hypot(before(angle, off, vertex.xM(), vertex.yM()), beyond);
+  }
+
+  /** How far a place is from the rim of a segment of a circle. */
+  private static double offSegment(Vertex vertex, double angle, double off, double radius) {
+    double offCircle = Math.abs(Math.hypot(vertex.xM() - 20.3, vertex.yM() - 19.6) - radius);
+    boolean behind = before(angle, off, vertex.xM(), vertex.yM()) < -0.03;
+    double chord = offChord(vertex, angle, off, radius);
+    return behind ? chord : Math.min(offCircle, chord);
+  }
+
+  /** Light that grows with the distance from a line has its levels along parallels to the line. */
+  @Test
+  void levelsWhereLightGoesToNothingAreAsStraightAsTheyShouldBe() {
+    Random random = new Random(SEED);
+    for (int trial = 0; trial < 40; trial++) {
+      double angle = random.nextDouble(0, 2 * Math.PI);
+      Contours.Between light =
+          (x, y) -> Math.max(-20, Math.log(Math.max(1e-9, before(angle, 0, x, y))) / Math.log(2));
+      double[] values = grid(41, 41, light::valueAt);
+      for (Contour line :
+          Contours.of(values, 41, 41, 1, List.of(-4.0, -3.0, -2.0, -1.0, 0.0, 1.0, 2.0), light)) {
+        for (Vertex vertex : line.vertices()) {
+          assertEquals(
+              Math.pow(2, line.level()),
+              before(angle, 0, vertex.xM(), vertex.yM()),
+              0.03,
+              "seed " + SEED + ", trial " + trial + ", level " + line.level());
+        }
+      }
     }
   }
 

@@ -22,6 +22,7 @@ import lampwright.engine.unit.CandelaSeconds;
 import lampwright.engine.unit.Degrees;
 import lampwright.engine.unit.LuxSeconds;
 import lampwright.engine.unit.Metres;
+import lampwright.engine.unit.Stops;
 import org.junit.jupiter.api.Test;
 
 final class ReadingMapTest {
@@ -163,6 +164,63 @@ final class ReadingMapTest {
       }
     }
     assertTrue(lit > 100, "lit " + lit);
+  }
+
+  /**
+   * A right contour, by one point after the other: at most a fortieth of a cell from it there is
+   * more light on one side than on the other.
+   */
+  @Test
+  void contoursPassWhereTheLightIsAtTheLevelAlsoWhereThePlaneCutsALeaningFace() {
+    Random random = new Random(SEED);
+    int leaps = 0;
+    for (int trial = 0; trial < 24; trial++) {
+      double bearing = random.nextDouble(0, 2 * Math.PI);
+      UnitVector leaning =
+          UnitVector.of(Math.cos(bearing), Math.sin(bearing), random.nextDouble(-0.8, 0.8));
+      Point place =
+          Point.of(random.nextDouble(-1, 1), random.nextDouble(-1, 1), random.nextDouble(0.7, 1.3));
+      EmittingFace face =
+          switch (trial % 3) {
+            case 0 -> new EmittingFace.Rectangle(new Metres(0.9), new Metres(1.2));
+            case 1 -> new EmittingFace.Octagon(new Metres(1.2));
+            default -> new EmittingFace.Disc(new Metres(0.5));
+          };
+      PlacedSource source =
+          new PlacedSource(face, new Even(), new Pose(place, leaning, new Degrees(0)));
+      MapPlane plane = MapPlane.plan(Point.of(-2, -2, 1), new Metres(4), new Metres(4), 41, 41);
+      Receptor receptor = new Receptor.Flat(UnitVector.of(-leaning.x(), -leaning.y(), 0));
+      LuxSeconds ambient = new LuxSeconds(trial % 2 == 0 ? 0 : 8);
+      ReadingMap map =
+          ReadingMap.of(
+              plane, List.of(new MappedLight(source, new CandelaSeconds(80))), ambient, receptor);
+      LuxSeconds required = new LuxSeconds(25);
+      for (Contour contour :
+          map.contours(required, List.of(new Stops(-1), Stops.ZERO, Stops.ONE))) {
+        for (Contour.Vertex vertex : contour.vertices()) {
+          double least = Double.MAX_VALUE;
+          double most = 0;
+          for (int way = 0; way < 8; way++) {
+            double angle = way * Math.PI / 4;
+            Point at =
+                Point.of(
+                    -2 + 0.1 * vertex.xM() + 0.0025 * Math.cos(angle),
+                    -2 + 0.1 * vertex.yM() + 0.0025 * Math.sin(angle),
+                    1);
+            double exposure = ambient.value() + 80 * source.geometryAt(at, receptor);
+            least = Math.min(least, exposure);
+            most = Math.max(most, exposure);
+          }
+          double right = 25 * Math.pow(2, contour.level());
+          assertTrue(
+              least <= right && right <= most,
+              "seed %d, trial %d, level %s at %s: %s to %s for %s"
+                  .formatted(SEED, trial, contour.level(), vertex, least, most, right));
+          leaps += most > 2 * least ? 1 : 0;
+        }
+      }
+    }
+    assertTrue(leaps > 200, leaps + " leaps");
   }
 
   /** No light is a level too: a floor, so that no infinity reaches a drawing. */

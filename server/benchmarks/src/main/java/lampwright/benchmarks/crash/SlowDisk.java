@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import lampwright.benchmarks.load.Run;
 
@@ -85,20 +86,11 @@ final class SlowDisk {
     } finally {
       throttle(device, 0);
     }
-    Duration write = Stage.until(() -> entry.write("Fast again").status() == 201);
-    Duration ready = server.awaitReady(Stage.READY);
-    boolean isKept = crowd.isKept(entry);
+    Recovery recovery = Recovery.watch(server, entry, crowd, Optional.empty());
     stage.line(
         TROUBLE,
-        "%s; readiness %s. Fast again: a write after %d ms, ready %d ms later; %s, all found: %s"
-            .formatted(
-                seen.words(),
-                readiness,
-                write.toMillis(),
-                ready.toMillis(),
-                crowd.kept(entry),
-                isKept),
-        seen.isClear() && Stage.isInTime(write) && isKept);
+        "%s; readiness %s. Fast again: %s".formatted(seen.words(), readiness, recovery.words()),
+        seen.isClear() && recovery.isWhole());
   }
 
   /** Zero is no bound. */

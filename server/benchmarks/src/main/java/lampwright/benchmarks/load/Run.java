@@ -55,11 +55,22 @@ public final class Run implements AutoCloseable {
         new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     for (String line = console.readLine(); line != null; line = console.readLine()) {
       if (line.startsWith(opened)) {
-        Thread.ofVirtual().start(() -> console.lines().forEach(_ -> {}));
+        Thread.ofVirtual().start(() -> passOver(console));
         return new Run(process, URI.create(line.substring(opened.length()).strip()));
       }
     }
     throw new IllegalStateException(program + " did not open; its log is " + log);
+  }
+
+  /** Reads what else it says, until it ends or is ended. */
+  private static void passOver(BufferedReader console) {
+    try {
+      while (console.readLine() != null) {
+        // Nobody wants it; but a full pipe would hold the program up.
+      }
+    } catch (IOException ended) {
+      // Its end closes the stream under the reader.
+    }
   }
 
   /** Where it is open, without a slash at the end. */
