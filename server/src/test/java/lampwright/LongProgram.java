@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Tag;
 
 /**
  * A test that starts whole programs as processes: servers that it kills, stops or starves, a store
- * that it takes away, tools that it has npm install. {@code mvn verify} leaves it out, {@code mvn
- * -Pprocesses} runs it, CI runs both.
+ * that it takes away, a database and its replica, tools that it has npm install. {@code mvn verify}
+ * leaves it out, {@code mvn -Pprocesses} runs it, CI runs both.
  */
 @Tag("processes")
 @Retention(RetentionPolicy.RUNTIME)

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class LongProgramTest {
 
   private static final Pattern STARTS =
-      Pattern.compile("\\b(ServerProcess|OnePostgres|S3Server|NodeTools)\\b");
+      Pattern.compile("\\b(ServerProcess|OnePostgres|S3Server|NodeTools|Streaming)\\b");
   private static final Pattern MARK = Pattern.compile("^@LongProgram$", Pattern.MULTILINE);
 
   private static List<String> tests(Pattern pattern) throws IOException {
@@ -42,7 +42,7 @@ class LongProgramTest {
   @Test
   void everyTestThatStartsProgramsAsProcessesIsOneAndNoOtherIs() throws IOException {
     List<String> starting = tests(STARTS);
-    assertTrue(starting.size() >= 11, starting.toString());
+    assertTrue(starting.size() >= 12, starting.toString());
     assertEquals(starting, tests(MARK));
   }
 

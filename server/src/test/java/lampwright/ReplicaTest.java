@@ -32,6 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
  * A house that reads from a streaming replica shows what one without would, however far behind the
  * replica is and whatever befalls it.
  */
+@LongProgram
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ReplicaTest {
 
