@@ -25,8 +25,10 @@ final class NodeTools {
 
   private NodeTools() {}
 
-  /** Installs them; without npm on the machine the test is skipped. */
-  static NodeTools installed() throws Exception {
+  /**
+   * Installs them, once for all who ask at a time; without npm on the machine the test is skipped.
+   */
+  static synchronized NodeTools installed() throws Exception {
     assumeTrue(
         Stream.of("/usr/bin/npm", "/usr/local/bin/npm").anyMatch(at -> Files.exists(Path.of(at))),
         "No npm here: apt-get install nodejs npm");
