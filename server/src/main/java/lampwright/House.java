@@ -177,11 +177,8 @@ public final class House implements AutoCloseable {
             people.tokens()::find,
             database.replica().isPresent()
                 ? Optional.of(
-                    (context, way, secret) ->
-                        people
-                            .glancing()
-                            .lookAround(way, secret, context.pathParam("studio"))
-                            .caller())
+                    (way, secret, studio) ->
+                        people.glancing().lookAround(way, secret, studio).caller())
                 : Optional.empty(),
             people.studios()::mustMay,
             new SessionCookie(settings.isSecure()),

@@ -38,10 +38,24 @@ public final class Door {
 
   private final Function<String, Optional<Caller>> bySession;
   private final Function<String, Optional<Caller>> byToken;
-  private final Optional<Glance> reader;
+  private final Optional<ReadersLook> reader;
   private final Porter porter;
   private final SessionCookie cookie;
   private final CsrfTokens csrfTokens;
+
+  /** Looks who comes only to read something of a studio. */
+  @FunctionalInterface
+  public interface ReadersLook {
+
+    /**
+     * Looks who comes.
+     *
+     * @param secret of the session or token that they come by, good or not
+     * @param studio as the address says it, whether or not there is one
+     * @return empty for who cannot come in
+     */
+    Optional<Caller> look(Caller.Way way, String secret, String studio);
+  }
 
   /** Asks leave for a member of a studio. */
   public interface Porter {
@@ -64,7 +78,7 @@ public final class Door {
   public Door(
       Function<String, Optional<Caller>> bySession,
       Function<String, Optional<Caller>> byToken,
-      Optional<Glance> reader,
+      Optional<ReadersLook> reader,
       Porter porter,
       SessionCookie cookie,
       CsrfTokens csrfTokens) {
@@ -128,7 +142,7 @@ public final class Door {
     if (access instanceof Access.Member member) {
       member
           .glance()
-          .or(() -> changes ? Optional.empty() : reader)
+          .or(() -> changes ? Optional.empty() : reader.map(Door::glance))
           .ifPresent(glance -> look(context, glance));
     }
     Caller caller = findCaller(context).orElseThrow(Refused::notSignedIn);
@@ -147,6 +161,10 @@ public final class Door {
       }
       context.attribute(STUDIO, studio);
     }
+  }
+
+  private static Glance glance(ReadersLook reader) {
+    return (context, way, secret) -> reader.look(way, secret, context.pathParam("studio"));
   }
 
   private void look(Context context, Glance glance) {
