@@ -76,7 +76,10 @@ class DemoRemovedTest {
         .database()
         .sqlAsSuperuser(
             "select table_name from information_schema.columns where table_schema = 'lampwright'"
-                + " and column_name = 'studio_id'");
+                + " and column_name = 'studio_id'"
+                // How often it was written is told nobody, and what comes after it is not taken for
+                // it.
+                + " and table_name <> 'studio_writes'");
   }
 
   private static List<Path> pictures() throws Exception {

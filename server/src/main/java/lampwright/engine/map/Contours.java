@@ -307,7 +307,7 @@ public final class Contours {
     }
 
     int straight() {
-      return Math.clamp((int) crossing(), from + 1, to - 1);
+      return Math.max(from + 1, Math.min((int) crossing(), to - 1));
     }
 
     /** Looks between two parts; what lies not within is known already. */
