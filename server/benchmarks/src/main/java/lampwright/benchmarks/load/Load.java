@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -35,7 +36,7 @@ import java.util.stream.IntStream;
  * <p>Arguments {@code name=value}: {@code sizes} (1000,10000,100000), {@code seconds} of each round
  * of wrk (4), {@code rounds} (3), {@code latency} seconds of each open loop (10), {@code
  * connections} (16), {@code meaning} (true), {@code keep} a folder in which generated catalogues
- * stay, {@code jvm} options for the server, {@code only} what has this word in its name.
+ * stay, {@code jvm} options for the server, {@code only} what has this pattern in its name.
  */
 public final class Load {
 
@@ -140,10 +141,9 @@ public final class Load {
           "%n## %,d setups%n%nCatalogue ready after %.0f s, index and server after %.1f s"
               + " more.%n%n",
           setups, machine.generatedInSeconds(), machine.toReady().toMillis() / 1e3);
+      Pattern only = Pattern.compile(options.text("only", ""));
       List<Case> cases =
-          cases(machine.facts()).stream()
-              .filter(one -> one.name().contains(options.text("only", "")))
-              .toList();
+          cases(machine.facts()).stream().filter(one -> only.matcher(one.name()).find()).toList();
       for (Case one : cases) {
         mustBeAnswered(one, one.bare() ? bare : machine.server());
       }
