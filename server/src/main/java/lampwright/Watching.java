@@ -12,7 +12,7 @@ import lampwright.metrics.Metrics;
 import lampwright.store.Database;
 import lampwright.store.DatabaseUnavailable;
 import lampwright.store.DatabaseWatch;
-import lampwright.store.ReplicaState;
+import lampwright.store.Replica;
 import lampwright.web.Lanes;
 import lampwright.web.api.HealthApi;
 import lampwright.web.api.HealthCheck;
@@ -134,7 +134,7 @@ final class Watching implements AutoCloseable {
     }
   }
 
-  private void tellOfTheReplica(ReplicaState replica) {
+  private void tellOfTheReplica(Replica replica) {
     metrics.tell(
         "lampwright.replica.used",
         "1 where the replica is read from, 0 where the database answers in its place",

@@ -18,7 +18,7 @@ import java.util.concurrent.Callable;
 import lampwright.schema.WorkingDatabase;
 import lampwright.store.Database;
 import lampwright.store.DatabaseWatch;
-import lampwright.store.ReplicaState;
+import lampwright.store.Replica;
 import lampwright.store.Streaming;
 import lampwright.web.Documents;
 import org.junit.jupiter.api.AfterAll;
@@ -242,7 +242,7 @@ class ReplicaTest {
             2,
             Clock.systemUTC(),
             new DatabaseWatch(PATIENCE, Optional.empty()))) {
-      ReplicaState state = opened.replica().orElseThrow();
+      Replica state = opened.replica().orElseThrow();
       until(() -> !state.trouble().orElse("").equals("not looked at yet"));
       return state.trouble().orElse("");
     }

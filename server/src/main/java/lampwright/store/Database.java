@@ -145,9 +145,9 @@ public final class Database implements AutoCloseable {
     return config;
   }
 
-  /** What is told of the replica, where there is one. */
-  public Optional<ReplicaState> replica() {
-    return replica.map(ReplicaState::new);
+  /** The replica, where there is one, for whoever watches how it holds up. */
+  public Optional<Replica> replica() {
+    return replica;
   }
 
   /**

@@ -23,7 +23,7 @@ import org.slf4j.event.Level;
  *
  * <p>It is looked at every second, and no reading waits for one that did not answer the last look.
  */
-final class Replica implements AutoCloseable {
+public final class Replica implements AutoCloseable {
 
   private static final Logger log = LoggerFactory.getLogger(Replica.class);
 
@@ -95,28 +95,28 @@ final class Replica implements AutoCloseable {
     return replica;
   }
 
-  /** Why it is not read from; empty where it is. */
-  Optional<String> trouble() {
+  /** Why it is not read from, in one line; empty where it is. */
+  public Optional<String> trouble() {
     return Optional.of(trouble).filter(text -> !text.isEmpty());
   }
 
   /** How many bytes of the database's log it has not replayed; NaN where that is not known. */
-  double lagBytes() {
+  public double lagBytes() {
     return lagBytes;
   }
 
   /** How many readings it has answered. */
-  long answered() {
+  public long answered() {
     return answered.sum();
   }
 
   /** How many the database answered, since the replica had not got so far. */
-  long behind() {
+  public long behind() {
     return behind.sum();
   }
 
   /** How many the database answered, since something went wrong on the replica. */
-  long failed() {
+  public long failed() {
     return failed.sum();
   }
 
